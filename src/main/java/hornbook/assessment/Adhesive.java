@@ -1,0 +1,7 @@
+package hornbook.assessment;
+
+/** The chemistry of the adhesive in the van. */
+public enum Adhesive implements Word {
+  ACRYLIC,
+  URETHANE
+}

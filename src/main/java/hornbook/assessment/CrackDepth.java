@@ -1,0 +1,7 @@
+package hornbook.assessment;
+
+/** How deep a crack goes. */
+public enum CrackDepth implements Word {
+  SUPERFICIAL,
+  DEEP
+}

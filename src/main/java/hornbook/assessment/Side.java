@@ -1,0 +1,7 @@
+package hornbook.assessment;
+
+/** A side of the foot: medial is inner, lateral is outer. */
+public enum Side implements Word {
+  MEDIAL,
+  LATERAL
+}

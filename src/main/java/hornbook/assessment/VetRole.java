@@ -1,0 +1,8 @@
+package hornbook.assessment;
+
+/** The part a vet has taken so far. */
+public enum VetRole implements Word {
+  NONE,
+  INFORMED,
+  DIRECTING
+}

@@ -1,0 +1,11 @@
+package hornbook.assessment;
+
+/** What the horse is kept for. */
+public enum Work implements Word {
+  REST,
+  LIGHT,
+  SPORT,
+  RACING,
+  DRAUGHT,
+  BREEDING
+}

@@ -1,0 +1,135 @@
+package hornbook.rulebook;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * The numbers computed from an assessment that rules may read beside the measured fields
+ * themselves. Paths are fields of the assessment: those under {@code foot.} of the foot in hand,
+ * those under {@code pair.} of the other foot of its pair.
+ */
+public enum ReadingKind {
+  TOE_HEEL_ANGLE_DIFFERENCE(
+      "toe angle less heel angle", "deg", "foot.measures.toeAngle", "foot.measures.heelAngle"),
+  TOE_HEEL_RATIO(
+      "toe length to heel length", "ratio", "foot.measures.toeLength", "foot.measures.heelLength"),
+  HOOF_PASTERN_DIFFERENCE(
+      "toe angle less pastern angle",
+      "deg",
+      "foot.measures.toeAngle",
+      "foot.measures.pasternAngle"),
+  WIDEST_PART_SHARE(
+      "share of the bearing length ahead of the widest part",
+      "%",
+      "foot.measures.toeToWidest",
+      "foot.measures.bearingLength"),
+  TOE_LENGTH_OVER_USUAL(
+      "toe length over the usual for the body weight",
+      "mm",
+      "foot.measures.toeLength",
+      "horse.weight"),
+  FROG_WIDTH_SHARE(
+      "frog width as a share of frog length",
+      "%",
+      "foot.measures.frogWidth",
+      "foot.measures.frogLength"),
+  HEEL_BULB_DIFFERENCE(
+      "difference in height of the heel bulbs",
+      "mm",
+      "foot.measures.medialHeelHeight",
+      "foot.measures.lateralHeelHeight"),
+  MEDIAL_OVER_LATERAL_HEEL(
+      "inner heel bulb above the outer",
+      "mm",
+      "foot.measures.medialHeelHeight",
+      "foot.measures.lateralHeelHeight"),
+  PAIR_ANGLE_GAP(
+      "difference in toe angle between the pair",
+      "deg",
+      "foot.measures.toeAngle",
+      "pair.measures.toeAngle"),
+  STEEPER_THAN_PAIR(
+      "toe angle above that of its pair",
+      "deg",
+      "foot.measures.toeAngle",
+      "pair.measures.toeAngle"),
+  OPPOSITE_LAMENESS("lameness of the other foot of the pair", "grade", "pair.lameness"),
+  OPPOSITE_LAME_DAYS("days the other foot of the pair has been lame", "days", "pair.lameForDays"),
+  BODY_WEIGHT("body weight", "kg", "horse.weight"),
+  HOOF_LOAD_INDEX(
+      "body weight for the size of the hoof", "psi", "horse.weight", "foot.measures.coronetGirth"),
+  AGE_DAYS("age", "days", "horse.ageDays", "horse.ageYears"),
+  SOUND_SHARE("sound share of the ground edge", "%", "foot.wall"),
+  SOUND_SHARE_MEDIAL("sound share of the inner edge", "%", "foot.wall"),
+  SOUND_SHARE_LATERAL("sound share of the outer edge", "%", "foot.wall"),
+  /** Broken away or resected. */
+  MISSING_SHARE("missing share of the ground edge", "%", "foot.wall"),
+  /** Separated or crumbling. */
+  PARTED_SHARE("parted or crumbling share of the ground edge", "%", "foot.wall"),
+  MISSING_OR_PARTED_SHARE("missing or parted share of the ground edge", "%", "foot.wall"),
+  /** The longest unbroken run, on either side, of edge that is missing or parted. */
+  LONGEST_DEFECT("longest run of missing or parted edge", "mm", "foot.wall"),
+  /** The greatest height above the ground of a stretch that is missing or parted; 0 with none. */
+  TALLEST_DEFECT("height of the tallest defect", "mm", "foot.wall"),
+  /** The thinnest sound wall from the toe to the rearmost place a nail may go. */
+  THINNEST_SOUND_WALL("thinnest sound wall in the nailing region", "mm", "foot.wall"),
+  NAIL_SITES_MEDIAL(
+      "nail sites, medial", "", "foot.wall", "foot.measures.bearingLength", "foot.measures.width"),
+  NAIL_SITES_LATERAL(
+      "nail sites, lateral", "", "foot.wall", "foot.measures.bearingLength", "foot.measures.width"),
+  /** The smaller count of the two branches. */
+  NAIL_SITES_WEAKER_BRANCH(
+      "nail sites, weaker branch",
+      "",
+      "foot.wall",
+      "foot.measures.bearingLength",
+      "foot.measures.width"),
+  NAIL_SITES_BOTH(
+      "nail sites, both branches",
+      "",
+      "foot.wall",
+      "foot.measures.bearingLength",
+      "foot.measures.width"),
+  /** As the weaker branch, but with nails allowed behind the usual rearmost limit. */
+  NAIL_SITES_WEAKER_BRANCH_IF_BEHIND(
+      "nail sites, weaker branch, nailing behind the usual limit",
+      "",
+      "foot.wall",
+      "foot.measures.bearingLength",
+      "foot.measures.width"),
+  /** The share of the whole edge that still bears: all but what is missing, parted or crumbling. */
+  BEARING_SHARE("share of the edge that still bears", "%", "foot.wall"),
+  /** Pressure on the wall that bears against the pressure if the whole edge did. */
+  BEARING_PRESSURE_RATIO("pressure on the wall that is left", "ratio", "foot.wall"),
+  /** Growth, at the mean rate, until the tallest defect has passed the usual nail exit. */
+  WEEKS_TO_NAILABLE("weeks until the defect has grown below the nail exits", "weeks", "foot.wall");
+
+  private final String label;
+  private final String unit;
+  private final List<String> fields;
+
+  ReadingKind(String label, String unit, String... fields) {
+    this.label = label;
+    this.unit = unit;
+    this.fields = List.of(fields);
+  }
+
+  /** The name rules use: kebab-case. */
+  public String id() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  public String label() {
+    return label;
+  }
+
+  /** The unit as limits write it: mm, deg, %, kg, psi, ratio, days, weeks, grade, or empty. */
+  public String unit() {
+    return unit;
+  }
+
+  /** The fields that have to be known for the reading to be. */
+  public List<String> fields() {
+    return fields;
+  }
+}
