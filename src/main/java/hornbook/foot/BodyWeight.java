@@ -1,0 +1,43 @@
+package hornbook.foot;
+
+import hornbook.assessment.Horse;
+
+/**
+ * Body weight.
+ *
+ * @param kg {@code NaN} when unknown
+ * @param how null when unknown
+ */
+public record BodyWeight(double kg, How how) {
+  private static final BodyWeight UNKNOWN = new BodyWeight(Double.NaN, null);
+
+  /** How the weight came to be known. */
+  public enum How {
+    MEASURED,
+    ESTIMATED
+  }
+
+  /**
+   * The weight as measured, else as estimated from girth and length of body. The estimate holds for
+   * grown horses: it is not made for one known to be younger.
+   *
+   * @param grownDays age in days from which a horse counts as grown
+   */
+  public static BodyWeight of(Horse horse, double grownDays) {
+    if (horse.weight() != null) {
+      return new BodyWeight(horse.weight(), How.MEASURED);
+    }
+    Interval age = Age.days(horse);
+    boolean young = age.known() && age.low() < grownDays;
+    double kg = estimate(Known.orNaN(horse.girth()) / 10, Known.orNaN(horse.bodyLength()) / 10);
+    return young || Double.isNaN(kg) ? UNKNOWN : new BodyWeight(kg, How.ESTIMATED);
+  }
+
+  /**
+   * Weight in kg: girth2 x length / 11 900, both in cm, length from point of shoulder to point of
+   * buttock (carroll-1988).
+   */
+  public static double estimate(double girth, double length) {
+    return girth * girth * length / 11_900;
+  }
+}

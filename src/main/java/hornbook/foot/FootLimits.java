@@ -1,0 +1,23 @@
+package hornbook.foot;
+
+/**
+ * Every limit of the trade that the readings of a foot need, filled from the rule base for the limb
+ * and age in hand.
+ *
+ * @param shape what the ground outline assumes
+ * @param edgeSlack how near to the outlined heel a map has to come to be taken to reach it, as a
+ *     share of the edge
+ * @param nailing what a nail asks of the wall
+ * @param nailExitHeight usual height at which nails leave the wall, mm above the shoe
+ * @param growth growth of horn
+ * @param usualToe usual toe length by body weight
+ * @param grownDays age in days from which a horse counts as grown
+ */
+public record FootLimits(
+    OutlineShape shape,
+    double edgeSlack,
+    NailingLimits nailing,
+    double nailExitHeight,
+    GrowthRates growth,
+    UsualToeLength usualToe,
+    double grownDays) {}

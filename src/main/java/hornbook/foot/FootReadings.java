@@ -1,0 +1,201 @@
+package hornbook.foot;
+
+import hornbook.assessment.Assessment;
+import hornbook.assessment.Foot;
+import hornbook.assessment.Limb;
+import hornbook.assessment.Measures;
+
+/**
+ * Every number computed from one foot, and the parts it comes from. A reading that needs something
+ * not looked at is {@link Interval#UNKNOWN}; a part that cannot be drawn is null.
+ *
+ * @param outline null without bearing length and width
+ * @param wall null when the wall was not mapped
+ * @param nails sites up to the usual rearmost limit; null without outline or wall
+ * @param nailsIfBehind sites with that limit waived; null without outline or wall
+ * @param rearmostNail the usual rearmost limit, mm along the edge; {@code NaN} without outline
+ */
+public record FootReadings(
+    Measures measures,
+    FootLimits limits,
+    SideProfile profile,
+    GroundOutline outline,
+    WallSurvey wall,
+    NailSites nails,
+    NailSites nailsIfBehind,
+    double rearmostNail,
+    Pair pair,
+    BodyWeight weight,
+    Interval ageDays) {
+
+  public static FootReadings of(Assessment assessment, Foot foot, FootLimits limits) {
+    Measures measures = foot.measures();
+    boolean fore = foot.limb().fore();
+    NailingLimits nailing = limits.nailing();
+    GroundOutline outline = GroundOutline.of(measures, fore, limits.shape());
+    WallSurvey wall = WallSurvey.of(foot.wall(), outline, limits.edgeSlack());
+    boolean placed = outline != null && wall != null;
+    double rearmost = outline == null ? Double.NaN : nailing.rearmost(outline, fore);
+    return new FootReadings(
+        measures,
+        limits,
+        SideProfile.of(measures),
+        outline,
+        wall,
+        placed ? NailSites.of(wall, foot.cracks(), nailing, rearmost) : null,
+        placed ? NailSites.of(wall, foot.cracks(), nailing, nailing.rearmostWaived(outline)) : null,
+        rearmost,
+        Pair.of(foot, other(assessment, foot.limb().pair())),
+        BodyWeight.of(assessment.horse(), limits.grownDays()),
+        Age.days(assessment.horse()));
+  }
+
+  public Interval toeHeelAngleDifference() {
+    return Interval.of(profile.toeHeelAngleDifference());
+  }
+
+  public Interval toeHeelRatio() {
+    return Interval.of(profile.toeHeelRatio());
+  }
+
+  public Interval hoofPasternDifference() {
+    return Interval.of(profile.hoofPasternDifference());
+  }
+
+  /** Per cent. */
+  public Interval widestPartShare() {
+    return Interval.of(profile.shareAheadOfMiddle());
+  }
+
+  public Interval toeLengthOverUsual() {
+    Interval usual = limits.usualToe().at(weight.kg());
+    return Interval.between(profile.toeLength() - usual.high(), profile.toeLength() - usual.low());
+  }
+
+  /** Per cent (turner-1992: contracted heels under 67). */
+  public Interval frogWidthShare() {
+    return Interval.of(
+        100 * Known.orNaN(measures.frogWidth()) / Known.orNaN(measures.frogLength()));
+  }
+
+  /** The inner heel bulb above the outer, mm. */
+  public Interval medialOverLateralHeel() {
+    return Interval.of(heelDifference());
+  }
+
+  /** Without sign, mm (ogrady-2011: sheared heels from 5). */
+  public Interval heelBulbDifference() {
+    return Interval.of(Math.abs(heelDifference()));
+  }
+
+  public Interval pairAngleGap() {
+    return Interval.of(pair.angleGap());
+  }
+
+  public Interval steeperThanPair() {
+    return Interval.of(pair.angle());
+  }
+
+  public Interval oppositeLameness() {
+    return Interval.of(pair.lameness());
+  }
+
+  public Interval oppositeLameDays() {
+    return Interval.of(pair.lameDays());
+  }
+
+  public Interval bodyWeight() {
+    return Interval.of(weight.kg());
+  }
+
+  public Interval hoofLoadIndex() {
+    return Interval.of(Load.hoofLoadIndex(weight.kg(), Known.orNaN(measures.coronetGirth())));
+  }
+
+  public Interval soundShare() {
+    return wall == null ? Interval.UNKNOWN : wall.share(WallGroup.SOUND);
+  }
+
+  public Interval soundShareMedial() {
+    return wall == null ? Interval.UNKNOWN : wall.medial().share(WallGroup.SOUND);
+  }
+
+  public Interval soundShareLateral() {
+    return wall == null ? Interval.UNKNOWN : wall.lateral().share(WallGroup.SOUND);
+  }
+
+  public Interval missingShare() {
+    return wall == null ? Interval.UNKNOWN : wall.share(WallGroup.MISSING);
+  }
+
+  public Interval partedShare() {
+    return wall == null ? Interval.UNKNOWN : wall.share(WallGroup.PARTED);
+  }
+
+  public Interval missingOrPartedShare() {
+    return wall == null ? Interval.UNKNOWN : wall.defectShare();
+  }
+
+  public Interval longestDefect() {
+    return wall == null ? Interval.UNKNOWN : wall.longestDefect();
+  }
+
+  public Interval tallestDefect() {
+    return wall == null ? Interval.UNKNOWN : wall.tallestDefect();
+  }
+
+  public Interval thinnestSoundWall() {
+    return wall == null ? Interval.UNKNOWN : wall.thinnestSound(rearmostNail);
+  }
+
+  public Interval nailSitesMedial() {
+    return nails == null ? Interval.UNKNOWN : nails.medial().count();
+  }
+
+  public Interval nailSitesLateral() {
+    return nails == null ? Interval.UNKNOWN : nails.lateral().count();
+  }
+
+  public Interval nailSitesWeakerBranch() {
+    return nails == null ? Interval.UNKNOWN : nails.weaker();
+  }
+
+  public Interval nailSitesBoth() {
+    return nails == null ? Interval.UNKNOWN : nails.both();
+  }
+
+  public Interval nailSitesWeakerBranchIfBehind() {
+    return nailsIfBehind == null ? Interval.UNKNOWN : nailsIfBehind.weaker();
+  }
+
+  public Interval bearingShare() {
+    return wall == null ? Interval.UNKNOWN : wall.bearingShare();
+  }
+
+  public Interval bearingPressureRatio() {
+    return Load.pressureRatio(bearingShare());
+  }
+
+  /** At the mean rate, until the tallest defect has passed the usual nail exit. */
+  public Interval weeksToNailable() {
+    Interval tall = tallestDefect();
+    return Interval.between(weeks(tall.low()), weeks(tall.high()));
+  }
+
+  private double weeks(double height) {
+    return Growth.weeks(height, limits.nailExitHeight(), limits.growth().mean());
+  }
+
+  private double heelDifference() {
+    return Known.orNaN(measures.medialHeelHeight()) - Known.orNaN(measures.lateralHeelHeight());
+  }
+
+  private static Foot other(Assessment assessment, Limb limb) {
+    for (Foot foot : assessment.feet()) {
+      if (foot.limb() == limb) {
+        return foot;
+      }
+    }
+    return null;
+  }
+}

@@ -1,0 +1,36 @@
+package hornbook.foot;
+
+/** Growth of horn. Lengths in mm, rates in mm a month, {@code NaN} where something is unknown. */
+public final class Growth {
+  /** A month is a twelfth of 365.25 days. */
+  public static final double DAYS_IN_A_MONTH = 30.4375;
+
+  private static final int DAYS_IN_A_WEEK = 7;
+
+  private Growth() {}
+
+  /** A rate in mm a week as mm a month. */
+  public static double monthly(double weekly) {
+    return weekly / DAYS_IN_A_WEEK * DAYS_IN_A_MONTH;
+  }
+
+  /** What grows in so many days. */
+  public static double in(double days, double rate) {
+    return days * rate / DAYS_IN_A_MONTH;
+  }
+
+  /** Days until horn that now stands so high has grown down to a lower height; 0 when it has. */
+  public static double days(double height, double down, double rate) {
+    return Math.max(0, height - down) / rate * DAYS_IN_A_MONTH;
+  }
+
+  /** The same in weeks. */
+  public static double weeks(double height, double down, double rate) {
+    return days(height, down, rate) / DAYS_IN_A_WEEK;
+  }
+
+  /** Months in which a wall of the length is renewed from the hairline. */
+  public static double renewal(double length, double rate) {
+    return length / rate;
+  }
+}

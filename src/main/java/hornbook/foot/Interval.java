@@ -1,0 +1,54 @@
+package hornbook.foot;
+
+/**
+ * What is known of a number: that it lies from {@code low} to {@code high}, both included. High may
+ * be infinite. Both ends are {@code NaN} when nothing is known.
+ *
+ * @throws IllegalArgumentException when low lies above high, or only one of them is a number
+ */
+public record Interval(double low, double high) {
+  public static final Interval UNKNOWN = new Interval(Double.NaN, Double.NaN);
+
+  public Interval {
+    if (!(low <= high) && !(Double.isNaN(low) && Double.isNaN(high))) {
+      throw new IllegalArgumentException("not an interval: " + low + " to " + high);
+    }
+  }
+
+  /** A number known exactly; unknown for {@code NaN}. */
+  public static Interval of(double value) {
+    return Double.isNaN(value) ? UNKNOWN : new Interval(value, value);
+  }
+
+  /** From low to high, or unknown when either end is {@code NaN}. */
+  public static Interval between(double low, double high) {
+    return Double.isNaN(low) || Double.isNaN(high) ? UNKNOWN : new Interval(low, high);
+  }
+
+  public boolean known() {
+    return low <= high;
+  }
+
+  public boolean exact() {
+    return low == high;
+  }
+
+  public boolean contains(double value) {
+    return low <= value && value <= high;
+  }
+
+  /** The sum of two numbers known so far; unknown when either is. */
+  public Interval plus(Interval other) {
+    return between(low + other.low, high + other.high);
+  }
+
+  /** The greater of two numbers known so far; unknown when either is. */
+  public Interval max(Interval other) {
+    return between(Math.max(low, other.low), Math.max(high, other.high));
+  }
+
+  /** The lesser of two numbers known so far; unknown when either is. */
+  public Interval min(Interval other) {
+    return between(Math.min(low, other.low), Math.min(high, other.high));
+  }
+}

@@ -1,0 +1,43 @@
+package hornbook.foot;
+
+import hornbook.assessment.Measures;
+
+/**
+ * The numbers of a foot that a job changes, for the before and the after of a job sheet: mm,
+ * degrees, {@code NaN} unknown.
+ *
+ * @param hoofPasternDifference toe angle less pastern angle
+ * @param breakover from below the middle of the foot forward to where it rolls over
+ */
+public record Proportions(
+    double toeLength,
+    double heelLength,
+    double toeHeelRatio,
+    double toeAngle,
+    double hoofPasternDifference,
+    double width,
+    double bearingLength,
+    double breakover) {
+
+  public static Proportions before(Measures measures) {
+    return after(measures, Build.NOTHING);
+  }
+
+  /** With material added; the width grows by twice what is laid on each side. */
+  public static Proportions after(Measures measures, Build build) {
+    return of(
+        SideProfile.of(measures).with(build), Known.orNaN(measures.width()) + 2 * build.sides());
+  }
+
+  static Proportions of(SideProfile foot, double width) {
+    return new Proportions(
+        foot.toeLength(),
+        foot.heelLength(),
+        foot.toeHeelRatio(),
+        foot.toeAngle(),
+        foot.hoofPasternDifference(),
+        width,
+        foot.bearingLength(),
+        foot.breakover());
+  }
+}
