@@ -1,0 +1,78 @@
+package hornbook.assessment;
+
+import hornbook.assessment.Located.Scalar;
+
+/**
+ * A quantity within what a horse can have, from miniature to draught, foal to old.
+ *
+ * @param bare the unit of a number that stands without one
+ * @param least the least and
+ * @param most the most, in that unit
+ */
+public record Amount(Unit bare, double least, double most) implements ScalarKind {
+  public Dimension dimension() {
+    return bare.dimension();
+  }
+
+  /** The least, in the unit the records keep. */
+  public double leastKept() {
+    return bare.toKept(least);
+  }
+
+  /** The most, in the unit the records keep. */
+  public double mostKept() {
+    return bare.toKept(most);
+  }
+
+  @Override
+  public Class<?> type() {
+    return Double.class;
+  }
+
+  @Override
+  public Taken take(Scalar scalar) {
+    Quantity quantity =
+        switch (scalar.token()) {
+          case NUMBER -> new Quantity(Double.parseDouble(scalar.text()), null);
+          case TEXT -> Quantity.parse(scalar.text());
+          default -> null;
+        };
+    if (quantity == null) {
+      return refuse(scalar);
+    }
+    Unit unit = quantity.unit() == null ? bare : quantity.unit();
+    if (unit.dimension() != dimension()) {
+      return refuse(scalar);
+    }
+    double kept = quantity.kept(bare);
+    if (kept >= leastKept() && kept <= mostKept()) {
+      return new Taken.Value(kept);
+    }
+    String also = unit == bare ? "" : " (" + Quantity.write(kept, bare) + ")";
+    return new Taken.Refused(scalar.kind() + also, allowed(), null);
+  }
+
+  @Override
+  public String allowed() {
+    StringBuilder units = new StringBuilder();
+    for (Unit unit : Unit.values()) {
+      if (unit.dimension() == dimension()) {
+        units.append(units.length() == 0 ? "" : ", ").append(unit.symbol());
+      }
+    }
+    return dimension().phrase() + " from " + range(bare) + " (" + units + ")";
+  }
+
+  /** The least and the most in a unit: {@code 15 mm to 400 mm}. */
+  String range(Unit unit) {
+    return Quantity.write(leastKept(), unit) + " to " + Quantity.write(mostKept(), unit);
+  }
+
+  /** In the unit of a bare number where that keeps it exact, else in the unit of the records. */
+  @Override
+  public String write(Object value) {
+    String usual = Quantity.write((Double) value, bare);
+    boolean exact = value.equals(Quantity.parse(usual).kept(bare));
+    return exact ? usual : Quantity.write((Double) value, dimension().kept());
+  }
+}

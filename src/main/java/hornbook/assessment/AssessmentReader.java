@@ -1,0 +1,60 @@
+package hornbook.assessment;
+
+import hornbook.assessment.Located.Group;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads an assessment, or a case file, from YAML or JSON, and checks all of it. */
+public final class AssessmentReader {
+  /** The most bytes a file may have. */
+  public static final int LARGEST = 4 << 20;
+
+  private AssessmentReader() {}
+
+  /**
+   * Never throws for what is in the file: whatever is wrong comes back as faults, all at once.
+   *
+   * @param bytes the whole file, or standard input
+   * @param name the file as the user named it, for the faults
+   * @param set changes to make before checking
+   */
+  public static ReadResult read(byte[] bytes, String name, List<Setting> set) {
+    List<Fault> faults = new ArrayList<>();
+    try {
+      Located root = tree(bytes, name, faults);
+      return check(root, set, faults);
+    } catch (Unreadable unreadable) {
+      faults.add(unreadable.fault());
+      return faulty(faults);
+    }
+  }
+
+  private static Located tree(byte[] bytes, String name, List<Fault> faults) {
+    String text = FileText.of(bytes, name);
+    return text.stripLeading().startsWith("{")
+        ? JsonTree.read(text, name, faults)
+        : YamlTree.read(text, name, faults);
+  }
+
+  private static ReadResult check(Located root, List<Setting> set, List<Fault> faults) {
+    Optional<CaseFile> caseFile = Optional.empty();
+    Located tree = root;
+    if (root instanceof Group whole && whole.get(CaseFile.ASSESSMENT) != null) {
+      caseFile = Optional.of(CaseFile.of(whole));
+      tree = whole.get(CaseFile.ASSESSMENT);
+      Checker.refuseUnknownKeys(whole, CaseFile.KEYS, faults);
+    }
+    for (int i = 0; i < set.size(); i++) {
+      tree = set.get(i).applyTo(tree, i + 1, faults);
+    }
+    Assessment assessment = new Checker(faults).read(tree);
+    return faults.isEmpty() ? new ReadResult.Good(assessment, tree, caseFile) : faulty(faults);
+  }
+
+  private static ReadResult faulty(List<Fault> faults) {
+    faults.sort(Comparator.comparing(Fault::place));
+    return new ReadResult.Faulty(List.copyOf(faults));
+  }
+}

@@ -1,0 +1,175 @@
+package hornbook.assessment;
+
+import hornbook.assessment.Located.Group;
+import hornbook.assessment.Located.Items;
+import hornbook.assessment.Located.Member;
+import hornbook.assessment.Located.Scalar;
+import hornbook.assessment.Located.Token;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+
+/** Holds a tree against the table of fields, and builds the records from it. */
+final class Checker {
+  private final List<Fault> faults;
+
+  Checker(List<Fault> faults) {
+    this.faults = faults;
+  }
+
+  /** The assessment in a tree; of use only when no fault was found. */
+  Assessment read(Located tree) {
+    if (!(tree instanceof Group)) {
+      refuse(tree, Fields.ASSESSMENT);
+      return null;
+    }
+    Assessment assessment = (Assessment) group(Fields.ASSESSMENT, tree);
+    CrossChecks.of(assessment, tree, faults);
+    return assessment;
+  }
+
+  private Object read(Field field, Located value) {
+    Kind kind = field.kind();
+    if (kind instanceof FieldGroup group) {
+      return group(group, value);
+    }
+    if (value == null || value instanceof Scalar scalar && scalar.unknown()) {
+      return null;
+    }
+    if (kind instanceof FieldRows rows) {
+      return rows(rows, value);
+    }
+    if (kind instanceof WordList words) {
+      return words(words, value);
+    }
+    if (value instanceof Scalar scalar) {
+      return scalar((ScalarKind) kind, scalar);
+    }
+    return refuse(value, kind);
+  }
+
+  /** A record; an empty one where nothing was given. */
+  private Object group(FieldHolder holder, Located value) {
+    Group group = value instanceof Group given ? given : null;
+    boolean nothing = value == null || value instanceof Scalar scalar && scalar.unknown();
+    if (group == null && !nothing) {
+      refuse(value, holder);
+    }
+    if (group != null) {
+      refuseUnknownKeys(group, holder.names(), faults);
+    }
+    Shape shape = Shape.of(holder.type());
+    Object[] values = new Object[shape.size()];
+    for (Field field : holder.fields()) {
+      Located member = group == null ? null : group.get(field.name());
+      Object read = read(field, member);
+      int component = shape.index(field.name());
+      if (component >= 0) {
+        values[component] = read;
+      }
+      if (field.required() && group != null) {
+        require(field, group, member);
+      }
+    }
+    return shape.build(values);
+  }
+
+  private void require(Field field, Group group, Located member) {
+    boolean missing = member == null || member instanceof Scalar scalar && scalar.unknown();
+    if (missing) {
+      Place place = member == null ? group.place() : member.place();
+      String path = Located.under(group.path(), field.name());
+      String found = member == null ? "nothing" : member.kind();
+      String allowed = field.kind().allowed().replace(", " + Fields.UNKNOWN, "");
+      faults.add(Fault.at(place, path, found, allowed));
+    }
+  }
+
+  private List<Object> rows(FieldRows rows, Located value) {
+    if (rows.emptyIsNone() && none(value)) {
+      return List.of();
+    }
+    if (!(value instanceof Items list)) {
+      refuse(value, rows);
+      return null;
+    }
+    int count = list.items().size();
+    if (count < rows.least() || count > rows.most()) {
+      String found = count == 0 ? "an empty list" : "a list of " + count;
+      faults.add(Fault.at(value.place(), value.path(), found, rows.allowed()));
+    }
+    if (count == 0) {
+      return rows.emptyIsNone() ? List.of() : null;
+    }
+    List<Object> records = new ArrayList<>(count);
+    for (Located item : list.items()) {
+      if (!(item instanceof Group)) {
+        String allowed = "a group of fields: " + String.join(", ", rows.names());
+        faults.add(Fault.at(item.place(), item.path(), item.kind(), allowed));
+      }
+      records.add(group(rows, item instanceof Group ? item : null));
+    }
+    return Collections.unmodifiableList(records);
+  }
+
+  private List<Object> words(WordList words, Located value) {
+    if (none(value)) {
+      return List.of();
+    }
+    List<Located> items = value instanceof Items list ? list.items() : List.of(value);
+    List<Object> read = new ArrayList<>(items.size());
+    for (Located item : items) {
+      Object word = item instanceof Scalar scalar ? word(words, scalar) : refuse(item, words);
+      if (word != null && !read.contains(word)) {
+        read.add(word);
+      }
+    }
+    return Collections.unmodifiableList(read);
+  }
+
+  private Object word(WordList words, Scalar scalar) {
+    ScalarKind.Taken taken = words.each().take(scalar);
+    if (taken instanceof ScalarKind.Taken.Value good) {
+      return good.value();
+    }
+    String nearest = Nearest.of(scalar.text(), words.each().words());
+    faults.add(Fault.at(scalar.place(), scalar.path(), scalar.kind(), words.allowed(), nearest));
+    return null;
+  }
+
+  private static boolean none(Located value) {
+    return value instanceof Scalar scalar
+        && scalar.token() == Token.TEXT
+        && scalar.text().equals(WordList.NONE);
+  }
+
+  private Object scalar(ScalarKind kind, Scalar scalar) {
+    ScalarKind.Taken taken = kind.take(scalar);
+    if (taken instanceof ScalarKind.Taken.Refused no) {
+      faults.add(Fault.at(scalar.place(), scalar.path(), no.found(), no.allowed(), no.nearest()));
+      return null;
+    }
+    return ((ScalarKind.Taken.Value) taken).value();
+  }
+
+  private Object refuse(Located value, Kind kind) {
+    faults.add(Fault.at(value.place(), value.path(), value.kind(), kind.allowed()));
+    return null;
+  }
+
+  /** Reports every key of a group that is not among the known. */
+  static void refuseUnknownKeys(Group group, List<String> known, List<Fault> faults) {
+    for (Map.Entry<String, Member> entry : group.members().entrySet()) {
+      String key = entry.getKey();
+      if (!known.contains(key)) {
+        String path = Located.under(group.path(), key);
+        String nearest = Nearest.of(key, known);
+        String home = nearest == null ? Homes.of(key) : nearest;
+        String found = "the unknown field " + Fault.quote(key);
+        Place place = entry.getValue().key();
+        faults.add(Fault.at(place, path, found, String.join(", ", known), home));
+      }
+    }
+  }
+}

@@ -1,0 +1,137 @@
+package hornbook.assessment;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/** What no field shows by itself: two that cannot both be so. Unknown contradicts nothing. */
+final class CrossChecks {
+  private static final int DAYS_IN_YEAR = 365;
+  private static final int DAYS_IN_LEAP_YEAR = 366;
+
+  private final Located tree;
+  private final List<Fault> faults;
+
+  private CrossChecks(Located tree, List<Fault> faults) {
+    this.tree = tree;
+    this.faults = faults;
+  }
+
+  static void of(Assessment assessment, Located tree, List<Fault> faults) {
+    CrossChecks checks = new CrossChecks(tree, faults);
+    checks.age(assessment.horse());
+    if (assessment.feet() == null) {
+      return;
+    }
+    Set<Limb> seen = EnumSet.noneOf(Limb.class);
+    for (int i = 0; i < assessment.feet().size(); i++) {
+      Foot foot = assessment.feet().get(i);
+      String path = "feet[" + i + "]";
+      if (foot.limb() != null && !seen.add(foot.limb())) {
+        checks.fault(path + ".limb", "a second " + foot.limb().word(), "each foot once");
+      }
+      checks.widest(foot.measures(), path);
+      checks.wall(foot, path);
+    }
+  }
+
+  /** A horse may be called a year older than it is: many are counted from the first of the year. */
+  private void age(Horse horse) {
+    if (horse.ageDays() == null || horse.ageYears() == null) {
+      return;
+    }
+    int days = horse.ageDays();
+    int years = horse.ageYears();
+    boolean tooYoung = days < (years - 1) * DAYS_IN_YEAR;
+    boolean tooOld = days >= (years + 1) * DAYS_IN_LEAP_YEAR;
+    if (tooYoung || tooOld) {
+      fault("horse.ageDays", days + " days beside " + years + " years", "one age, given once");
+    }
+  }
+
+  private void widest(Measures measures, String path) {
+    Double widest = measures.toeToWidest();
+    Double bearing = measures.bearingLength();
+    if (widest != null && bearing != null && widest > bearing) {
+      fault(
+          path + ".measures.toeToWidest", mm(widest), "at most the bearing length, " + mm(bearing));
+    }
+  }
+
+  private void wall(Foot foot, String path) {
+    if (foot.wall() == null) {
+      return;
+    }
+    Double longest = longestEdge(foot.measures());
+    List<Row> rows = new ArrayList<>();
+    for (int i = 0; i < foot.wall().size(); i++) {
+      Row row = new Row(foot.wall().get(i), path + ".wall[" + i + "]");
+      if (longest != null) {
+        row.refusePast(longest, this);
+      }
+      if (row.backwards()) {
+        String allowed = "more than where the stretch begins, " + mm(row.stretch.from());
+        fault(row.path + ".to", mm(row.stretch.to()), allowed);
+      } else if (row.complete()) {
+        rows.add(row);
+      }
+    }
+    rows.sort(Comparator.comparing((Row row) -> row.stretch.side()).thenComparing(Row::from));
+    Row furthest = null;
+    for (Row row : rows) {
+      boolean sameSide = furthest != null && furthest.stretch.side() == row.stretch.side();
+      if (sameSide && row.from() < furthest.stretch.to()) {
+        String found = mm(row.from()) + ", inside " + furthest.path;
+        fault(row.path + ".from", found, mm(furthest.stretch.to()) + " or more");
+      }
+      if (!sameSide || row.stretch.to() > furthest.stretch.to()) {
+        furthest = row;
+      }
+    }
+  }
+
+  /**
+   * No edge of one side is longer than the foot is long and wide together; a tenth more for the
+   * hand that measured. Null when either was not measured.
+   */
+  private static Double longestEdge(Measures measures) {
+    Double length = measures.bearingLength();
+    Double width = measures.width();
+    return length == null || width == null ? null : 1.1 * (length + width);
+  }
+
+  private void fault(String path, String found, String allowed) {
+    Located value = tree.at(FieldPath.parse(path));
+    faults.add(Fault.at(value.place(), path, found, allowed));
+  }
+
+  private static String mm(double length) {
+    return Quantity.write(Math.rint(length * 10) / 10, Unit.MM);
+  }
+
+  private record Row(Stretch stretch, String path) {
+    double from() {
+      return stretch.from();
+    }
+
+    boolean complete() {
+      return stretch.side() != null && stretch.from() != null && stretch.to() != null;
+    }
+
+    boolean backwards() {
+      return stretch.from() != null && stretch.to() != null && stretch.to() <= stretch.from();
+    }
+
+    void refusePast(double longest, CrossChecks checks) {
+      String allowed = "at most " + mm(longest) + " for a foot of this length and width";
+      if (stretch.from() != null && stretch.from() > longest) {
+        checks.fault(path + ".from", mm(stretch.from()), allowed);
+      }
+      if (stretch.to() != null && stretch.to() > longest) {
+        checks.fault(path + ".to", mm(stretch.to()), allowed);
+      }
+    }
+  }
+}

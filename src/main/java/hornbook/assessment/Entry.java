@@ -1,0 +1,37 @@
+package hornbook.assessment;
+
+import java.util.List;
+
+/** How the parts of the table of fields are written down. */
+final class Entry {
+  private Entry() {}
+
+  static Field word(String name, Class<? extends Word> type, String label, String how) {
+    return new Field(name, new OneWord(type), label, how, false);
+  }
+
+  static Field words(String name, Class<? extends Word> type, String label, String how) {
+    return new Field(name, new WordList(new OneWord(type)), label, how, false);
+  }
+
+  static Field flag(String name, String label, String how) {
+    return new Field(name, new Flag(), label, how, false);
+  }
+
+  static Field whole(String name, int least, int most, String label, String how) {
+    return new Field(name, new WholeNumber(least, most), label, how, false);
+  }
+
+  static Field amount(String name, Unit bare, double least, double most, String label, String how) {
+    return new Field(name, new Amount(bare, least, most), label, how, false);
+  }
+
+  static Field text(String name, String label, String how) {
+    return new Field(name, new Text(), label, how, false);
+  }
+
+  static Field group(
+      String name, Class<? extends Record> type, String label, String how, List<Field> fields) {
+    return new Field(name, new FieldGroup(type, fields), label, how, false);
+  }
+}

@@ -1,0 +1,16 @@
+package hornbook.assessment;
+
+/**
+ * One field of the assessment format.
+ *
+ * @param name the key in a file
+ * @param kind what may stand there
+ * @param label a short name in trade words
+ * @param how how to look or measure, one line in plain words
+ * @param required whether a file without it is refused; every other field may be left out
+ */
+public record Field(String name, Kind kind, String label, String how, boolean required) {
+  Field asRequired() {
+    return new Field(name, kind, label, how, true);
+  }
+}

@@ -1,0 +1,117 @@
+package hornbook.assessment;
+
+import static hornbook.assessment.Entry.group;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * The one table of every field of the assessment format, as a tree. Files are checked by it,
+ * records are built by it; the schema, the blank file and the interview are made from it.
+ *
+ * <p>The least and most of a field are our own judgement of what no horse can be, foal or draught;
+ * they catch slips of the pen and are no limits of the trade.
+ */
+public final class Fields {
+  /** The name of the format, which every file states. */
+  public static final String FORMAT = "hornbook-assessment/1";
+
+  /** The word that may stand in every field, and says that it was not looked at. */
+  public static final String UNKNOWN = "unknown";
+
+  /** One foot: the row of {@code feet}. */
+  public static final FieldRows FEET = new FieldRows(Foot.class, FootFields.ALL, 1, 4, false);
+
+  /** The whole assessment. */
+  public static final FieldGroup ASSESSMENT =
+      new FieldGroup(
+          Assessment.class,
+          List.of(
+              new Field(
+                  "format",
+                  new FormatName(FORMAT),
+                  "format",
+                  "Says what kind of file this is; leave it as it stands.",
+                  true),
+              group("horse", Horse.class, "horse", "The whole animal.", HorseFields.ALL),
+              group("visit", Visit.class, "visit", "Today, and the place.", VisitFields.ALL),
+              new Field("feet", FEET, "feet", "One entry for each foot looked at.", true),
+              group("kit", Kit.class, "kit", "What is in the van.", KitFields.ALL)));
+
+  private Fields() {}
+
+  /** The field at a path such as {@code feet[0].signs.digitalPulse}; null when there is none. */
+  public static Field at(String path) {
+    FieldPath parsed = FieldPath.parse(path);
+    return parsed == null ? null : at(ASSESSMENT, parsed);
+  }
+
+  /** The field of one foot at a path such as {@code signs.digitalPulse}; null with none. */
+  public static Field ofFoot(String path) {
+    FieldPath parsed = FieldPath.parse(path);
+    return parsed == null ? null : at(FEET, parsed);
+  }
+
+  private static Field at(FieldHolder from, FieldPath path) {
+    Field field = null;
+    Kind here = from;
+    for (FieldPath.Step step : path.steps()) {
+      if (step instanceof FieldPath.Name name) {
+        field = here instanceof FieldHolder holder ? holder.field(name.key()) : null;
+        if (field == null) {
+          return null;
+        }
+        here = field.kind();
+      } else if (!(here instanceof FieldRows)) {
+        return null;
+      }
+    }
+    return field;
+  }
+
+  /**
+   * Every field of an assessment with its path and value, null where unknown, in the order of the
+   * table. A list of rows that may be unknown stands for itself, followed by the fields of its
+   * rows.
+   */
+  public static Stream<FieldValue> values(Assessment assessment) {
+    List<FieldValue> values = new ArrayList<>();
+    collect(ASSESSMENT, assessment, "", values);
+    return values.stream();
+  }
+
+  /** The same for one foot, the one at that place in the list of feet. */
+  public static Stream<FieldValue> values(Foot foot, int index) {
+    List<FieldValue> values = new ArrayList<>();
+    collect(FEET, foot, "feet[" + index + "]", values);
+    return values.stream();
+  }
+
+  private static void collect(FieldHolder holder, Object record, String path, List<FieldValue> to) {
+    Shape shape = Shape.of(holder.type());
+    for (Field field : holder.fields()) {
+      int component = shape.index(field.name());
+      if (component < 0) {
+        continue;
+      }
+      Object value = shape.get(record, component);
+      String here = Located.under(path, field.name());
+      if (field.kind() instanceof FieldGroup group) {
+        collect(group, value, here, to);
+        continue;
+      }
+      if (!(field.kind() instanceof FieldRows rows)) {
+        to.add(new FieldValue(field, here, value));
+        continue;
+      }
+      if (!field.required()) {
+        to.add(new FieldValue(field, here, value));
+      }
+      List<?> list = value == null ? List.of() : (List<?>) value;
+      for (int i = 0; i < list.size(); i++) {
+        collect(rows, list.get(i), here + "[" + i + "]", to);
+      }
+    }
+  }
+}

@@ -1,0 +1,65 @@
+package hornbook.assessment;
+
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CoderResult;
+import java.nio.charset.StandardCharsets;
+import org.snakeyaml.engine.v2.scanner.StreamReader;
+
+/** The bytes of a file as text: UTF-8, with or without a byte order mark, not too much of it. */
+final class FileText {
+  private static final char BYTE_ORDER_MARK = '\ufeff';
+  private static final String WANTED = "text in UTF-8";
+
+  private FileText() {}
+
+  /**
+   * @throws Unreadable when the bytes are no text
+   */
+  static String of(byte[] bytes, String name) {
+    if (bytes.length > AssessmentReader.LARGEST) {
+      String found = "a file of " + bytes.length + " bytes";
+      throw fault(name, "", found, "up to " + AssessmentReader.LARGEST + " bytes");
+    }
+    if (startsWith(bytes, 0xff, 0xfe) || startsWith(bytes, 0xfe, 0xff)) {
+      throw fault(name, "", "a file saved as UTF-16", WANTED + ": save it again as UTF-8");
+    }
+    CharBuffer chars = CharBuffer.allocate(bytes.length);
+    CoderResult result =
+        StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes), chars, true);
+    chars.flip();
+    if (chars.length() > 0 && chars.charAt(0) == BYTE_ORDER_MARK) {
+      chars.get();
+    }
+    String text = chars.toString();
+    refuseControls(text, name);
+    if (result.isError()) {
+      throw fault(name, text, "bytes that are no text", WANTED);
+    }
+    if (text.isBlank()) {
+      throw fault(name, "", "an empty file", "an assessment");
+    }
+    return text;
+  }
+
+  private static void refuseControls(String text, String name) {
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      int point = text.codePointAt(i);
+      if (!StreamReader.isPrintable(point)) {
+        String found = String.format("the control character U+%04X", point);
+        throw fault(name, text.substring(0, i), found, WANTED);
+      }
+    }
+  }
+
+  private static boolean startsWith(byte[] bytes, int first, int second) {
+    return bytes.length > 1 && (bytes[0] & 0xff) == first && (bytes[1] & 0xff) == second;
+  }
+
+  /** A fault right behind some text. */
+  private static Unreadable fault(String name, String before, String found, String allowed) {
+    int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
+    int column = before.length() - before.lastIndexOf('\n');
+    return new Unreadable(Fault.at(new Place(name, line, column), "", found, allowed));
+  }
+}

@@ -1,0 +1,48 @@
+package hornbook.assessment;
+
+import hornbook.assessment.Located.Scalar;
+import hornbook.assessment.Located.Token;
+import java.util.List;
+
+/** True or false, also written yes or no. */
+public record Flag() implements ScalarKind {
+  private static final List<String> YES = List.of("yes", "Yes", "YES");
+  private static final List<String> NO = List.of("no", "No", "NO");
+  private static final List<String> KNOWN = List.of("true", "false", "yes", "no", Fields.UNKNOWN);
+
+  @Override
+  public Class<?> type() {
+    return Boolean.class;
+  }
+
+  @Override
+  public Taken take(Scalar scalar) {
+    if (scalar.token() == Token.FLAG) {
+      return new Taken.Value(scalar.text().equalsIgnoreCase("true"));
+    }
+    if (scalar.token() == Token.TEXT && YES.contains(scalar.text())) {
+      return new Taken.Value(true);
+    }
+    if (scalar.token() == Token.TEXT && NO.contains(scalar.text())) {
+      return new Taken.Value(false);
+    }
+    return new Taken.Refused(scalar.kind(), allowed(), Nearest.of(scalar.text(), KNOWN));
+  }
+
+  @Override
+  public String allowed() {
+    return String.join(", ", KNOWN);
+  }
+
+  @Override
+  public String write(Object value) {
+    return value.toString();
+  }
+
+  /** The words that stand for true and false, in every spelling. */
+  static List<String> words() {
+    List<String> words = new java.util.ArrayList<>(YES);
+    words.addAll(NO);
+    return words;
+  }
+}

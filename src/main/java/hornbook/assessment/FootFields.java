@@ -1,0 +1,99 @@
+package hornbook.assessment;
+
+import static hornbook.assessment.Entry.flag;
+import static hornbook.assessment.Entry.group;
+import static hornbook.assessment.Entry.whole;
+import static hornbook.assessment.Entry.word;
+
+import java.util.List;
+
+/** The fields of one foot. */
+final class FootFields {
+  static final List<Field> ALL =
+      List.of(
+          word("limb", Limb.class, "limb", "Which foot this is, seen from the saddle.")
+              .asRequired(),
+          whole(
+              "lameness",
+              0,
+              5,
+              "lameness grade",
+              "0 none, 1 hard to see and comes and goes, 2 hard to see but there on a circle, slope"
+                  + " or hard ground, 3 there at every trot, 4 plain at walk, 5 bears little or no"
+                  + " weight."),
+          word(
+              "onset",
+              Onset.class,
+              "onset of lameness",
+              "Did it come on within a day or so, or over weeks? None if it is not lame."),
+          flag(
+              "lameSinceShod",
+              "lame since shoeing",
+              "Was it sound before the last shoeing and lame since?"),
+          whole("lameForDays", 0, 9999, "days lame", "Days since it was first seen lame here."),
+          word("shoeing", Shoeing.class, "shoeing", "What is on the foot as it stands."),
+          whole(
+              "gluedCycles",
+              0,
+              200,
+              "glued cycles",
+              "How many shoeings in a row it has been glued, this one not counted."),
+          whole(
+              "wrappedDaysAgo",
+              0,
+              3650,
+              "days since wrapping",
+              "Days since tape was put round the foot, if it is still on."),
+          word(
+              "stance",
+              Stance.class,
+              "stance",
+              "From in front (from behind for a hind): the horse square, weight on all four."),
+          word(
+              "pasternLine",
+              PasternLine.class,
+              "line of the pastern",
+              "Follow the middle of the pastern down to the foot: where does it come out?"),
+          word(
+              "landing",
+              Landing.class,
+              "landing",
+              "Walk it away and back on level ground: which part touches first?"),
+          word(
+              "oldShoeWear",
+              OldShoeWear.class,
+              "wear of the old shoe",
+              "Where the old shoe is thinnest; unknown if it is lost."),
+          word(
+              "deformity",
+              Deformity.class,
+              "deformity of the limb",
+              "Drawn up by tendon (flexural) or bent to one side (angular), mostly in foals."),
+          flag("brushing", "brushing", "Does this foot strike the other limb, or bear the marks?"),
+          group(
+              "measures",
+              Measures.class,
+              "measures",
+              "Foot clean and dry; lengths by tape or calliper, angles by gauge.",
+              MeasureFields.ALL),
+          new Field(
+              "wall",
+              new FieldRows(Stretch.class, WallFields.STRETCH, 0, 60, false),
+              "map of the wall",
+              "The ground edge in stretches, each measured back along the edge from mid-toe.",
+              false),
+          new Field(
+              "cracks",
+              new FieldRows(Crack.class, WallFields.CRACK, 0, 40, true),
+              "cracks",
+              "Every crack in the wall or bars, once the foot is clean.",
+              false),
+          group(
+              "signs",
+              Signs.class,
+              "signs",
+              "Seen and felt, each compared with the other foot of the pair.",
+              SignFields.ALL));
+
+  private FootFields() {}
+}

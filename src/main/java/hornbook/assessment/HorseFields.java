@@ -1,0 +1,77 @@
+package hornbook.assessment;
+
+import static hornbook.assessment.Entry.amount;
+import static hornbook.assessment.Entry.flag;
+import static hornbook.assessment.Entry.text;
+import static hornbook.assessment.Entry.whole;
+import static hornbook.assessment.Entry.word;
+import static hornbook.assessment.Unit.CELSIUS;
+import static hornbook.assessment.Unit.CM;
+import static hornbook.assessment.Unit.KILOGRAM;
+
+import java.util.List;
+
+/** The fields of the horse. */
+final class HorseFields {
+  static final List<Field> ALL =
+      List.of(
+          text("name", "name", "As the owner calls it, or as the passport has it."),
+          whole("ageYears", 0, 65, "age in years", "From the passport, or judged by the teeth."),
+          whole("ageDays", 0, 24_000, "age in days", "For a foal or yearling: days since birth."),
+          amount(
+              "weight",
+              KILOGRAM,
+              5,
+              1600,
+              "body weight",
+              "From a weighbridge; without one leave it out and give girth and body length."),
+          amount(
+              "girth",
+              CM,
+              25,
+              350,
+              "heart girth",
+              "Tape round the chest close behind the elbow, read as the horse breathes out."),
+          amount(
+              "bodyLength",
+              CM,
+              25,
+              350,
+              "body length",
+              "From the point of the shoulder straight back to the point of the buttock."),
+          word("work", Work.class, "work", "What the horse does most weeks of this season."),
+          word(
+              "tetanusCover",
+              TetanusCover.class,
+              "tetanus cover",
+              "From the vaccination record: in date or run out? No record seen is unknown."),
+          amount(
+              "bodyTemperature",
+              CELSIUS,
+              28,
+              45,
+              "body temperature",
+              "By thermometer in the rectum, at rest; ask the owner if it was taken today."),
+          whole(
+              "laminitisGrade",
+              0,
+              4,
+              "laminitis grade (Obel)",
+              "0 none, 1 shifts weight and trots short, 2 stilted at walk but a foot can be lifted,"
+                  + " 3 hardly walks or lifts a foot, 4 moves only if forced."),
+          flag(
+              "unwillingToMove",
+              "unwilling to move",
+              "Asked to walk a few steps on the level, does it refuse or have to be pressed?"),
+          flag(
+              "shiftsWeight",
+              "shifts its weight",
+              "Watch it stand for a minute: does it keep easing one foot and then the other?"),
+          flag(
+              "colicSigns",
+              "signs of colic",
+              "Pawing, looking at the flank, lying down and getting up, rolling."),
+          flag("unwell", "unwell", "Dull, off its feed, sweating at rest or breathing hard."));
+
+  private HorseFields() {}
+}

@@ -1,0 +1,99 @@
+package hornbook.assessment;
+
+import static hornbook.assessment.Entry.amount;
+import static hornbook.assessment.Unit.DEGREE;
+import static hornbook.assessment.Unit.MM;
+
+import java.util.List;
+
+/** The measures of one foot. */
+final class MeasureFields {
+  static final List<Field> ALL =
+      List.of(
+          amount(
+              "toeLength",
+              MM,
+              15,
+              500,
+              "toe length",
+              "Middle of the toe, hairline to ground, along the wall."),
+          amount(
+              "heelLength",
+              MM,
+              1,
+              250,
+              "heel length",
+              "Heel wall, hairline to ground, along the wall."),
+          amount(
+              "toeAngle",
+              DEGREE,
+              5,
+              120,
+              "toe angle",
+              "Front wall to the ground, gauge at mid-toe."),
+          amount(
+              "heelAngle", DEGREE, 1, 120, "heel angle", "Heel wall to the ground, from the side."),
+          amount(
+              "pasternAngle",
+              DEGREE,
+              5,
+              120,
+              "pastern angle",
+              "Front of the pastern to the ground, the cannon upright and weight on the foot."),
+          amount(
+              "bearingLength",
+              MM,
+              15,
+              450,
+              "bearing length",
+              "Toe to heel buttress, straight along the ground."),
+          amount("width", MM, 15, 350, "width", "Straight across the foot at its widest part."),
+          amount(
+              "toeToWidest",
+              MM,
+              1,
+              350,
+              "toe to widest part",
+              "Toe straight back to the line across the widest part."),
+          amount("frogLength", MM, 5, 350, "frog length", "Point of the frog to its back edge."),
+          amount("frogWidth", MM, 1, 250, "frog width", "Across the frog at its widest, behind."),
+          amount(
+              "medialHeelHeight",
+              MM,
+              0,
+              250,
+              "inner heel height",
+              "Inner heel bulb, hairline straight down to the ground."),
+          amount(
+              "lateralHeelHeight",
+              MM,
+              0,
+              250,
+              "outer heel height",
+              "Outer heel bulb, hairline straight down to the ground."),
+          amount("coronetGirth", MM, 50, 800, "coronet girth", "Tape once round the hairline."),
+          amount(
+              "nailExitHeight",
+              MM,
+              1,
+              100,
+              "height of the nail exits",
+              "Ground to the line of clenches, along the wall."),
+          amount(
+              "soleDepth",
+              MM,
+              0,
+              60,
+              "sole depth",
+              "Only from a vet's images; thumb pressure is no measure."),
+          amount(
+              "palmarAngle",
+              DEGREE,
+              -40,
+              60,
+              "palmar angle",
+              "Underside of the coffin bone to the ground, only from a vet's images; below 0 when"
+                  + " the bone tips back."));
+
+  private MeasureFields() {}
+}

@@ -1,0 +1,178 @@
+package hornbook.assessment;
+
+import hornbook.assessment.Located.Group;
+import hornbook.assessment.Located.Items;
+import hornbook.assessment.Located.Member;
+import hornbook.assessment.Located.Scalar;
+import hornbook.assessment.Located.Token;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Builds the tree of a file from what a parser meets, and keeps it within bounds. */
+final class TreeBuilder {
+  static final int DEEPEST = 32;
+  static final int MOST_VALUES = 20_000;
+  static final int LONGEST_KEY = 100;
+
+  /** The key of a case file that holds the assessment: paths begin there. */
+  private static final String ASSESSMENT = "assessment";
+
+  private final List<Fault> faults;
+  private final Deque<Frame> open = new ArrayDeque<>();
+  private Located root;
+  private int values;
+
+  TreeBuilder(List<Fault> faults) {
+    this.faults = faults;
+  }
+
+  /** The whole tree; null before it is complete. */
+  Located root() {
+    return root;
+  }
+
+  boolean atKey() {
+    return !open.isEmpty() && open.peek().members != null && open.peek().key == null;
+  }
+
+  void key(String key, Place place) {
+    if (key.length() > LONGEST_KEY) {
+      String allowed = "a name of at most " + LONGEST_KEY + " letters";
+      throw new Unreadable(Fault.at(place, open.peek().path, Fault.quote(key), allowed));
+    }
+    open.peek().key = key;
+    open.peek().keyPlace = place;
+  }
+
+  void openGroup(Place place) {
+    push(new Frame(place, path(), new LinkedHashMap<>(), null));
+  }
+
+  void openList(Place place) {
+    push(new Frame(place, path(), null, new ArrayList<>()));
+  }
+
+  private void push(Frame frame) {
+    if (open.size() == DEEPEST) {
+      String found = "more than " + DEEPEST + " levels, one in another";
+      throw new Unreadable(Fault.at(frame.place, frame.path, found, "at most " + DEEPEST));
+    }
+    open.push(frame);
+  }
+
+  Located close() {
+    Frame frame = open.pop();
+    Located value =
+        frame.members != null
+            ? new Group(frame.place, frame.path, frame.members)
+            : new Items(frame.place, frame.path, frame.items);
+    return add(value);
+  }
+
+  Located scalar(String text, Token token, Place place) {
+    return add(new Scalar(place, path(), text, token));
+  }
+
+  /** Adds a value that stands elsewhere in the file as well. */
+  void again(Located value) {
+    refuseDeeper(value, open.size());
+    values += size(value) - 1;
+    add(value.moved(path()));
+  }
+
+  private Located add(Located value) {
+    values++;
+    if (values > MOST_VALUES) {
+      String found = "more than " + MOST_VALUES + " values";
+      throw new Unreadable(Fault.at(value.place(), value.path(), found, "at most that many"));
+    }
+    Frame frame = open.peek();
+    if (frame == null) {
+      root = value;
+    } else if (frame.items != null) {
+      frame.items.add(value);
+    } else {
+      addMember(frame, value);
+    }
+    return value;
+  }
+
+  private void addMember(Frame frame, Located value) {
+    Member member = new Member(frame.keyPlace, value);
+    Member first = frame.members.putIfAbsent(frame.key, member);
+    if (first != null) {
+      Place at = first.key();
+      String found =
+          "a second "
+              + Fault.quote(frame.key)
+              + ", first at line "
+              + at.line()
+              + ", column "
+              + at.column();
+      faults.add(Fault.at(frame.keyPlace, value.path(), found, "each field once"));
+    }
+    frame.key = null;
+  }
+
+  private static int size(Located value) {
+    int size = 1;
+    if (value instanceof Items list) {
+      for (Located item : list.items()) {
+        size = Math.min(MOST_VALUES, size + size(item));
+      }
+    } else if (value instanceof Group group) {
+      for (Member member : group.members().values()) {
+        size = Math.min(MOST_VALUES, size + size(member.value()));
+      }
+    }
+    return size;
+  }
+
+  private static void refuseDeeper(Located value, int depth) {
+    if (value instanceof Scalar) {
+      return;
+    }
+    if (depth == DEEPEST) {
+      String found = "more than " + DEEPEST + " levels, one in another";
+      throw new Unreadable(Fault.at(value.place(), value.path(), found, "at most " + DEEPEST));
+    }
+    if (value instanceof Items list) {
+      list.items().forEach(item -> refuseDeeper(item, depth + 1));
+    } else if (value instanceof Group group) {
+      group.members().values().forEach(member -> refuseDeeper(member.value(), depth + 1));
+    }
+  }
+
+  /** The path of the next value. */
+  private String path() {
+    Frame frame = open.peek();
+    if (frame == null) {
+      return "";
+    }
+    if (frame.items != null) {
+      return frame.path + "[" + frame.items.size() + "]";
+    }
+    boolean caseFile = open.size() == 1 && ASSESSMENT.equals(frame.key);
+    return caseFile ? "" : Located.under(frame.path, frame.key);
+  }
+
+  private static final class Frame {
+    private final Place place;
+    private final String path;
+    private final Map<String, Member> members;
+    private final List<Located> items;
+    private String key;
+    private Place keyPlace;
+
+    Frame(Place place, String path, Map<String, Member> members, List<Located> items) {
+      this.place = place;
+      this.path = path;
+      this.members = members;
+      this.items = items;
+    }
+  }
+}

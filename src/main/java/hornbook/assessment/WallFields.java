@@ -1,0 +1,56 @@
+package hornbook.assessment;
+
+import static hornbook.assessment.Entry.amount;
+import static hornbook.assessment.Entry.flag;
+import static hornbook.assessment.Entry.word;
+import static hornbook.assessment.Unit.MM;
+
+import java.util.List;
+
+/** The fields of a stretch of wall, and of a crack. */
+final class WallFields {
+  static final List<Field> STRETCH =
+      List.of(
+          word("side", Side.class, "side", "Medial is the inner side, lateral the outer."),
+          amount("from", MM, 0, 600, "from", "Where it begins, back along the edge from mid-toe."),
+          amount("to", MM, 0, 600, "to", "Where it ends, back along the edge from mid-toe."),
+          word(
+              "state",
+              WallState.class,
+              "state of the wall",
+              "Tap it, look at the white line under it, try it with a blunt probe."),
+          amount(
+              "height",
+              MM,
+              0,
+              500,
+              "height of the defect",
+              "How far up from the ground the fault goes, along the wall."),
+          amount(
+              "thickness",
+              MM,
+              0,
+              40,
+              "wall thickness",
+              "Outer face to white line, at the ground edge."),
+          flag("moist", "moist", "Does it stay damp after cleaning, or weep when pressed?"));
+
+  static final List<Field> CRACK =
+      List.of(
+          word("place", CrackPlace.class, "place", "Which part of the wall it is in."),
+          word("side", Side.class, "side", "Medial is the inner side, lateral the outer."),
+          word(
+              "starts",
+              CrackStart.class,
+              "starts at",
+              "At the ground, at the coronet, or full: from the one to the other."),
+          word(
+              "depth",
+              CrackDepth.class,
+              "depth",
+              "Superficial is in the horn alone, deep reaches what is under it."),
+          flag("bleeds", "bleeds", "Blood in the crack, or after the horse has moved."),
+          flag("moves", "moves", "Do its edges work against each other as weight comes on?"));
+
+  private WallFields() {}
+}

@@ -1,0 +1,123 @@
+package hornbook.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The table of fields and the records are two sides of one thing. */
+class FieldsTest {
+  @Test
+  void everyFieldIsAComponentOfItsRecordAndEveryComponentAField() {
+    for (FieldHolder holder : holders()) {
+      List<String> fields =
+          holder.fields().stream()
+              .filter(field -> !(field.kind() instanceof FormatName))
+              .map(field -> field.name() + " " + type(field.kind()))
+              .toList();
+      List<String> components = new ArrayList<>();
+      for (RecordComponent component : holder.type().getRecordComponents()) {
+        components.add(component.getName() + " " + component.getGenericType().getTypeName());
+      }
+      assertThat(fields).as(holder.type().getSimpleName()).isEqualTo(components);
+    }
+  }
+
+  @Test
+  void everyRecordOfTheInputIsInTheTable() {
+    List<Class<?>> reached = new ArrayList<>();
+    reach(Assessment.class, reached);
+    assertThat(reached).hasSameElementsAs(holders().stream().map(FieldHolder::type).toList());
+  }
+
+  @Test
+  void everyFieldSaysInOneLineWhatItIsAndHowToLook() {
+    for (Field field : all(Fields.ASSESSMENT)) {
+      assertThat(field.label()).as(field.name()).isNotBlank().doesNotContain("\n");
+      assertThat(field.how()).as(field.name()).isNotBlank().matches("[A-Z0-9][^\n]*[.?]");
+    }
+  }
+
+  @Test
+  void onlyTheFormatTheFeetAndTheLimbAreRequired() {
+    assertThat(all(Fields.ASSESSMENT))
+        .filteredOn(Field::required)
+        .extracting(Field::name)
+        .containsExactly("format", "feet", "limb");
+  }
+
+  @Test
+  void aFieldIsFoundByItsPath() {
+    assertThat(Fields.at("feet[2].signs.digitalPulse").label()).isEqualTo("digital pulse");
+    assertThat(Fields.at("feet[left-fore].wall[1].to")).isSameAs(Fields.ofFoot("wall[0].to"));
+    assertThat(Fields.at("horse.weight").kind()).isInstanceOf(Amount.class);
+    assertThat(Fields.at("horse.hooves")).isNull();
+    assertThat(Fields.at("horse[0].weight")).isNull();
+    assertThat(Fields.at("horse.weight.more")).isNull();
+    assertThat(Fields.at("..")).isNull();
+  }
+
+  private static String type(Kind kind) {
+    if (kind instanceof ScalarKind scalar) {
+      return scalar.type().getName();
+    }
+    if (kind instanceof WordList list) {
+      return "java.util.List<" + list.each().type().getName() + ">";
+    }
+    if (kind instanceof FieldRows rows) {
+      return "java.util.List<" + rows.type().getName() + ">";
+    }
+    return ((FieldGroup) kind).type().getName();
+  }
+
+  static List<Field> all(FieldHolder holder) {
+    List<Field> all = new ArrayList<>();
+    for (Field field : holder.fields()) {
+      all.add(field);
+      if (field.kind() instanceof FieldHolder inner) {
+        all.addAll(all(inner));
+      }
+    }
+    return all;
+  }
+
+  private static List<FieldHolder> holders() {
+    List<FieldHolder> holders = new ArrayList<>(List.of(Fields.ASSESSMENT));
+    for (Field field : all(Fields.ASSESSMENT)) {
+      if (field.kind() instanceof FieldHolder holder) {
+        holders.add(holder);
+      }
+    }
+    return holders;
+  }
+
+  private static void reach(Class<?> type, List<Class<?>> reached) {
+    reached.add(type);
+    for (RecordComponent component : type.getRecordComponents()) {
+      Type inner = component.getGenericType();
+      if (inner instanceof ParameterizedType list) {
+        inner = list.getActualTypeArguments()[0];
+      }
+      if (inner instanceof Class<?> found && found.isRecord()) {
+        reach(found, reached);
+      } else {
+        assertThat((Class<?>) inner)
+            .matches(
+                leaf ->
+                    Word.class.isAssignableFrom(leaf)
+                        || List.of(
+                                String.class,
+                                Integer.class,
+                                Double.class,
+                                Boolean.class,
+                                LocalDate.class)
+                            .contains(leaf));
+      }
+    }
+  }
+}
