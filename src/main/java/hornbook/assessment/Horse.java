@@ -11,6 +11,7 @@ public record Horse(
     Work work,
     TetanusCover tetanusCover,
     Double bodyTemperature,
+    Integer bodyCondition,
     Integer laminitisGrade,
     Boolean unwillingToMove,
     Boolean shiftsWeight,

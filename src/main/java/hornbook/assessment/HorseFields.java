@@ -53,6 +53,12 @@ final class HorseFields {
               "body temperature",
               "By thermometer in the rectum, at rest; ask the owner if it was taken today."),
           whole(
+              "bodyCondition",
+              1,
+              9,
+              "body condition",
+              "From 1, skin and bone, to 9, bulging with fat; 5 when the ribs are felt and not seen."),
+          whole(
               "laminitisGrade",
               0,
               4,
