@@ -1,0 +1,192 @@
+package hornbook.foot;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hornbook.assessment.Assessment;
+import hornbook.assessment.Foot;
+import hornbook.assessment.Horse;
+import hornbook.assessment.Limb;
+import hornbook.assessment.Measures;
+import hornbook.assessment.Side;
+import hornbook.assessment.Stretch;
+import hornbook.assessment.WallState;
+import hornbook.rulebook.ReadingKind;
+import java.lang.reflect.Method;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+
+class FootReadingsTest {
+  private static final List<Stretch> WALL =
+      List.of(
+          new Stretch(Side.MEDIAL, 0.0, 40.0, WallState.SEPARATED, 38.0, 7.0, false),
+          Trade.sound(Side.MEDIAL, 40, 168, 9.0),
+          new Stretch(Side.LATERAL, 0.0, 30.0, WallState.BROKEN_AWAY, 30.0, null, false),
+          Trade.sound(Side.LATERAL, 30, 168, 8.0));
+
+  private static final Measures MEASURES =
+      new Measures(
+          96.0, 30.0, 46.0, 38.0, 50.0, 130.0, 124.0, 62.0, 82.0, 52.0, 41.0, 46.0, 350.0, null,
+          null, null);
+
+  @Test
+  void readsAWholeFoot() {
+    FootReadings r = readings(MEASURES, WALL);
+    assertThat(r.toeHeelAngleDifference()).isEqualTo(Interval.of(8));
+    assertThat(r.toeHeelRatio()).isEqualTo(Interval.of(3.2));
+    assertThat(r.hoofPasternDifference()).isEqualTo(Interval.of(-4));
+    assertThat(r.widestPartShare().low()).isCloseTo(47.69, within(0.01));
+    assertThat(r.toeLengthOverUsual()).isEqualTo(Interval.of(13.5));
+    assertThat(r.frogWidthShare().low()).isCloseTo(63.41, within(0.01));
+    assertThat(r.heelBulbDifference()).isEqualTo(Interval.of(5));
+    assertThat(r.medialOverLateralHeel()).isEqualTo(Interval.of(-5));
+    assertThat(r.pairAngleGap()).isEqualTo(Interval.of(5));
+    assertThat(r.steeperThanPair()).isEqualTo(Interval.of(-5));
+    assertThat(r.oppositeLameness()).isEqualTo(Interval.of(1));
+    assertThat(r.oppositeLameDays()).isEqualTo(Interval.UNKNOWN);
+    assertThat(r.bodyWeight()).isEqualTo(Interval.of(470));
+    assertThat(r.hoofLoadIndex().low()).isCloseTo(68.54, within(0.01));
+    assertThat(r.ageDays()).isEqualTo(new Interval(2190, 2554));
+  }
+
+  /** 70 of 336 mm of edge defective, the rest sound. */
+  @Test
+  void readsTheWall() {
+    FootReadings r = readings(MEASURES, WALL);
+    assertThat(r.soundShare().exact()).isTrue();
+    assertThat(r.soundShare().low()).isCloseTo(100 * 266 / 336.0, within(1e-9));
+    assertThat(r.soundShareMedial().low()).isCloseTo(100 * 128 / 168.0, within(1e-9));
+    assertThat(r.soundShareLateral().low()).isCloseTo(100 * 138 / 168.0, within(1e-9));
+    assertThat(r.missingShare().low()).isCloseTo(100 * 30 / 336.0, within(1e-9));
+    assertThat(r.partedShare().low()).isCloseTo(100 * 40 / 336.0, within(1e-9));
+    assertThat(r.missingOrPartedShare().low()).isCloseTo(100 * 70 / 336.0, within(1e-9));
+    assertThat(r.bearingShare().low()).isCloseTo(100 * 266 / 336.0, within(1e-9));
+    assertThat(r.bearingPressureRatio().low()).isCloseTo(336 / 266.0, within(1e-9));
+    assertThat(r.longestDefect()).isEqualTo(Interval.of(70));
+    assertThat(r.tallestDefect()).isEqualTo(Interval.of(38));
+    assertThat(r.thinnestSoundWall()).isEqualTo(Interval.of(8));
+    assertThat(r.weeksToNailable().low()).isCloseTo(19 / 8.5 * 30.4375 / 7, within(1e-9));
+  }
+
+  /** A quarter circle of 62 mm puts the widest part at 97.4 mm along the edge. */
+  @Test
+  void readsTheNailSites() {
+    FootReadings r = readings(MEASURES, WALL);
+    assertThat(r.rearmostNail()).isCloseTo(97.389, within(0.001));
+    assertThat(r.nails().medial().positions()).containsExactly(50.0, 75.4);
+    assertThat(r.nailSitesMedial()).isEqualTo(Interval.of(2));
+    assertThat(r.nailSitesLateral()).isEqualTo(Interval.of(3));
+    assertThat(r.nailSitesWeakerBranch()).isEqualTo(Interval.of(2));
+    assertThat(r.nailSitesBoth()).isEqualTo(Interval.of(5));
+    assertThat(r.nailSitesWeakerBranchIfBehind()).isEqualTo(Interval.of(5));
+  }
+
+  @Test
+  void aFootOfWhichNothingIsKnownHasNoReadings() {
+    Measures none = Trade.ground(null, null, null);
+    Foot foot = foot(Limb.LEFT_HIND, none, null, null);
+    FootReadings r = FootReadings.of(assessment(foot), foot, Trade.LIMITS);
+    assertThat(all(r)).allSatisfy((kind, reading) -> assertThat(reading.known()).isFalse());
+    assertThat(r.outline()).isNull();
+    assertThat(r.wall()).isNull();
+    assertThat(r.nails()).isNull();
+  }
+
+  /** Every reading that rules may name is computed here, under the same name. */
+  @Test
+  void everyReadingThatRulesMayNameIsHere() {
+    assertThat(all(readings(MEASURES, WALL))).hasSize(ReadingKind.values().length);
+  }
+
+  /** Whatever is missing: no exception, and no number that cannot be. */
+  @Property(tries = 3000)
+  void anySubsetOfFieldsGivesReadings(@ForAll long seed) {
+    Assessment assessment = Feet.any(seed);
+    for (Foot foot : assessment.feet()) {
+      FootReadings readings = FootReadings.of(assessment, foot, Trade.LIMITS);
+      all(readings).forEach(FootReadingsTest::assertPossible);
+    }
+  }
+
+  private static void assertPossible(ReadingKind kind, Interval reading) {
+    if (!reading.known()) {
+      return;
+    }
+    assertThat(reading.low()).as(kind.id()).isLessThanOrEqualTo(reading.high());
+    if (kind.name().contains("NAIL_SITES")) {
+      assertThat(reading.low()).as(kind.id()).isGreaterThanOrEqualTo(0);
+      assertThat(reading.high()).as(kind.id()).isFinite();
+    }
+    if (kind.fields().contains("foot.wall") && kind.unit().equals("%")) {
+      assertThat(reading.low()).as(kind.id()).isBetween(0.0, 100.0);
+      assertThat(reading.high()).as(kind.id()).isBetween(0.0, 100.0);
+    }
+  }
+
+  /** Each kind of reading by calling the method that bears its name. */
+  private static Map<ReadingKind, Interval> all(FootReadings readings) {
+    Map<ReadingKind, Interval> all = new LinkedHashMap<>();
+    for (ReadingKind kind : ReadingKind.values()) {
+      try {
+        Method method = FootReadings.class.getMethod(methodName(kind));
+        all.put(kind, (Interval) method.invoke(readings));
+      } catch (ReflectiveOperationException e) {
+        throw new AssertionError("no reading " + kind.id(), e);
+      }
+    }
+    return all;
+  }
+
+  private static String methodName(ReadingKind kind) {
+    StringBuilder name = new StringBuilder();
+    for (String word : kind.name().toLowerCase(Locale.ROOT).split("_")) {
+      name.append(
+          name.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));
+    }
+    return name.toString();
+  }
+
+  private static FootReadings readings(Measures measures, List<Stretch> wall) {
+    Foot foot = foot(Limb.LEFT_FORE, measures, wall, 2);
+    return FootReadings.of(assessment(foot), foot, Trade.LIMITS);
+  }
+
+  private static Assessment assessment(Foot foot) {
+    boolean known = foot.limb().fore();
+    Measures pair = MEASURES_WITH_51;
+    List<Foot> feet = known ? List.of(foot, foot(Limb.RIGHT_FORE, pair, null, 1)) : List.of(foot);
+    Horse horse =
+        new Horse(
+            "Tansy",
+            known ? 6 : null,
+            null,
+            known ? 470.0 : null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null);
+    return new Assessment(horse, null, feet, null);
+  }
+
+  private static final Measures MEASURES_WITH_51 =
+      new Measures(
+          null, null, 51.0, null, null, null, null, null, null, null, null, null, null, null, null,
+          null);
+
+  private static Foot foot(Limb limb, Measures measures, List<Stretch> wall, Integer lameness) {
+    return new Foot(
+        limb, lameness, null, null, null, null, null, null, null, null, null, null, null, null,
+        measures, wall, null, null);
+  }
+}

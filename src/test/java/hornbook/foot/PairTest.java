@@ -1,0 +1,54 @@
+package hornbook.foot;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hornbook.assessment.Foot;
+import hornbook.assessment.Limb;
+import hornbook.assessment.Measures;
+import org.junit.jupiter.api.Test;
+
+class PairTest {
+  private static final double GAP = 1.5;
+
+  /** wiggers-2015: pairs 1.4 deg apart are even, 1.6 deg apart uneven. */
+  @Test
+  void anUnevenPairDiffersByTheGapOrMore() {
+    assertThat(pair(50.0, 51.4).uneven(GAP)).isFalse();
+    assertThat(pair(50.0, 51.6).uneven(GAP)).isTrue();
+    assertThat(pair(51.5, 50.0).uneven(GAP)).isTrue();
+    assertThat(pair(51.5, null).uneven(GAP)).isFalse();
+  }
+
+  @Test
+  void theDifferenceIsWhatThisFootHasMoreOf() {
+    Pair pair = pair(54.0, 50.0);
+    assertThat(pair.angle()).isEqualTo(4);
+    assertThat(pair(50.0, 54.0).angleGap()).isEqualTo(4);
+    assertThat(pair.width()).isCloseTo(-8, within(1e-9));
+    assertThat(pair.lameness()).isEqualTo(3);
+    assertThat(pair.lameDays()).isEqualTo(12);
+  }
+
+  @Test
+  void withoutTheOtherFootNothingIsKnown() {
+    Pair pair = Pair.of(foot(Limb.LEFT_FORE, 50.0, 118.0), null);
+    assertThat(pair.angleGap()).isNaN();
+    assertThat(pair.lameness()).isNaN();
+    assertThat(pair.toeLength()).isNaN();
+  }
+
+  private static Pair pair(Double here, Double there) {
+    return Pair.of(foot(Limb.LEFT_FORE, here, 118.0), foot(Limb.RIGHT_FORE, there, 126.0));
+  }
+
+  private static Foot foot(Limb limb, Double toeAngle, Double width) {
+    Measures measures =
+        new Measures(
+            null, null, toeAngle, null, null, null, width, null, null, null, null, null, null, null,
+            null, null);
+    return new Foot(
+        limb, 3, null, null, 12, null, null, null, null, null, null, null, null, null, measures,
+        null, null, null);
+  }
+}

@@ -1,0 +1,45 @@
+package hornbook.foot;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hornbook.assessment.Measures;
+import org.junit.jupiter.api.Test;
+
+class ProportionsTest {
+  private static final Measures MEASURES =
+      new Measures(
+          90.0, 30.0, 48.0, 46.0, 50.0, 130.0, 124.0, 62.0, null, null, null, null, null, null,
+          null, null);
+
+  @Test
+  void beforeIsAsMeasured() {
+    assertThat(Proportions.before(MEASURES))
+        .isEqualTo(new Proportions(90, 30, 3, 48, -2, 124, 130, 62));
+  }
+
+  /** Derived: 8 mm of depth all round, 6 mm of thickness round the wall, toe rolled 12 mm back. */
+  @Test
+  void afterCarriesEveryPartOfTheBuild() {
+    Build build = Build.depth(8, 8).withFront(6).withSides(6).withSetBack(12);
+    Proportions after = Proportions.after(MEASURES, build);
+    double angle = Math.toRadians(48);
+    double forward = 6 / Math.sin(angle);
+    assertThat(after.toeLength()).isEqualTo(98);
+    assertThat(after.heelLength()).isEqualTo(38);
+    assertThat(after.toeHeelRatio()).isCloseTo(98.0 / 38, within(1e-9));
+    assertThat(after.toeAngle()).isEqualTo(48);
+    assertThat(after.hoofPasternDifference()).isEqualTo(-2);
+    assertThat(after.width()).isEqualTo(136);
+    assertThat(after.bearingLength()).isCloseTo(130 + forward, within(1e-9));
+    assertThat(after.breakover()).isCloseTo(62 + 8 * Math.cos(angle) + forward - 12, within(1e-9));
+  }
+
+  @Test
+  void whatWasNotMeasuredStaysUnknown() {
+    Proportions after = Proportions.after(Trade.ground(null, 124.0, null), Build.depth(8, 8));
+    assertThat(after.width()).isEqualTo(124);
+    assertThat(after.toeHeelRatio()).isNaN();
+    assertThat(after.breakover()).isNaN();
+  }
+}
