@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hornbook.assessment.Horse;
+import java.util.HashMap;
+import java.util.Map;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -61,7 +63,12 @@ class BodyWeightTest {
 
   private static Horse horse(
       Integer years, Integer days, Double weight, Double girth, Double length) {
-    return new Horse(
-        null, years, days, weight, girth, length, null, null, null, null, null, null, null, null);
+    Map<String, Object> known = new HashMap<>();
+    known.put("ageYears", years);
+    known.put("ageDays", days);
+    known.put("weight", weight);
+    known.put("girth", girth);
+    known.put("bodyLength", length);
+    return Given.a(Horse.class, known);
   }
 }

@@ -2,15 +2,15 @@ package hornbook.foot;
 
 import hornbook.assessment.Assessment;
 import hornbook.assessment.Foot;
+import hornbook.assessment.Horse;
 import hornbook.assessment.Limb;
-import java.lang.reflect.Constructor;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 
 /**
@@ -33,57 +33,29 @@ final class Feet {
   }
 
   private Assessment assessment() {
-    Assessment drawn = record(Assessment.class);
     List<Limb> limbs = new ArrayList<>(List.of(Limb.values()));
     Collections.shuffle(limbs, random);
     List<Foot> feet = new ArrayList<>();
     for (Limb limb : limbs.subList(0, 1 + random.nextInt(4))) {
-      feet.add(on(limb, record(Foot.class)));
+      feet.add(record(Foot.class, limb));
     }
-    return new Assessment(drawn.horse(), drawn.visit(), feet, drawn.kit());
+    return Given.a(Assessment.class, Map.of("horse", record(Horse.class, null), "feet", feet));
   }
 
-  private static Foot on(Limb limb, Foot f) {
-    return new Foot(
-        limb,
-        f.lameness(),
-        f.onset(),
-        f.lameSinceShod(),
-        f.lameForDays(),
-        f.shoeing(),
-        f.gluedCycles(),
-        f.wrappedDaysAgo(),
-        f.stance(),
-        f.pasternLine(),
-        f.landing(),
-        f.oldShoeWear(),
-        f.deformity(),
-        f.brushing(),
-        f.measures(),
-        f.wall(),
-        f.cracks(),
-        f.signs());
-  }
-
-  private <T> T record(Class<T> type) {
-    RecordComponent[] components = type.getRecordComponents();
-    Object[] values = new Object[components.length];
-    Class<?>[] types = new Class<?>[components.length];
-    for (int i = 0; i < components.length; i++) {
-      types[i] = components[i].getType();
-      values[i] = value(types[i], components[i].getGenericType());
+  private <T> T record(Class<T> type, Limb limb) {
+    RecordComponent[] fields = type.getRecordComponents();
+    Object[] values = new Object[fields.length];
+    for (int i = 0; i < fields.length; i++) {
+      Class<?> field = fields[i].getType();
+      boolean fixed = limb != null && field == Limb.class;
+      values[i] = fixed ? limb : value(field, fields[i].getGenericType());
     }
-    try {
-      Constructor<T> constructor = type.getDeclaredConstructor(types);
-      return constructor.newInstance(values);
-    } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException(e);
-    }
+    return Given.make(type, fields, values);
   }
 
   private Object value(Class<?> type, Type generic) {
     if (type.isRecord()) {
-      return record(type);
+      return record(type, null);
     }
     if (random.nextDouble() > known) {
       return null;
@@ -97,15 +69,11 @@ final class Feet {
     if (type == Boolean.class) {
       return random.nextBoolean();
     }
-    if (type == LocalDate.class) {
-      return LocalDate.of(2026, 1, 1).plusDays(random.nextInt(400));
-    }
     if (type == List.class) {
       return list((Class<?>) ((ParameterizedType) generic).getActualTypeArguments()[0]);
     }
-    return type.isEnum()
-        ? type.getEnumConstants()[random.nextInt(type.getEnumConstants().length)]
-        : "x";
+    Object[] words = type.getEnumConstants();
+    return words == null ? null : words[random.nextInt(words.length)];
   }
 
   private List<Object> list(Class<?> type) {

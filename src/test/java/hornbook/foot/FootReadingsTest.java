@@ -1,5 +1,6 @@
 package hornbook.foot;
 
+import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -24,15 +25,28 @@ import org.junit.jupiter.api.Test;
 class FootReadingsTest {
   private static final List<Stretch> WALL =
       List.of(
-          new Stretch(Side.MEDIAL, 0.0, 40.0, WallState.SEPARATED, 38.0, 7.0, false),
+          Trade.stretch(Side.MEDIAL, 0.0, 40.0, WallState.SEPARATED, 38.0, 7.0, false),
           Trade.sound(Side.MEDIAL, 40, 168, 9.0),
-          new Stretch(Side.LATERAL, 0.0, 30.0, WallState.BROKEN_AWAY, 30.0, null, false),
+          Trade.stretch(Side.LATERAL, 0.0, 30.0, WallState.BROKEN_AWAY, 30.0, null, false),
           Trade.sound(Side.LATERAL, 30, 168, 8.0));
 
   private static final Measures MEASURES =
-      new Measures(
-          96.0, 30.0, 46.0, 38.0, 50.0, 130.0, 124.0, 62.0, 82.0, 52.0, 41.0, 46.0, 350.0, null,
-          null, null);
+      Given.a(
+          Measures.class,
+          Map.ofEntries(
+              entry("toeLength", 96.0),
+              entry("heelLength", 30.0),
+              entry("toeAngle", 46.0),
+              entry("heelAngle", 38.0),
+              entry("pasternAngle", 50.0),
+              entry("bearingLength", 130.0),
+              entry("width", 124.0),
+              entry("toeToWidest", 62.0),
+              entry("frogLength", 82.0),
+              entry("frogWidth", 52.0),
+              entry("medialHeelHeight", 41.0),
+              entry("lateralHeelHeight", 46.0),
+              entry("coronetGirth", 350.0)));
 
   @Test
   void readsAWholeFoot() {
@@ -88,9 +102,9 @@ class FootReadingsTest {
 
   @Test
   void aFootOfWhichNothingIsKnownHasNoReadings() {
-    Measures none = Trade.ground(null, null, null);
-    Foot foot = foot(Limb.LEFT_HIND, none, null, null);
-    FootReadings r = FootReadings.of(assessment(foot), foot, Trade.LIMITS);
+    Foot foot = Given.a(Foot.class, Map.of("limb", Limb.LEFT_HIND));
+    Assessment assessment = Given.a(Assessment.class, Map.of("feet", List.of(foot)));
+    FootReadings r = FootReadings.of(assessment, foot, Trade.LIMITS);
     assertThat(all(r)).allSatisfy((kind, reading) -> assertThat(reading.known()).isFalse());
     assertThat(r.outline()).isNull();
     assertThat(r.wall()).isNull();
@@ -152,41 +166,14 @@ class FootReadingsTest {
   }
 
   private static FootReadings readings(Measures measures, List<Stretch> wall) {
-    Foot foot = foot(Limb.LEFT_FORE, measures, wall, 2);
-    return FootReadings.of(assessment(foot), foot, Trade.LIMITS);
-  }
-
-  private static Assessment assessment(Foot foot) {
-    boolean known = foot.limb().fore();
-    Measures pair = MEASURES_WITH_51;
-    List<Foot> feet = known ? List.of(foot, foot(Limb.RIGHT_FORE, pair, null, 1)) : List.of(foot);
-    Horse horse =
-        new Horse(
-            "Tansy",
-            known ? 6 : null,
-            null,
-            known ? 470.0 : null,
-            null,
-            null,
-            null,
-            null,
-            null,
-            null,
-            null,
-            null,
-            null,
-            null);
-    return new Assessment(horse, null, feet, null);
-  }
-
-  private static final Measures MEASURES_WITH_51 =
-      new Measures(
-          null, null, 51.0, null, null, null, null, null, null, null, null, null, null, null, null,
-          null);
-
-  private static Foot foot(Limb limb, Measures measures, List<Stretch> wall, Integer lameness) {
-    return new Foot(
-        limb, lameness, null, null, null, null, null, null, null, null, null, null, null, null,
-        measures, wall, null, null);
+    Foot foot =
+        Given.a(Foot.class, Map.of("limb", Limb.LEFT_FORE, "measures", measures, "wall", wall));
+    Measures steeper = Given.a(Measures.class, Map.of("toeAngle", 51.0));
+    Foot pair =
+        Given.a(Foot.class, Map.of("limb", Limb.RIGHT_FORE, "measures", steeper, "lameness", 1));
+    Horse horse = Given.a(Horse.class, Map.of("ageYears", 6, "weight", 470.0));
+    Assessment assessment =
+        Given.a(Assessment.class, Map.of("horse", horse, "feet", List.of(foot, pair)));
+    return FootReadings.of(assessment, foot, Trade.LIMITS);
   }
 }

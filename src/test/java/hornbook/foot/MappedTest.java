@@ -33,9 +33,9 @@ class MappedTest {
 
   @Test
   void aStretchWithoutEndsOrStateMapsNothing() {
-    Stretch noEnd = new Stretch(Side.MEDIAL, 0.0, null, WallState.SOUND, null, null, null);
-    Stretch noStart = new Stretch(Side.MEDIAL, null, 9.0, WallState.SOUND, null, null, null);
-    Stretch noState = new Stretch(Side.MEDIAL, 0.0, 9.0, null, null, null, null);
+    Stretch noEnd = Trade.stretch(Side.MEDIAL, 0.0, null, WallState.SOUND, null, null, null);
+    Stretch noStart = Trade.stretch(Side.MEDIAL, null, 9.0, WallState.SOUND, null, null, null);
+    Stretch noState = Trade.stretch(Side.MEDIAL, 0.0, 9.0, null, null, null, null);
     assertThat(Mapped.inOrder(List.of(noEnd, noStart, noState, at(9, 4, WallState.SOUND))))
         .isEmpty();
   }

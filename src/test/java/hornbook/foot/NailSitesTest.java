@@ -8,7 +8,9 @@ import hornbook.assessment.Side;
 import hornbook.assessment.Stretch;
 import hornbook.assessment.WallState;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class NailSitesTest {
@@ -138,6 +140,9 @@ class NailSitesTest {
   }
 
   private static Crack crack(CrackPlace place, Side side) {
-    return new Crack(place, side, null, null, null, null);
+    Map<String, Object> known = new HashMap<>();
+    known.put("place", place);
+    known.put("side", side);
+    return Given.a(Crack.class, known);
   }
 }

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import hornbook.assessment.Foot;
 import hornbook.assessment.Limb;
 import hornbook.assessment.Measures;
+import java.util.HashMap;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class PairTest {
@@ -43,12 +45,11 @@ class PairTest {
   }
 
   private static Foot foot(Limb limb, Double toeAngle, Double width) {
-    Measures measures =
-        new Measures(
-            null, null, toeAngle, null, null, null, width, null, null, null, null, null, null, null,
-            null, null);
-    return new Foot(
-        limb, 3, null, null, 12, null, null, null, null, null, null, null, null, null, measures,
-        null, null, null);
+    Map<String, Object> known = new HashMap<>();
+    known.put("toeAngle", toeAngle);
+    known.put("width", width);
+    Measures measures = Given.a(Measures.class, known);
+    return Given.a(
+        Foot.class, Map.of("limb", limb, "lameness", 3, "lameForDays", 12, "measures", measures));
   }
 }

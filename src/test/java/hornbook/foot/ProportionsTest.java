@@ -4,13 +4,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hornbook.assessment.Measures;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class ProportionsTest {
   private static final Measures MEASURES =
-      new Measures(
-          90.0, 30.0, 48.0, 46.0, 50.0, 130.0, 124.0, 62.0, null, null, null, null, null, null,
-          null, null);
+      Given.a(
+          Measures.class,
+          Map.of(
+              "toeLength", 90.0,
+              "heelLength", 30.0,
+              "toeAngle", 48.0,
+              "heelAngle", 46.0,
+              "pasternAngle", 50.0,
+              "bearingLength", 130.0,
+              "width", 124.0,
+              "toeToWidest", 62.0));
 
   @Test
   void beforeIsAsMeasured() {

@@ -4,7 +4,9 @@ import hornbook.assessment.Measures;
 import hornbook.assessment.Side;
 import hornbook.assessment.Stretch;
 import hornbook.assessment.WallState;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** The trade's own figures as the tests use them, and short ways to write down a foot. */
 final class Trade {
@@ -44,9 +46,11 @@ final class Trade {
 
   /** A foot of which only the ground face was measured. */
   static Measures ground(Double bearing, Double width, Double widest) {
-    return new Measures(
-        null, null, null, null, null, bearing, width, widest, null, null, null, null, null, null,
-        null, null);
+    Map<String, Object> known = new HashMap<>();
+    known.put("bearingLength", bearing);
+    known.put("width", width);
+    known.put("toeToWidest", widest);
+    return Given.a(Measures.class, known);
   }
 
   static GroundOutline outline(double bearing, double width, double widest) {
@@ -54,10 +58,29 @@ final class Trade {
   }
 
   static Stretch stretch(Side side, double from, double to, WallState state) {
-    return new Stretch(side, from, to, state, null, null, null);
+    return stretch(side, from, to, state, null, null, null);
   }
 
   static Stretch sound(Side side, double from, double to, Double thickness) {
-    return new Stretch(side, from, to, WallState.SOUND, null, thickness, null);
+    return stretch(side, from, to, WallState.SOUND, null, thickness, null);
+  }
+
+  static Stretch stretch(
+      Side side,
+      Double from,
+      Double to,
+      WallState state,
+      Double height,
+      Double thickness,
+      Boolean moist) {
+    Map<String, Object> known = new HashMap<>();
+    known.put("side", side);
+    known.put("from", from);
+    known.put("to", to);
+    known.put("state", state);
+    known.put("height", height);
+    known.put("thickness", thickness);
+    known.put("moist", moist);
+    return Given.a(Stretch.class, known);
   }
 }

@@ -147,6 +147,6 @@ class WallSurveyTest {
   }
 
   private static Stretch defect(Side side, double from, double to, Double height, Boolean moist) {
-    return new Stretch(side, from, to, WallState.CRUMBLING, height, null, moist);
+    return Trade.stretch(side, from, to, WallState.CRUMBLING, height, null, moist);
   }
 }

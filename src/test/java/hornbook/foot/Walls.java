@@ -40,7 +40,7 @@ class Walls extends DomainContextBase {
             int pick = random.nextInt(2 * WallState.values().length);
             WallState state = WallState.values()[pick < WallState.values().length ? pick : 0];
             stretches.add(
-                new Stretch(
+                Trade.stretch(
                     side,
                     (double) from,
                     (double) to,
