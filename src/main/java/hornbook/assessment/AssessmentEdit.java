@@ -27,8 +27,8 @@ public final class AssessmentEdit {
     for (int i = 0; i < steps; i++) {
       if (path.steps().get(i) instanceof FieldPath.Name name) {
         FieldHolder holder = (FieldHolder) kind;
-        shapes[i] = Shape.of(holder.type());
-        indexes[i] = shapes[i].index(name.key());
+        shapes[i] = holder.shape();
+        indexes[i] = holder.names().indexOf(name.key());
         kind = holder.field(name.key()).kind();
       } else if (path.steps().get(i) instanceof FieldPath.Index index) {
         indexes[i] = index.number();
@@ -68,7 +68,7 @@ public final class AssessmentEdit {
     Object here = assessment;
     for (int i = 0; i < shapes.length && here != null; i++) {
       if (shapes[i] != null) {
-        here = shapes[i].get(here, indexes[i]);
+        here = shapes[i].take(here)[indexes[i]];
       } else {
         List<?> rows = (List<?>) here;
         here = indexes[i] < rows.size() ? rows.get(indexes[i]) : null;
@@ -85,7 +85,11 @@ public final class AssessmentEdit {
    */
   public Assessment with(Assessment assessment, Object value) {
     Object kept = value instanceof List<?> list ? List.copyOf(list) : value;
-    return (Assessment) changed(assessment, 0, kept);
+    try {
+      return (Assessment) changed(assessment, 0, kept);
+    } catch (ClassCastException otherType) {
+      throw new IllegalArgumentException("not a value of " + field.label() + ": " + value);
+    }
   }
 
   private Object changed(Object here, int step, Object value) {
@@ -93,8 +97,9 @@ public final class AssessmentEdit {
       return value;
     }
     if (shapes[step] != null) {
-      Object inner = shapes[step].get(here, indexes[step]);
-      return shapes[step].with(here, indexes[step], changed(inner, step + 1, value));
+      Object[] components = shapes[step].take(here);
+      components[indexes[step]] = changed(components[indexes[step]], step + 1, value);
+      return shapes[step].build(components);
     }
     if (!(here instanceof List<?> rows) || indexes[step] >= rows.size()) {
       throw new IllegalArgumentException("no such row: " + path);

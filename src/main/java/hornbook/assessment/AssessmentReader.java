@@ -2,7 +2,6 @@ package hornbook.assessment;
 
 import hornbook.assessment.Located.Group;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -54,7 +53,7 @@ public final class AssessmentReader {
   }
 
   private static ReadResult faulty(List<Fault> faults) {
-    faults.sort(Comparator.comparing(Fault::place));
+    faults.sort((one, other) -> one.place().compareTo(other.place()));
     return new ReadResult.Faulty(List.copyOf(faults));
   }
 }

@@ -59,20 +59,16 @@ final class Checker {
     if (group != null) {
       refuseUnknownKeys(group, holder.names(), faults);
     }
-    Shape shape = Shape.of(holder.type());
-    Object[] values = new Object[shape.size()];
-    for (Field field : holder.fields()) {
+    Object[] values = new Object[holder.fields().size()];
+    for (int i = 0; i < values.length; i++) {
+      Field field = holder.fields().get(i);
       Located member = group == null ? null : group.get(field.name());
-      Object read = read(field, member);
-      int component = shape.index(field.name());
-      if (component >= 0) {
-        values[component] = read;
-      }
+      values[i] = read(field, member);
       if (field.required() && group != null) {
         require(field, group, member);
       }
     }
-    return shape.build(values);
+    return holder.shape().build(values);
   }
 
   private void require(Field field, Group group, Located member) {

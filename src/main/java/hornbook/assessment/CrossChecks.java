@@ -1,7 +1,6 @@
 package hornbook.assessment;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -78,7 +77,7 @@ final class CrossChecks {
         rows.add(row);
       }
     }
-    rows.sort(Comparator.comparing((Row row) -> row.stretch.side()).thenComparing(Row::from));
+    rows.sort(null);
     Row furthest = null;
     for (Row row : rows) {
       boolean sameSide = furthest != null && furthest.stretch.side() == row.stretch.side();
@@ -111,7 +110,13 @@ final class CrossChecks {
     return Quantity.write(Math.rint(length * 10) / 10, Unit.MM);
   }
 
-  private record Row(Stretch stretch, String path) {
+  private record Row(Stretch stretch, String path) implements Comparable<Row> {
+    @Override
+    public int compareTo(Row other) {
+      int side = stretch.side().compareTo(other.stretch.side());
+      return side != 0 ? side : Double.compare(from(), other.from());
+    }
+
     double from() {
       return stretch.from();
     }

@@ -6,12 +6,12 @@ import java.util.List;
 final class Entry {
   private Entry() {}
 
-  static Field word(String name, Class<? extends Word> type, String label, String how) {
-    return new Field(name, new OneWord(type), label, how, false);
+  static Field word(String name, Word[] words, String label, String how) {
+    return new Field(name, new OneWord(List.of(words)), label, how, false);
   }
 
-  static Field words(String name, Class<? extends Word> type, String label, String how) {
-    return new Field(name, new WordList(new OneWord(type)), label, how, false);
+  static Field words(String name, Word[] words, String label, String how) {
+    return new Field(name, new WordList(new OneWord(List.of(words))), label, how, false);
   }
 
   static Field flag(String name, String label, String how) {
@@ -30,8 +30,7 @@ final class Entry {
     return new Field(name, new Text(), label, how, false);
   }
 
-  static Field group(
-      String name, Class<? extends Record> type, String label, String how, List<Field> fields) {
-    return new Field(name, new FieldGroup(type, fields), label, how, false);
+  static Field group(String name, Shape shape, String label, String how, List<Field> fields) {
+    return new Field(name, new FieldGroup(shape, fields), label, how, false);
   }
 }

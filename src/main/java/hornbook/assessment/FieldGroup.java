@@ -3,7 +3,7 @@ package hornbook.assessment;
 import java.util.List;
 
 /** A group of fields. */
-public record FieldGroup(Class<? extends Record> type, List<Field> fields) implements FieldHolder {
+public record FieldGroup(Shape shape, List<Field> fields) implements FieldHolder {
   @Override
   public String allowed() {
     return "a group of fields: " + String.join(", ", names());

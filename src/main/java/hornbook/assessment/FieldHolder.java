@@ -4,7 +4,12 @@ import java.util.List;
 
 /** What holds fields, and the record they make. */
 public sealed interface FieldHolder extends Kind permits FieldGroup, FieldRows {
-  Class<? extends Record> type();
+  /** The record the fields make. */
+  default Class<? extends Record> type() {
+    return shape().type();
+  }
+
+  Shape shape();
 
   List<Field> fields();
 

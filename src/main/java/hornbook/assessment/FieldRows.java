@@ -9,8 +9,7 @@ import java.util.List;
  * @param most the most rows
  * @param emptyIsNone whether an empty list says "looked for, and none"; if not it says nothing
  */
-public record FieldRows(
-    Class<? extends Record> type, List<Field> fields, int least, int most, boolean emptyIsNone)
+public record FieldRows(Shape shape, List<Field> fields, int least, int most, boolean emptyIsNone)
     implements FieldHolder {
   @Override
   public String allowed() {

@@ -21,12 +21,12 @@ public final class Fields {
   public static final String UNKNOWN = "unknown";
 
   /** One foot: the row of {@code feet}. */
-  public static final FieldRows FEET = new FieldRows(Foot.class, FootFields.ALL, 1, 4, false);
+  public static final FieldRows FEET = new FieldRows(FootFields.SHAPE, FootFields.ALL, 1, 4, false);
 
   /** The whole assessment. */
   public static final FieldGroup ASSESSMENT =
       new FieldGroup(
-          Assessment.class,
+          new OfAssessment(),
           List.of(
               new Field(
                   "format",
@@ -34,10 +34,10 @@ public final class Fields {
                   "format",
                   "Says what kind of file this is; leave it as it stands.",
                   true),
-              group("horse", Horse.class, "horse", "The whole animal.", HorseFields.ALL),
-              group("visit", Visit.class, "visit", "Today, and the place.", VisitFields.ALL),
+              group("horse", HorseFields.SHAPE, "horse", "The whole animal.", HorseFields.ALL),
+              group("visit", VisitFields.SHAPE, "visit", "Today, and the place.", VisitFields.ALL),
               new Field("feet", FEET, "feet", "One entry for each foot looked at.", true),
-              group("kit", Kit.class, "kit", "What is in the van.", KitFields.ALL)));
+              group("kit", KitFields.SHAPE, "kit", "What is in the van.", KitFields.ALL)));
 
   private Fields() {}
 
@@ -89,29 +89,43 @@ public final class Fields {
   }
 
   private static void collect(FieldHolder holder, Object record, String path, List<FieldValue> to) {
-    Shape shape = Shape.of(holder.type());
-    for (Field field : holder.fields()) {
-      int component = shape.index(field.name());
-      if (component < 0) {
-        continue;
-      }
-      Object value = shape.get(record, component);
+    Object[] components = holder.shape().take(record);
+    for (int i = 0; i < components.length; i++) {
+      Field field = holder.fields().get(i);
+      Object value = components[i];
       String here = Located.under(path, field.name());
       if (field.kind() instanceof FieldGroup group) {
         collect(group, value, here, to);
         continue;
       }
-      if (!(field.kind() instanceof FieldRows rows)) {
-        to.add(new FieldValue(field, here, value));
-        continue;
-      }
-      if (!field.required()) {
+      boolean itself = !(field.kind() instanceof FormatName) && field.kind() != FEET;
+      if (itself) {
         to.add(new FieldValue(field, here, value));
       }
-      List<?> list = value == null ? List.of() : (List<?>) value;
-      for (int i = 0; i < list.size(); i++) {
-        collect(rows, list.get(i), here + "[" + i + "]", to);
+      if (field.kind() instanceof FieldRows rows && value instanceof List<?> list) {
+        for (int row = 0; row < list.size(); row++) {
+          collect(rows, list.get(row), here + "[" + row + "]", to);
+        }
       }
+    }
+  }
+
+  private static final class OfAssessment extends Shape {
+    @Override
+    Class<Assessment> type() {
+      return Assessment.class;
+    }
+
+    @Override
+    Object[] take(Object record) {
+      Assessment r = (Assessment) record;
+      return new Object[] {Fields.FORMAT, r.horse(), r.visit(), r.feet(), r.kit()};
+    }
+
+    @Override
+    Object build(Components c) {
+      c.next();
+      return new Assessment(c.next(), c.next(), c.next(), c.next());
     }
   }
 }

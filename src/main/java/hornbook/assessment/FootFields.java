@@ -9,9 +9,10 @@ import java.util.List;
 
 /** The fields of one foot. */
 final class FootFields {
+  static final Shape SHAPE = new OfFoot();
   static final List<Field> ALL =
       List.of(
-          word("limb", Limb.class, "limb", "Which foot this is, seen from the saddle.")
+          word("limb", Limb.values(), "limb", "Which foot this is, seen from the saddle.")
               .asRequired(),
           whole(
               "lameness",
@@ -23,7 +24,7 @@ final class FootFields {
                   + " weight."),
           word(
               "onset",
-              Onset.class,
+              Onset.values(),
               "onset of lameness",
               "Did it come on within a day or so, or over weeks? None if it is not lame."),
           flag(
@@ -31,7 +32,7 @@ final class FootFields {
               "lame since shoeing",
               "Was it sound before the last shoeing and lame since?"),
           whole("lameForDays", 0, 9999, "days lame", "Days since it was first seen lame here."),
-          word("shoeing", Shoeing.class, "shoeing", "What is on the foot as it stands."),
+          word("shoeing", Shoeing.values(), "shoeing", "What is on the foot as it stands."),
           whole(
               "gluedCycles",
               0,
@@ -46,54 +47,93 @@ final class FootFields {
               "Days since tape was put round the foot, if it is still on."),
           word(
               "stance",
-              Stance.class,
+              Stance.values(),
               "stance",
               "From in front (from behind for a hind): the horse square, weight on all four."),
           word(
               "pasternLine",
-              PasternLine.class,
+              PasternLine.values(),
               "line of the pastern",
               "Follow the middle of the pastern down to the foot: where does it come out?"),
           word(
               "landing",
-              Landing.class,
+              Landing.values(),
               "landing",
               "Walk it away and back on level ground: which part touches first?"),
           word(
               "oldShoeWear",
-              OldShoeWear.class,
+              OldShoeWear.values(),
               "wear of the old shoe",
               "Where the old shoe is thinnest; unknown if it is lost."),
           word(
               "deformity",
-              Deformity.class,
+              Deformity.values(),
               "deformity of the limb",
               "Drawn up by tendon (flexural) or bent to one side (angular), mostly in foals."),
           flag("brushing", "brushing", "Does this foot strike the other limb, or bear the marks?"),
           group(
               "measures",
-              Measures.class,
+              MeasureFields.SHAPE,
               "measures",
               "Foot clean and dry; lengths by tape or calliper, angles by gauge.",
               MeasureFields.ALL),
           new Field(
               "wall",
-              new FieldRows(Stretch.class, WallFields.STRETCH, 0, 60, false),
+              new FieldRows(WallFields.STRETCH_SHAPE, WallFields.STRETCH, 0, 60, false),
               "map of the wall",
               "The ground edge in stretches, each measured back along the edge from mid-toe.",
               false),
           new Field(
               "cracks",
-              new FieldRows(Crack.class, WallFields.CRACK, 0, 40, true),
+              new FieldRows(WallFields.CRACK_SHAPE, WallFields.CRACK, 0, 40, true),
               "cracks",
               "Every crack in the wall or bars, once the foot is clean.",
               false),
           group(
               "signs",
-              Signs.class,
+              SignFields.SHAPE,
               "signs",
               "Seen and felt, each compared with the other foot of the pair.",
               SignFields.ALL));
 
   private FootFields() {}
+
+  private static final class OfFoot extends Shape {
+    @Override
+    Class<Foot> type() {
+      return Foot.class;
+    }
+
+    @Override
+    Object[] take(Object record) {
+      Foot r = (Foot) record;
+      return new Object[] {
+        r.limb(),
+        r.lameness(),
+        r.onset(),
+        r.lameSinceShod(),
+        r.lameForDays(),
+        r.shoeing(),
+        r.gluedCycles(),
+        r.wrappedDaysAgo(),
+        r.stance(),
+        r.pasternLine(),
+        r.landing(),
+        r.oldShoeWear(),
+        r.deformity(),
+        r.brushing(),
+        r.measures(),
+        r.wall(),
+        r.cracks(),
+        r.signs()
+      };
+    }
+
+    @Override
+    Object build(Components c) {
+      return new Foot(
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
+    }
+  }
 }

@@ -13,6 +13,7 @@ import java.util.List;
 
 /** The fields of the horse. */
 final class HorseFields {
+  static final Shape SHAPE = new OfHorse();
   static final List<Field> ALL =
       List.of(
           text("name", "name", "As the owner calls it, or as the passport has it."),
@@ -39,10 +40,10 @@ final class HorseFields {
               350,
               "body length",
               "From the point of the shoulder straight back to the point of the buttock."),
-          word("work", Work.class, "work", "What the horse does most weeks of this season."),
+          word("work", Work.values(), "work", "What the horse does most weeks of this season."),
           word(
               "tetanusCover",
-              TetanusCover.class,
+              TetanusCover.values(),
               "tetanus cover",
               "From the vaccination record: in date or run out? No record seen is unknown."),
           amount(
@@ -80,4 +81,40 @@ final class HorseFields {
           flag("unwell", "unwell", "Dull, off its feed, sweating at rest or breathing hard."));
 
   private HorseFields() {}
+
+  private static final class OfHorse extends Shape {
+    @Override
+    Class<Horse> type() {
+      return Horse.class;
+    }
+
+    @Override
+    Object[] take(Object record) {
+      Horse r = (Horse) record;
+      return new Object[] {
+        r.name(),
+        r.ageYears(),
+        r.ageDays(),
+        r.weight(),
+        r.girth(),
+        r.bodyLength(),
+        r.work(),
+        r.tetanusCover(),
+        r.bodyTemperature(),
+        r.bodyCondition(),
+        r.laminitisGrade(),
+        r.unwillingToMove(),
+        r.shiftsWeight(),
+        r.colicSigns(),
+        r.unwell()
+      };
+    }
+
+    @Override
+    Object build(Components c) {
+      return new Horse(
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
+    }
+  }
 }

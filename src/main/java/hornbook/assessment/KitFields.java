@@ -11,11 +11,12 @@ import java.util.List;
 
 /** The fields of what is in the van. */
 final class KitFields {
+  static final Shape SHAPE = new OfKit();
   static final List<Field> ALL =
       List.of(
           group(
               "wrap",
-              Wrap.class,
+              new OfWrap(),
               "casting tape",
               "From the packet; the layer from a tape that has set.",
               List.of(
@@ -30,7 +31,7 @@ final class KitFields {
                       "Calliper over a set piece, over the number of layers in it."))),
           group(
               "shoe",
-              ShoeStock.class,
+              new OfShoeStock(),
               "shoes",
               "The section of the shoes you would use here.",
               List.of(
@@ -39,7 +40,7 @@ final class KitFields {
           new Field(
               "shoeSizes",
               new FieldRows(
-                  ShoeSize.class,
+                  new OfShoeSize(),
                   List.of(
                       text("label", "label", "As the box has it."),
                       amount(
@@ -50,7 +51,79 @@ final class KitFields {
               "shoe sizes",
               "The sizes in the van, with their width.",
               false),
-          word("adhesive", Adhesive.class, "adhesive", "The kind of glue in the van."));
+          word("adhesive", Adhesive.values(), "adhesive", "The kind of glue in the van."));
 
   private KitFields() {}
+
+  private static final class OfKit extends Shape {
+    @Override
+    Class<Kit> type() {
+      return Kit.class;
+    }
+
+    @Override
+    Object[] take(Object record) {
+      Kit r = (Kit) record;
+      return new Object[] {r.wrap(), r.shoe(), r.shoeSizes(), r.adhesive()};
+    }
+
+    @Override
+    Object build(Components c) {
+      return new Kit(c.next(), c.next(), c.next(), c.next());
+    }
+  }
+
+  private static final class OfWrap extends Shape {
+    @Override
+    Class<Wrap> type() {
+      return Wrap.class;
+    }
+
+    @Override
+    Object[] take(Object record) {
+      Wrap r = (Wrap) record;
+      return new Object[] {r.width(), r.rollLength(), r.layerThickness()};
+    }
+
+    @Override
+    Object build(Components c) {
+      return new Wrap(c.next(), c.next(), c.next());
+    }
+  }
+
+  private static final class OfShoeStock extends Shape {
+    @Override
+    Class<ShoeStock> type() {
+      return ShoeStock.class;
+    }
+
+    @Override
+    Object[] take(Object record) {
+      ShoeStock r = (ShoeStock) record;
+      return new Object[] {r.thickness(), r.webWidth()};
+    }
+
+    @Override
+    Object build(Components c) {
+      return new ShoeStock(c.next(), c.next());
+    }
+  }
+
+  private static final class OfShoeSize extends Shape {
+    @Override
+    Class<ShoeSize> type() {
+      return ShoeSize.class;
+    }
+
+    @Override
+    Object[] take(Object record) {
+      ShoeSize r = (ShoeSize) record;
+      return new Object[] {r.label(), r.width()};
+    }
+
+    @Override
+    Object build(Components c) {
+      return new ShoeSize(c.next(), c.next());
+    }
+  }
 }

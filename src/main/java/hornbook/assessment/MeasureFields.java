@@ -8,6 +8,7 @@ import java.util.List;
 
 /** The measures of one foot. */
 final class MeasureFields {
+  static final Shape SHAPE = new OfMeasures();
   static final List<Field> ALL =
       List.of(
           amount(
@@ -96,4 +97,41 @@ final class MeasureFields {
                   + " the bone tips back."));
 
   private MeasureFields() {}
+
+  private static final class OfMeasures extends Shape {
+    @Override
+    Class<Measures> type() {
+      return Measures.class;
+    }
+
+    @Override
+    Object[] take(Object record) {
+      Measures r = (Measures) record;
+      return new Object[] {
+        r.toeLength(),
+        r.heelLength(),
+        r.toeAngle(),
+        r.heelAngle(),
+        r.pasternAngle(),
+        r.bearingLength(),
+        r.width(),
+        r.toeToWidest(),
+        r.frogLength(),
+        r.frogWidth(),
+        r.medialHeelHeight(),
+        r.lateralHeelHeight(),
+        r.coronetGirth(),
+        r.nailExitHeight(),
+        r.soleDepth(),
+        r.palmarAngle()
+      };
+    }
+
+    @Override
+    Object build(Components c) {
+      return new Measures(
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
+    }
+  }
 }

@@ -6,10 +6,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** One of the words of an enum. */
-public record OneWord(Class<? extends Word> type) implements ScalarKind {
+public record OneWord(List<Word> options) implements ScalarKind {
+  @Override
+  public Class<?> type() {
+    return options.get(0).getClass();
+  }
+
   @Override
   public Taken take(Scalar scalar) {
-    for (Word word : type.getEnumConstants()) {
+    for (Word word : options) {
       if (scalar.token() == Token.TEXT && word.word().equals(scalar.text())) {
         return new Taken.Value(word);
       }
@@ -31,10 +36,9 @@ public record OneWord(Class<? extends Word> type) implements ScalarKind {
 
   /** The words as they are written, without {@code unknown}. */
   public List<String> words() {
-    Word[] constants = type.getEnumConstants();
-    String[] words = new String[constants.length];
+    String[] words = new String[options.size()];
     for (int i = 0; i < words.length; i++) {
-      words[i] = constants[i].word();
+      words[i] = options.get(i).word();
     }
     return List.of(words);
   }

@@ -9,22 +9,23 @@ import java.util.List;
 
 /** The signs seen and felt on one foot. */
 final class SignFields {
+  static final Shape SHAPE = new OfSigns();
   static final List<Field> ALL =
       List.of(
           word(
               "digitalPulse",
-              DigitalPulse.class,
+              DigitalPulse.values(),
               "digital pulse",
               "Fingertips at the back of the pastern or the sides of the fetlock; compare feet."),
           flag("hoofHeat", "heat in the hoof", "Back of the hand on the wall; compare feet."),
           words(
               "testerPain",
-              TesterSite.class,
+              TesterSite.values(),
               "pain to the testers",
               "Where it flinches again and again as the testers close."),
           word(
               "drainage",
-              Drainage.class,
+              Drainage.values(),
               "drainage",
               "Where pus or dark fluid comes out, if anywhere."),
           flag(
@@ -33,7 +34,7 @@ final class SignFields {
               "Clear, yellow or stringy fluid from a hole: it may come from a joint."),
           word(
               "puncture",
-              Puncture.class,
+              Puncture.values(),
               "puncture",
               "A hole made from below, once the foot is clean; do not probe it."),
           flag(
@@ -42,7 +43,7 @@ final class SignFields {
               "Is a nail, splinter or wire still in? Leave it where it is."),
           word(
               "livingTissue",
-              LivingTissue.class,
+              LivingTissue.values(),
               "living tissue",
               "Is anything pink, red or bleeding laid bare where horn should cover it?"),
           flag(
@@ -56,10 +57,10 @@ final class SignFields {
               "Does the hairline stand out or bulge over some part of the wall?"),
           flag("crushed", "crushed", "Was the foot trodden on, run over or trapped?"),
           flag("soleBulge", "bulge in the sole", "Does the sole bulge in front of the frog?"),
-          word("swelling", Swelling.class, "swelling", "How far up the limb it is filled."),
+          word("swelling", Swelling.values(), "swelling", "How far up the limb it is filled."),
           word(
               "frogState",
-              FrogState.class,
+              FrogState.values(),
               "state of the frog",
               "Black and foul is thrush, deep in the middle cleft is deep thrush; a growth that"
                   + " bleeds when picked is the last word."),
@@ -81,18 +82,67 @@ final class SignFields {
               "bloodAtNail",
               "blood at a nail",
               "Blood on a nail, in a nail hole, or where a nail came out."),
-          word("soleShape", SoleShape.class, "shape of the sole", "Foot up, straight edge across."),
+          word(
+              "soleShape",
+              SoleShape.values(),
+              "shape of the sole",
+              "Foot up, straight edge across."),
           word(
               "cartilages",
-              Cartilages.class,
+              Cartilages.values(),
               "cartilages",
               "A finger's breadth above the hairline at the quarters: do they give?"),
           word(
               "stain",
-              Stain.class,
+              Stain.values(),
               "stain",
               "Red or yellow in fresh-pared sole, or in the angle of the bar (the corn seat)."),
           flag("suddenEase", "sudden ease", "Was it very lame, and did it all at once go easier?"));
 
   private SignFields() {}
+
+  private static final class OfSigns extends Shape {
+    @Override
+    Class<Signs> type() {
+      return Signs.class;
+    }
+
+    @Override
+    Object[] take(Object record) {
+      Signs r = (Signs) record;
+      return new Object[] {
+        r.digitalPulse(),
+        r.hoofHeat(),
+        r.testerPain(),
+        r.drainage(),
+        r.clearFluid(),
+        r.puncture(),
+        r.objectInPlace(),
+        r.livingTissue(),
+        r.coronetGroove(),
+        r.coronetTorn(),
+        r.coronetProud(),
+        r.crushed(),
+        r.soleBulge(),
+        r.swelling(),
+        r.frogState(),
+        r.abscessesSameSpot(),
+        r.whiteLineBulge(),
+        r.ringsDiverge(),
+        r.bloodAtNail(),
+        r.soleShape(),
+        r.cartilages(),
+        r.stain(),
+        r.suddenEase()
+      };
+    }
+
+    @Override
+    Object build(Components c) {
+      return new Signs(
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
+          c.next(), c.next(), c.next(), c.next(), c.next());
+    }
+  }
 }

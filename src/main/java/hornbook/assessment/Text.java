@@ -14,8 +14,7 @@ public record Text() implements ScalarKind {
   @Override
   public Taken take(Scalar scalar) {
     String text = scalar.text().strip();
-    boolean printable = text.codePoints().allMatch(Text::printable);
-    if (!printable || text.codePointCount(0, text.length()) > LONGEST) {
+    if (!allPrintable(text) || text.codePointCount(0, text.length()) > LONGEST) {
       return refuse(scalar);
     }
     return new Taken.Value(text.isEmpty() ? null : text);
@@ -29,6 +28,15 @@ public record Text() implements ScalarKind {
   @Override
   public String write(Object value) {
     return "\"" + ((String) value).replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+  }
+
+  private static boolean allPrintable(String text) {
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      if (!printable(text.codePointAt(i))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether a code point can be shown in a line of text without upsetting the line. */

@@ -9,14 +9,17 @@ import java.util.List;
 
 /** The fields of a stretch of wall, and of a crack. */
 final class WallFields {
+  static final Shape STRETCH_SHAPE = new OfStretch();
+  static final Shape CRACK_SHAPE = new OfCrack();
+
   static final List<Field> STRETCH =
       List.of(
-          word("side", Side.class, "side", "Medial is the inner side, lateral the outer."),
+          word("side", Side.values(), "side", "Medial is the inner side, lateral the outer."),
           amount("from", MM, 0, 600, "from", "Where it begins, back along the edge from mid-toe."),
           amount("to", MM, 0, 600, "to", "Where it ends, back along the edge from mid-toe."),
           word(
               "state",
-              WallState.class,
+              WallState.values(),
               "state of the wall",
               "Tap it, look at the white line under it, try it with a blunt probe."),
           amount(
@@ -37,20 +40,58 @@ final class WallFields {
 
   static final List<Field> CRACK =
       List.of(
-          word("place", CrackPlace.class, "place", "Which part of the wall it is in."),
-          word("side", Side.class, "side", "Medial is the inner side, lateral the outer."),
+          word("place", CrackPlace.values(), "place", "Which part of the wall it is in."),
+          word("side", Side.values(), "side", "Medial is the inner side, lateral the outer."),
           word(
               "starts",
-              CrackStart.class,
+              CrackStart.values(),
               "starts at",
               "At the ground, at the coronet, or full: from the one to the other."),
           word(
               "depth",
-              CrackDepth.class,
+              CrackDepth.values(),
               "depth",
               "Superficial is in the horn alone, deep reaches what is under it."),
           flag("bleeds", "bleeds", "Blood in the crack, or after the horse has moved."),
           flag("moves", "moves", "Do its edges work against each other as weight comes on?"));
 
   private WallFields() {}
+
+  private static final class OfStretch extends Shape {
+    @Override
+    Class<Stretch> type() {
+      return Stretch.class;
+    }
+
+    @Override
+    Object[] take(Object record) {
+      Stretch r = (Stretch) record;
+      return new Object[] {
+        r.side(), r.from(), r.to(), r.state(), r.height(), r.thickness(), r.moist()
+      };
+    }
+
+    @Override
+    Object build(Components c) {
+      return new Stretch(c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
+    }
+  }
+
+  private static final class OfCrack extends Shape {
+    @Override
+    Class<Crack> type() {
+      return Crack.class;
+    }
+
+    @Override
+    Object[] take(Object record) {
+      Crack r = (Crack) record;
+      return new Object[] {r.place(), r.side(), r.starts(), r.depth(), r.bleeds(), r.moves()};
+    }
+
+    @Override
+    Object build(Components c) {
+      return new Crack(c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
+    }
+  }
 }

@@ -8,10 +8,14 @@ import java.lang.reflect.Type;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.Test;
 
 /** The table of fields and the records are two sides of one thing. */
 class FieldsTest {
+  private static final Random SAMPLES = new Random(7);
+
   @Test
   void everyFieldIsAComponentOfItsRecordAndEveryComponentAField() {
     for (FieldHolder holder : holders()) {
@@ -26,6 +30,52 @@ class FieldsTest {
       }
       assertThat(fields).as(holder.type().getSimpleName()).isEqualTo(components);
     }
+  }
+
+  /** Reads each record by reflection, to hold the written-out shapes to it. */
+  @RepeatedTest(40)
+  void everyShapeTakesARecordApartAndPutsItTogetherInTheOrderOfTheTable() throws Exception {
+    for (FieldHolder holder : holders()) {
+      boolean whole = holder == Fields.ASSESSMENT;
+      Object[] values = holder.fields().stream().map(field -> sample(field.kind())).toArray();
+      Object record = holder.shape().build(values);
+      assertThat(holder.shape().take(record)).containsExactly(values);
+      RecordComponent[] components = holder.type().getRecordComponents();
+      for (int i = 0; i < components.length; i++) {
+        assertThat(components[i].getAccessor().invoke(record))
+            .as(components[i].toString())
+            .isSameAs(values[whole ? i + 1 : i]);
+      }
+    }
+  }
+
+  /** A value of that kind, another one with each call. */
+  private static Object sample(Kind kind) {
+    if (kind instanceof OneWord word) {
+      return word.options().get(SAMPLES.nextInt(word.options().size()));
+    }
+    if (kind instanceof Flag) {
+      return SAMPLES.nextBoolean();
+    }
+    if (kind instanceof WholeNumber) {
+      return Integer.valueOf(1000 + SAMPLES.nextInt(1_000_000));
+    }
+    if (kind instanceof Amount) {
+      return Double.valueOf(SAMPLES.nextDouble());
+    }
+    if (kind instanceof Text) {
+      return new String("text");
+    }
+    if (kind instanceof Day) {
+      return LocalDate.EPOCH;
+    }
+    if (kind instanceof FormatName format) {
+      return format.name();
+    }
+    if (kind instanceof FieldGroup group) {
+      return group.shape().build(new Object[group.fields().size()]);
+    }
+    return new ArrayList<>();
   }
 
   @Test
