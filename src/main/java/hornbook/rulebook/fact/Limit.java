@@ -1,5 +1,6 @@
 package hornbook.rulebook.fact;
 
+import java.io.Serializable;
 import java.util.List;
 
 /**
@@ -27,7 +28,7 @@ public record Limit(
     Safer safer,
     double step,
     List<Dispute> disputes)
-    implements Cited {
+    implements Cited, Serializable {
 
   /** Which side of the value is asked for. */
   public enum Direction {
@@ -55,7 +56,7 @@ public record Limit(
   }
 
   /** What another author says instead; the value may be absent where only words differ. */
-  public record Dispute(Double value, String source, String says) {}
+  public record Dispute(Double value, String source, String says) implements Serializable {}
 
   public boolean allows(double measured) {
     if (measured == value) {

@@ -1,0 +1,46 @@
+package hornbook.advice;
+
+import hornbook.rulebook.fact.Cited;
+import hornbook.rulebook.fact.Crack;
+import hornbook.rulebook.fact.Limit;
+import hornbook.rulebook.fact.Reading;
+import hornbook.rulebook.fact.Seen;
+import hornbook.rulebook.fact.Stretch;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Everything known of one foot, as the rules meet it: words seen, numbers read, cracks, stretches of
+ * wall, and the limits that hold for such a limb and age. A null list of cracks or stretches was not
+ * looked at.
+ *
+ * @param seen the words observed, by field; a field that is absent was not looked at
+ * @param readings the numbers known, by name
+ * @param limits the limits that hold, by id
+ * @param unknown for every field or reading that is not known, the paths that would make it known
+ */
+public record FactSheet(
+    Map<String, List<Seen>> seen,
+    Map<String, Reading> readings,
+    List<Crack> cracks,
+    List<Stretch> wall,
+    Map<String, Limit> limits,
+    Map<String, List<String>> unknown) {
+
+  /** All facts, for the engine. */
+  Collection<Cited> facts() {
+    List<Cited> facts = new ArrayList<>(limits.size() + 64);
+    facts.addAll(limits.values());
+    seen.values().forEach(facts::addAll);
+    facts.addAll(readings.values());
+    if (cracks != null) {
+      facts.addAll(cracks);
+    }
+    if (wall != null) {
+      facts.addAll(wall);
+    }
+    return facts;
+  }
+}

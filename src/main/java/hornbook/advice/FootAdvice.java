@@ -1,0 +1,46 @@
+package hornbook.advice;
+
+import hornbook.assessment.Limb;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The advice on one foot. Every technique and every support is in it.
+ *
+ * @param provisional whether a sign that could make this the vet's case at once was not looked at
+ */
+public record FootAdvice(
+    Limb limb,
+    int index,
+    boolean provisional,
+    List<MeasureGiven> measures,
+    List<FindingGiven> findings,
+    List<ReferralGiven> referrals,
+    List<Judged> techniques,
+    List<Judged> supports,
+    List<CautionGiven> cautions,
+    List<Question> questions,
+    FactSheet sheet,
+    List<Firing> firings) {
+
+  public Optional<Judged> firstChoice() {
+    return techniques.stream().filter(one -> one.verdict() == Verdict.FIRST_CHOICE).findFirst();
+  }
+
+  public Judged technique(String id) {
+    return find(techniques, id);
+  }
+
+  public Judged support(String id) {
+    return find(supports, id);
+  }
+
+  /** The most urgent referral's urgency, or empty. */
+  public Optional<hornbook.rulebook.fact.Urgency> urgency() {
+    return referrals.stream().map(ReferralGiven::urgency).min(java.util.Comparator.naturalOrder());
+  }
+
+  private static Judged find(List<Judged> all, String id) {
+    return all.stream().filter(one -> one.id().equals(id)).findFirst().orElse(null);
+  }
+}

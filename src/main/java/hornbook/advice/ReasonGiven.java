@@ -1,0 +1,27 @@
+package hornbook.advice;
+
+import hornbook.rulebook.fact.Basis;
+import hornbook.rulebook.fact.Bearing;
+import hornbook.rulebook.fact.Cited;
+import hornbook.rulebook.fact.Limit;
+import java.util.List;
+
+/**
+ * A reason that bears on a technique or a support.
+ *
+ * @param observed what was seen or measured, the first fact cited that is not a limit; null where a
+ *     rule rests on limits alone
+ * @param limit the limit it was held against, or null
+ * @param close whether the reading lies within hand measuring error of the limit
+ * @param basis the weakest ground among the rule and its limits
+ */
+public record ReasonGiven(
+    Bearing bearing,
+    String rule,
+    Says says,
+    Cited observed,
+    Limit limit,
+    boolean close,
+    List<Cited> because,
+    List<String> sources,
+    Basis basis) {}

@@ -1,0 +1,58 @@
+package hornbook.advice;
+
+import hornbook.rulebook.fact.Cited;
+import hornbook.rulebook.fact.Conclusion;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.kie.api.KieBase;
+import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
+import org.kie.api.event.rule.ObjectInsertedEvent;
+import org.kie.api.runtime.KieSession;
+
+/** Fires the compiled rules over the facts of one foot. Safe to use from several threads. */
+final class RuleEngine {
+  /** More firings than any foot can cause: meeting it means a rule feeds itself. */
+  private static final int MOST_FIRINGS = 10_000;
+
+  private final KieBase rules;
+
+  RuleEngine(KieBase rules) {
+    this.rules = rules;
+  }
+
+  /** Every firing, in an order that does not hang on the engine's. */
+  List<Firing> fire(Iterable<? extends Cited> facts) {
+    List<Firing> firings = new ArrayList<>();
+    KieSession session = rules.newKieSession();
+    try {
+      session.addEventListener(new Recorder(firings));
+      for (Cited fact : facts) {
+        session.insert(fact);
+      }
+      if (session.fireAllRules(MOST_FIRINGS) == MOST_FIRINGS) {
+        throw new IllegalStateException("the rules do not come to rest");
+      }
+    } finally {
+      session.dispose();
+    }
+    firings.sort(
+        Comparator.comparing(Firing::rule).thenComparing(firing -> firing.conclusion().toString()));
+    return firings;
+  }
+
+  private static final class Recorder extends DefaultRuleRuntimeEventListener {
+    private final List<Firing> firings;
+
+    Recorder(List<Firing> firings) {
+      this.firings = firings;
+    }
+
+    @Override
+    public void objectInserted(ObjectInsertedEvent event) {
+      if (event.getRule() != null && event.getObject() instanceof Conclusion conclusion) {
+        firings.add(new Firing((String) event.getRule().getMetaData().get("id"), conclusion));
+      }
+    }
+  }
+}

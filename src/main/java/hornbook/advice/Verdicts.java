@@ -1,0 +1,91 @@
+package hornbook.advice;
+
+import hornbook.rulebook.fact.Bearing;
+import hornbook.rulebook.fact.Cited;
+import hornbook.rulebook.fact.Finding;
+import hornbook.rulebook.fact.Urgency;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Turns reasons into verdicts. The only place that ranks: no scores, a fixed order of questions, told
+ * in the contributors' guide and in the handbook.
+ */
+final class Verdicts {
+  private final Urgency urgency;
+  private final boolean vetDirects;
+  private final Set<String> defects;
+
+  /**
+   * @param urgency the most urgent referral on the foot, or null
+   * @param vetDirects whether a vet has taken the case in hand
+   * @param defects the findings a technique has to answer
+   */
+  Verdicts(Urgency urgency, boolean vetDirects, Set<String> defects) {
+    this.urgency = urgency;
+    this.vetDirects = vetDirects;
+    this.defects = Set.copyOf(defects);
+  }
+
+  /** The verdict on one technique or support, before one of the techniques is made first choice. */
+  Verdict verdict(List<ReasonGiven> reasons) {
+    if (any(reasons, Bearing.RULES_OUT)) {
+      return Verdict.RULED_OUT;
+    }
+    if (urgency == Urgency.NOW) {
+      return vetDirects ? Verdict.WITH_VET : Verdict.RULED_OUT;
+    }
+    if (!any(reasons, Bearing.FOR)) {
+      return Verdict.NOT_INDICATED;
+    }
+    if (urgency == Urgency.TODAY || any(reasons, Bearing.NEEDS_VET)) {
+      return Verdict.WITH_VET;
+    }
+    return Verdict.WORKABLE;
+  }
+
+  /** Makes one workable technique first choice; they come in order of intervention, the least first. */
+  List<Judged> withFirstChoice(List<Judged> techniques) {
+    Judged chosen = null;
+    for (Judged one : techniques) {
+      boolean answers = one.verdict() == Verdict.WORKABLE && answersAllDefects(one.reasons());
+      if (answers && (chosen == null || (spokenAgainst(chosen) && !spokenAgainst(one)))) {
+        chosen = one;
+      }
+    }
+    List<Judged> judged = new ArrayList<>(techniques.size());
+    for (Judged one : techniques) {
+      judged.add(one == chosen ? new Judged(one.id(), Verdict.FIRST_CHOICE, one.reasons()) : one);
+    }
+    return List.copyOf(judged);
+  }
+
+  private boolean answersAllDefects(List<ReasonGiven> reasons) {
+    Set<String> answered = new HashSet<>();
+    for (ReasonGiven reason : reasons) {
+      if (reason.bearing() == Bearing.FOR) {
+        for (Cited fact : reason.because()) {
+          if (fact instanceof Finding finding) {
+            answered.add(finding.what());
+          }
+        }
+      }
+    }
+    return answered.containsAll(defects);
+  }
+
+  private static boolean spokenAgainst(Judged judged) {
+    return any(judged.reasons(), Bearing.AGAINST);
+  }
+
+  private static boolean any(List<ReasonGiven> reasons, Bearing bearing) {
+    for (ReasonGiven reason : reasons) {
+      if (reason.bearing() == bearing) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,63 @@
+package hornbook.rulebook;
+
+import hornbook.rulebook.fact.Basis;
+import hornbook.rulebook.fact.Limit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** Reads a topic's limits. */
+final class LimitsFile {
+  private static final Set<String> UNITS =
+      Set.of("", "mm", "cm", "deg", "%", "kg", "C", "days", "weeks", "months", "minutes", "grade", "psi", "ratio", "mm/month", "N/kg", "ppm");
+
+  private LimitsFile() {}
+
+  static List<Limit> read(String file, String text, List<RuleFault> faults) {
+    List<Limit> limits = new ArrayList<>();
+    for (YamlMap entry : YamlMap.list(file, text, faults)) {
+      entry.only("id", "label", "value", "unit", "direction", "inclusive", "limbs", "age", "source", "locator", "basis", "safer", "step", "disputes", "uses");
+      Limit.Direction direction = entry.word("direction", Limit.Direction.class);
+      Basis basis = entry.word("basis", Basis.class);
+      Limit.Safer safer = entry.word("safer", Limit.Safer.class);
+      String unit = entry.optional("unit");
+      if (unit == null || !UNITS.contains(unit)) {
+        entry.fault(entry.line("unit"), unit == null ? "unit is missing" : "there is no unit " + unit, "one of " + UNITS.stream().sorted().toList());
+      }
+      if (direction == null || basis == null || safer == null) {
+        entry.fault(entry.line(), "a limit needs direction, basis and safer", "");
+        continue;
+      }
+      limits.add(
+          new Limit(
+              entry.text("id"),
+              entry.text("label"),
+              entry.number("value"),
+              unit,
+              direction,
+              entry.flag("inclusive", true),
+              entry.word("limbs", Limit.Limbs.class),
+              entry.word("age", Limit.Age.class),
+              entry.text("source"),
+              entry.text("locator"),
+              basis,
+              safer,
+              entry.number("step"),
+              disputes(entry)));
+    }
+    return limits;
+  }
+
+  private static List<Limit.Dispute> disputes(YamlMap entry) {
+    List<Limit.Dispute> disputes = new ArrayList<>();
+    for (YamlMap dispute : entry.maps("disputes")) {
+      dispute.only("value", "source", "says");
+      disputes.add(
+          new Limit.Dispute(
+              dispute.has("value") ? (Double) dispute.number("value") : null,
+              dispute.text("source"),
+              dispute.text("says")));
+    }
+    return List.copyOf(disputes);
+  }
+}

@@ -1,0 +1,40 @@
+package hornbook.rulebook;
+
+import hornbook.rulebook.fact.Basis;
+import java.io.Serializable;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** A rule as the catalogue knows it: everything but the machinery that fires it. */
+public record RuleEntry(
+    String id,
+    String title,
+    String topic,
+    Basis basis,
+    String since,
+    String why,
+    String silent,
+    List<Condition> conditions,
+    Outcome outcome,
+    RuleText text,
+    String file,
+    int line)
+    implements Serializable {
+
+  /** The ids of the limits the rule brings in, in its order. */
+  public Stream<String> limits() {
+    return conditions.stream()
+        .filter(Condition.OfLimit.class::isInstance)
+        .map(condition -> ((Condition.OfLimit) condition).id());
+  }
+
+  /** The id of the limit bound to a variable. */
+  public String limitBoundTo(String variable) {
+    for (Condition condition : conditions) {
+      if (condition instanceof Condition.OfLimit limit && limit.variable().equals(variable)) {
+        return limit.id();
+      }
+    }
+    throw new IllegalArgumentException(id + " binds no limit to " + variable);
+  }
+}

@@ -1,0 +1,22 @@
+package hornbook.rulebook;
+
+/**
+ * Something wrong in a rule base: where, what, and how to cure it. {@code line} is 0 where the whole
+ * file is meant, {@code rule} empty where no rule is.
+ */
+public record RuleFault(String file, int line, String rule, String says, String cure)
+    implements Comparable<RuleFault> {
+
+  /** One line for people. */
+  public String text() {
+    String place = line > 0 ? file + ":" + line : file;
+    return place + ": " + (rule.isEmpty() ? "" : rule + ": ") + says + (cure.isEmpty() ? "" : "\n    " + cure);
+  }
+
+  @Override
+  public int compareTo(RuleFault other) {
+    int byFile = file.compareTo(other.file);
+    int byLine = byFile != 0 ? byFile : Integer.compare(line, other.line);
+    return byLine != 0 ? byLine : text().compareTo(other.text());
+  }
+}

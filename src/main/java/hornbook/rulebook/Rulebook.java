@@ -1,0 +1,43 @@
+package hornbook.rulebook;
+
+import hornbook.rulebook.fact.Limit;
+import java.io.Serializable;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A rule base as data: what its rules say, need and rest on. The compiled rules are found by {@code
+ * modelClass}; techniques stand in order of intervention, the least first.
+ *
+ * @param digest sha256 over the files of the rule base
+ */
+public record Rulebook(
+    String version,
+    String digest,
+    String modelClass,
+    List<Topic> topics,
+    List<Named> techniques,
+    List<Named> supports,
+    Map<String, Source> sources,
+    Map<String, FindingKind> findings,
+    List<Limit> limits,
+    Map<String, RuleEntry> rules)
+    implements Serializable {
+
+  public Named technique(String id) {
+    return named(techniques, id);
+  }
+
+  public Named support(String id) {
+    return named(supports, id);
+  }
+
+  private static Named named(List<Named> all, String id) {
+    for (Named one : all) {
+      if (one.id().equals(id)) {
+        return one;
+      }
+    }
+    return null;
+  }
+}

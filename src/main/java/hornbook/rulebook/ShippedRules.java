@@ -1,0 +1,51 @@
+package hornbook.rulebook;
+
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.ObjectInputStream;
+import java.io.UncheckedIOException;
+import org.drools.model.Model;
+import org.drools.modelcompiler.KieBaseBuilder;
+
+/** The rule base that comes with the program, compiled when it was built. */
+public final class ShippedRules {
+  /** Where the build puts the catalogue, beside the classes. */
+  static final String CATALOGUE = "hornbook/rulebook/catalogue.bin";
+
+  private ShippedRules() {}
+
+  /** The catalogue alone: quick, and enough for everything that does not fire a rule. */
+  public static Rulebook book() {
+    return book(ShippedRules.class.getClassLoader());
+  }
+
+  /** The catalogue with the rules ready to fire. */
+  public static LoadedRules load() {
+    return load(ShippedRules.class.getClassLoader());
+  }
+
+  static Rulebook book(ClassLoader from) {
+    try (InputStream in = from.getResourceAsStream(CATALOGUE)) {
+      if (in == null) {
+        throw new IllegalStateException("the program was packaged without its rules");
+      }
+      return (Rulebook) new ObjectInputStream(new BufferedInputStream(in)).readObject();
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    } catch (ClassNotFoundException damaged) {
+      throw new IllegalStateException(damaged);
+    }
+  }
+
+  static LoadedRules load(ClassLoader from) {
+    Rulebook book = book(from);
+    try {
+      Model model =
+          (Model) Class.forName(book.modelClass(), true, from).getDeclaredConstructor().newInstance();
+      return new LoadedRules(book, KieBaseBuilder.createKieBaseFromModel(model));
+    } catch (ReflectiveOperationException damaged) {
+      throw new IllegalStateException(damaged);
+    }
+  }
+}

@@ -1,0 +1,228 @@
+package hornbook.rulebook;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.api.lowlevel.Compose;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.NodeTuple;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
+
+/**
+ * A mapping in one of the rule base's YAML files, read with a place for everything: whatever is
+ * missing, unknown or of the wrong kind becomes a fault with its line.
+ */
+final class YamlMap {
+  private final String file;
+  private final int line;
+  private final String owner;
+  private final List<RuleFault> faults;
+  private final Map<String, Node> values = new LinkedHashMap<>();
+  private final Map<String, Integer> lines = new LinkedHashMap<>();
+
+  private YamlMap(String file, MappingNode node, String owner, List<RuleFault> faults) {
+    this.file = file;
+    this.line = lineOf(node);
+    this.owner = owner;
+    this.faults = faults;
+    for (NodeTuple tuple : node.getValue()) {
+      String key = ((ScalarNode) tuple.getKeyNode()).getValue();
+      lines.put(key, lineOf(tuple.getKeyNode()));
+      if (values.put(key, tuple.getValueNode()) != null) {
+        fault(lineOf(tuple.getKeyNode()), key + " stands here twice", "keep one");
+      }
+    }
+  }
+
+  /** The file as one mapping; empty, with a fault, if it is none. */
+  static YamlMap file(String file, String text, List<RuleFault> faults) {
+    return root(file, text, faults)
+        .filter(MappingNode.class::isInstance)
+        .map(node -> new YamlMap(file, (MappingNode) node, "", faults))
+        .orElseGet(
+            () -> {
+              faults.add(new RuleFault(file, 1, "", "keys with values are expected here", ""));
+              return new YamlMap(file, emptyMapping(), "", faults);
+            });
+  }
+
+  /** The file as a list of mappings. */
+  static List<YamlMap> list(String file, String text, List<RuleFault> faults) {
+    List<YamlMap> maps = new ArrayList<>();
+    Optional<Node> root = root(file, text, faults);
+    if (root.isPresent() && root.get() instanceof SequenceNode sequence) {
+      for (Node node : sequence.getValue()) {
+        if (node instanceof MappingNode mapping) {
+          maps.add(new YamlMap(file, mapping, "", faults));
+        } else {
+          faults.add(new RuleFault(file, lineOf(node), "", "keys with values are expected here", ""));
+        }
+      }
+    } else {
+      faults.add(new RuleFault(file, 1, "", "a list is expected here", "begin every entry with a dash"));
+    }
+    return maps;
+  }
+
+  private static Optional<Node> root(String file, String text, List<RuleFault> faults) {
+    try {
+      return new Compose(LoadSettings.builder().setLabel(file).build()).composeString(text);
+    } catch (MarkedYamlEngineException unreadable) {
+      int at = unreadable.getProblemMark().map(mark -> mark.getLine() + 1).orElse(0);
+      faults.add(new RuleFault(file, at, "", "not readable as YAML: " + unreadable.getProblem(), ""));
+    } catch (YamlEngineException unreadable) {
+      faults.add(new RuleFault(file, 0, "", "not readable as YAML", ""));
+    }
+    return Optional.empty();
+  }
+
+  private static MappingNode emptyMapping() {
+    return new MappingNode(
+        org.snakeyaml.engine.v2.nodes.Tag.MAP,
+        new ArrayList<>(),
+        org.snakeyaml.engine.v2.common.FlowStyle.BLOCK);
+  }
+
+  private static int lineOf(Node node) {
+    return node.getStartMark().map(mark -> mark.getLine() + 1).orElse(0);
+  }
+
+  int line() {
+    return line;
+  }
+
+  int line(String key) {
+    return lines.getOrDefault(key, line);
+  }
+
+  Iterable<String> keys() {
+    return values.keySet();
+  }
+
+  boolean has(String key) {
+    return values.containsKey(key);
+  }
+
+  /** The mapping under a key, naming the key in its faults. */
+  YamlMap map(String key) {
+    Node node = values.get(key);
+    if (node instanceof MappingNode mapping) {
+      return new YamlMap(file, mapping, key, faults);
+    }
+    fault(line(key), key + " has to hold keys with values", "");
+    return new YamlMap(file, emptyMapping(), key, faults);
+  }
+
+  List<YamlMap> maps(String key) {
+    List<YamlMap> maps = new ArrayList<>();
+    if (values.get(key) instanceof SequenceNode sequence) {
+      for (Node node : sequence.getValue()) {
+        if (node instanceof MappingNode mapping) {
+          maps.add(new YamlMap(file, mapping, owner, faults));
+        } else {
+          fault(lineOf(node), "an entry of " + key + " has to hold keys with values", "");
+        }
+      }
+    } else if (has(key)) {
+      fault(line(key), key + " has to be a list", "");
+    }
+    return maps;
+  }
+
+  /** Text that has to be there. */
+  String text(String key) {
+    String text = optional(key);
+    if (text == null || text.isBlank()) {
+      fault(line, key + " is missing", "write " + key + ": …");
+      return "";
+    }
+    return text;
+  }
+
+  /** Text that may be left out: then null. */
+  String optional(String key) {
+    Node node = values.get(key);
+    if (node == null) {
+      return null;
+    }
+    if (node instanceof ScalarNode scalar) {
+      return scalar.getValue();
+    }
+    fault(line(key), key + " has to be plain text", "");
+    return "";
+  }
+
+  /** A number that has to be there; 0, with a fault, if it is none. */
+  double number(String key) {
+    String text = text(key);
+    try {
+      return text.isEmpty() ? 0 : Double.parseDouble(text);
+    } catch (NumberFormatException none) {
+      fault(line(key), key + " has to be a number, not " + text, "");
+      return 0;
+    }
+  }
+
+  boolean flag(String key, boolean otherwise) {
+    String text = optional(key);
+    if (text != null && !text.equals("true") && !text.equals("false")) {
+      fault(line(key), key + " has to be true or false, not " + text, "");
+    }
+    return text == null ? otherwise : text.equals("true");
+  }
+
+  List<String> texts(String key) {
+    List<String> texts = new ArrayList<>();
+    Node node = values.get(key);
+    if (node instanceof SequenceNode sequence) {
+      for (Node one : sequence.getValue()) {
+        if (one instanceof ScalarNode scalar) {
+          texts.add(scalar.getValue());
+        } else {
+          fault(lineOf(one), "an entry of " + key + " has to be plain text", "");
+        }
+      }
+    } else if (node != null) {
+      fault(line(key), key + " has to be a list in square brackets", "");
+    }
+    return texts;
+  }
+
+  /** The enum constant whose kebab-case name stands under the key; null, with a fault, if none does. */
+  <E extends Enum<E>> E word(String key, Class<E> type) {
+    String word = optional(key);
+    if (word == null) {
+      return null;
+    }
+    List<String> known = new ArrayList<>();
+    for (E constant : type.getEnumConstants()) {
+      String name = constant.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+      if (name.equals(word)) {
+        return constant;
+      }
+      known.add(name);
+    }
+    fault(line(key), key + " cannot be " + word, "one of " + String.join(", ", known));
+    return null;
+  }
+
+  /** Every key that is not one of these is a fault. */
+  void only(String... allowed) {
+    for (String key : keys()) {
+      if (!List.of(allowed).contains(key)) {
+        fault(line(key), "the key " + key + " is not known here", "known are " + String.join(", ", allowed));
+      }
+    }
+  }
+
+  void fault(int at, String says, String cure) {
+    faults.add(new RuleFault(file, at, owner, says, cure));
+  }
+}
