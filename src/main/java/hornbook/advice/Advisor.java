@@ -46,14 +46,14 @@ public final class Advisor {
   /** Advises on every foot of the assessment. */
   public Advice advise(Assessment assessment) {
     List<FootAdvice> feet = new ArrayList<>();
-    for (int index = 0; index < assessment.feet().size(); index++) {
-      feet.add(adviseFoot(assessment, index));
+    List<FactSheet> laidOut = sheets.of(assessment);
+    for (int index = 0; index < laidOut.size(); index++) {
+      feet.add(adviseFoot(assessment, index, laidOut.get(index)));
     }
     return new Advice(book, assessment, List.copyOf(feet));
   }
 
-  private FootAdvice adviseFoot(Assessment assessment, int index) {
-    FactSheet sheet = sheets.of(assessment, index);
+  private FootAdvice adviseFoot(Assessment assessment, int index, FactSheet sheet) {
     List<Firing> firings = firstOfEachRule(engine.fire(sheet.facts()));
     List<ReferralGiven> referrals = referrals(firings);
     Urgency urgency = referrals.isEmpty() ? null : referrals.get(0).urgency();

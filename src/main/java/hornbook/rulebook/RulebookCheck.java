@@ -130,7 +130,7 @@ final class RulebookCheck {
     }
   }
 
-  private void words(RuleEntry rule, String what, WordTest test, Set<String> known) {
+  private void words(RuleEntry rule, String what, WordTest test, List<String> known) {
     if (known == null) {
       fault(rule, "there is no field " + what + " with words to see", nearest(what, Subjects.wordFields()));
       return;

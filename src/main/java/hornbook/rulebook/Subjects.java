@@ -1,124 +1,133 @@
 package hornbook.rulebook;
 
-import hornbook.assessment.Crack;
-import hornbook.assessment.Foot;
-import hornbook.assessment.Horse;
-import hornbook.assessment.Kit;
-import hornbook.assessment.Measures;
-import hornbook.assessment.Signs;
-import hornbook.assessment.Stretch;
-import hornbook.assessment.Visit;
-import hornbook.assessment.Word;
-import java.lang.reflect.ParameterizedType;
-import java.lang.reflect.RecordComponent;
-import java.lang.reflect.Type;
+import hornbook.assessment.Amount;
+import hornbook.assessment.Field;
+import hornbook.assessment.FieldHolder;
+import hornbook.assessment.Fields;
+import hornbook.assessment.Flag;
+import hornbook.assessment.OneWord;
+import hornbook.assessment.WholeNumber;
+import hornbook.assessment.WordList;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * What rules may ask about: the fields of the assessment by their own names, and the computed
- * readings. Names are the same in whatever group a field stands.
+ * readings. A field's name means the same in whatever group it stands.
  */
 public final class Subjects {
-  /** Words of the program's own beside those of the assessment. */
-  private static final Map<String, Set<String>> DERIVED =
-      Map.of("limbs", Set.of("fore", "hind"), "age", Set.of("adult", "foal"));
+  private static final List<String> YES_NO = List.of("yes", "no");
+  private static final Map<String, Subject> NUMBERS = new LinkedHashMap<>();
+  private static final Map<String, Subject> WORDS = new LinkedHashMap<>();
 
-  private static final Set<String> YES_NO = Set.of("yes", "no");
-  private static final Map<String, Set<String>> WORDS = new LinkedHashMap<>();
-  private static final Set<String> NUMBERS = new TreeSet<>();
+  /** A field or reading: its label in trade words, its unit, and the words it can show. */
+  private record Subject(String label, String unit, List<String> words) {}
 
   static {
-    WORDS.putAll(DERIVED);
-    for (Class<? extends Record> group :
-        List.of(Horse.class, Visit.class, Foot.class, Measures.class, Signs.class, Kit.class)) {
-      for (RecordComponent component : group.getRecordComponents()) {
-        add(component);
-      }
+    WORDS.put("limbs", new Subject("limb", "", List.of("fore", "hind")));
+    WORDS.put("age", new Subject("age", "", List.of("adult", "foal")));
+    for (String group : List.of("horse", "visit")) {
+      add((FieldHolder) Fields.at(group).kind());
     }
-    WORDS.put("cracks", Set.of("none", "some"));
+    add(Fields.FEET);
+    add((FieldHolder) Fields.ofFoot("measures").kind());
+    add((FieldHolder) Fields.ofFoot("signs").kind());
+    add(Fields.at("kit.adhesive"));
+    WORDS.put("cracks", new Subject("cracks", "", List.of("none", "some")));
     for (ReadingKind kind : ReadingKind.values()) {
-      NUMBERS.add(kind.id());
+      NUMBERS.put(kind.id(), new Subject(kind.label(), kind.unit(), List.of()));
     }
   }
 
   private Subjects() {}
 
-  private static void add(RecordComponent component) {
-    Class<?> type = component.getType();
-    if (type == Double.class || type == Integer.class) {
-      NUMBERS.add(component.getName());
+  private static void add(FieldHolder holder) {
+    holder.fields().forEach(Subjects::add);
+  }
+
+  private static void add(Field field) {
+    if (field.kind() instanceof Amount amount) {
+      NUMBERS.put(field.name(), new Subject(field.label(), unit(amount), List.of()));
+    } else if (field.kind() instanceof WholeNumber) {
+      NUMBERS.put(field.name(), new Subject(field.label(), countUnit(field.name()), List.of()));
     } else {
-      Set<String> words = wordsOf(component);
+      List<String> words = words(field);
       if (words != null) {
-        WORDS.put(component.getName(), words);
+        WORDS.put(field.name(), new Subject(field.label(), "", words));
       }
     }
   }
 
-  /** The words a field can take, or null where it takes none. */
-  private static Set<String> wordsOf(RecordComponent component) {
-    Class<?> type = component.getType();
-    if (type == Boolean.class) {
+  private static String unit(Amount amount) {
+    return amount.dimension().kept().symbol();
+  }
+
+  private static String countUnit(String name) {
+    if (name.startsWith("lameness") || name.endsWith("Grade")) {
+      return "grade";
+    }
+    if (name.endsWith("Years")) {
+      return "years";
+    }
+    return name.contains("Days") ? "days" : "";
+  }
+
+  private static List<String> words(Field field) {
+    if (field.kind() instanceof Flag) {
       return YES_NO;
     }
-    if (Word.class.isAssignableFrom(type)) {
-      return words(type);
+    if (field.kind() instanceof OneWord one) {
+      return one.words();
     }
-    if (component.getGenericType() instanceof ParameterizedType list) {
-      Type each = list.getActualTypeArguments()[0];
-      if (each instanceof Class<?> one && Word.class.isAssignableFrom(one)) {
-        Set<String> words = new LinkedHashSet<>(words(one));
-        words.add("none");
-        return words;
-      }
+    if (field.kind() instanceof WordList list) {
+      List<String> words = new ArrayList<>(list.each().words());
+      words.add("none");
+      return words;
     }
     return null;
   }
 
-  private static Set<String> words(Class<?> type) {
-    Set<String> words = new LinkedHashSet<>();
-    for (Object constant : type.getEnumConstants()) {
-      words.add(((Word) constant).word());
-    }
-    return words;
-  }
-
   public static boolean isNumber(String what) {
-    return NUMBERS.contains(what);
+    return NUMBERS.containsKey(what);
   }
 
   public static Set<String> numbers() {
-    return NUMBERS;
+    return NUMBERS.keySet();
   }
 
-  /** The words a field can show, or null if there is no such field. */
-  public static Set<String> words(String what) {
-    return WORDS.get(what);
+  /** The words a field can show, or null if no field of that name shows words. */
+  public static List<String> words(String what) {
+    return WORDS.containsKey(what) ? WORDS.get(what).words() : null;
   }
 
   public static Set<String> wordFields() {
     return WORDS.keySet();
   }
 
-  static Set<String> crackWords(String field) {
-    return wordsOf(Crack.class, field);
+  /** The name of a field or reading in trade words. */
+  public static String label(String what) {
+    Subject subject = NUMBERS.containsKey(what) ? NUMBERS.get(what) : WORDS.get(what);
+    return subject == null ? what : subject.label();
   }
 
-  static Set<String> stretchWords(String field) {
-    return wordsOf(Stretch.class, field);
+  /** The unit of a number as facts hold it; empty for counts and words. */
+  public static String unit(String what) {
+    return NUMBERS.containsKey(what) ? NUMBERS.get(what).unit() : "";
   }
 
-  private static Set<String> wordsOf(Class<? extends Record> group, String field) {
-    for (RecordComponent component : group.getRecordComponents()) {
-      if (component.getName().equals(field)) {
-        return wordsOf(component);
-      }
-    }
-    return null;
+  static List<String> crackWords(String field) {
+    return rowWords("cracks", field);
+  }
+
+  static List<String> stretchWords(String field) {
+    return rowWords("wall", field);
+  }
+
+  private static List<String> rowWords(String rows, String name) {
+    Field field = ((FieldHolder) Fields.ofFoot(rows).kind()).field(name);
+    return field == null ? null : words(field);
   }
 }

@@ -1,0 +1,69 @@
+package hornbook.advice;
+
+import hornbook.foot.CrackRegions;
+import hornbook.foot.FootLimits;
+import hornbook.foot.GrowthRates;
+import hornbook.foot.NailingLimits;
+import hornbook.foot.OutlineShape;
+import hornbook.foot.UsualToeLength;
+import hornbook.rulebook.fact.Limit;
+import java.util.List;
+import java.util.Map;
+
+/** Fills the limits that the computing of a foot takes as arguments from those of the rule base. */
+public final class ComputingLimits {
+  private final Map<String, Limit> limits;
+
+  private ComputingLimits(Map<String, Limit> limits) {
+    this.limits = limits;
+  }
+
+  /** From the limits that hold for the limb and age in hand. */
+  public static FootLimits of(Map<String, Limit> limits) {
+    return new ComputingLimits(limits).all();
+  }
+
+  private FootLimits all() {
+    return new FootLimits(
+        new OutlineShape(
+            share("outline.fore-widest"), share("outline.hind-widest"), share("outline.heel-width")),
+        share("outline.edge-slack"),
+        new NailingLimits(
+            value("nails.spacing"),
+            value("nails.toe-clearance"),
+            value("nails.end-clearance"),
+            value("nails.wall.least"),
+            share("nails.fore-rearmost"),
+            share("nails.hind-rearmost"),
+            share("nails.waived-rearmost"),
+            new CrackRegions(share("wall.toe-end"), share("wall.side-end"), share("wall.heel-start"))),
+        value("nails.exit.usual"),
+        new GrowthRates(value("growth.slow"), value("growth.mean"), value("growth.fast")),
+        usualToe(),
+        value("age.grown"));
+  }
+
+  /** A foal has no usual toe length: then the table is empty. */
+  private UsualToeLength usualToe() {
+    return limits.containsKey("toe.usual-light")
+        ? new UsualToeLength(List.of(band("light"), band("medium"), band("heavy")))
+        : new UsualToeLength(List.of());
+  }
+
+  private UsualToeLength.Band band(String name) {
+    return new UsualToeLength.Band(
+        value("toe." + name + "-from"), value("toe." + name + "-to"), value("toe.usual-" + name));
+  }
+
+  private double share(String id) {
+    return value(id) / 100;
+  }
+
+  private double value(String id) {
+    Limit limit = limits.get(id);
+    if (limit == null) {
+      throw new IllegalStateException("the rule base has no limit " + id + " for such a foot");
+    }
+    return limit.value();
+  }
+}
