@@ -93,7 +93,7 @@ public final class Appraisal {
     if (reading == null) {
       return unknown(condition, List.of(), limit, unseen(condition.what()));
     }
-    boolean meets = reading.meets(limit);
+    boolean meets = reading.satisfies(limit);
     boolean misses = reading.misses(limit);
     if (!meets && !misses) {
       return unknown(condition, List.of(reading), limit, unseen(condition.what()));

@@ -11,6 +11,7 @@ import hornbook.foot.FootReadings;
 import hornbook.foot.Interval;
 import hornbook.rulebook.ReadingKind;
 import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.Subjects;
 import hornbook.rulebook.fact.Crack;
 import hornbook.rulebook.fact.Limit;
 import hornbook.rulebook.fact.Reading;
@@ -101,7 +102,7 @@ final class FactSheets {
     /** Horse, visit and kit belong to every foot; rows of wall and cracks are facts of their own. */
     private boolean ofThisFoot(String at) {
       boolean row = at.contains("].wall[") || at.contains("].cracks[") || at.startsWith("kit.");
-      return (!row && (!at.startsWith("feet[") || at.startsWith(path + "."))) || at.equals("kit.adhesive");
+      return (!row && (!at.startsWith("feet[") || at.startsWith(path + "."))) || Subjects.KIT.contains(at);
     }
 
     private void add(FieldValue field) {

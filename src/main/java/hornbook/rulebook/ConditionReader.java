@@ -16,7 +16,7 @@ final class ConditionReader {
   private static final Pattern WORD = Pattern.compile("(\\w+)\\s*(==|!=)\\s*\"([^\"]*)\"");
   private static final Pattern WORDS =
       Pattern.compile("(\\w+)\\s+(not\\s+)?in\\s*\\(\\s*(\"[^\"]*\"(?:\\s*,\\s*\"[^\"]*\")*)\\s*\\)");
-  private static final Pattern LIMIT = Pattern.compile("(meets|misses)\\s*\\(\\s*\\$(\\w+)\\s*\\)");
+  private static final Pattern LIMIT = Pattern.compile("(satisfies|meets|misses)\\s*\\(\\s*\\$(\\w+)\\s*\\)");
   private static final Set<String> CRACK_WORDS =
       Set.of("place", "side", "starts", "depth", "bleeds", "moves");
   private static final Set<String> STRETCH_WORDS = Set.of("side", "state", "moist");
@@ -51,7 +51,7 @@ final class ConditionReader {
           case "Finding" -> new Condition.OfFinding(name, tests.only("what"));
           case "Reading" -> {
             if (tests.limit == null) {
-              throw new Refused("a Reading is held against a limit: meets( $limit ) or misses( $limit )");
+              throw new Refused("a Reading is held against a limit: satisfies( $limit ) or misses( $limit )");
             }
             yield new Condition.OfReading(name, tests.only("what"), tests.meets, tests.limit);
           }
@@ -102,7 +102,7 @@ final class ConditionReader {
         if (limit != null) {
           throw new Refused("one condition is held against one limit");
         }
-        meets = against.group(1).equals("meets");
+        meets = !against.group(1).equals("misses");
         limit = against.group(2);
       } else if (test.matches(".*\\d.*")) {
         throw new Refused("a number stands in the condition: " + test + "; put it into a limit");

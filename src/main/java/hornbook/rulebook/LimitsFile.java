@@ -54,7 +54,7 @@ final class LimitsFile {
       dispute.only("value", "source", "says");
       disputes.add(
           new Limit.Dispute(
-              dispute.has("value") ? (Double) dispute.number("value") : null,
+              dispute.states("value") ? (Double) dispute.number("value") : null,
               dispute.text("source"),
               dispute.text("says")));
     }

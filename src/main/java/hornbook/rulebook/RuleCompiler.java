@@ -1,5 +1,6 @@
 package hornbook.rulebook;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,7 +33,7 @@ final class RuleCompiler {
         (file, text) -> {
           String path = "src/main/resources/hornbook/rules/" + file.replace('/', '_');
           origin.put(path.substring("src/main/resources/".length()), file);
-          files.write(path, DrlReader.HEADER + text);
+          files.write(path, DrlReader.HEADER + text.replaceAll("\\bmeets\\s*\\(", "satisfies("));
         });
     KieBuilder builder = services.newKieBuilder(files);
     builder.buildAll(ExecutableModelProject.class);
@@ -51,10 +52,15 @@ final class RuleCompiler {
       if (name.endsWith(".class")) {
         classes.put(name, module.getBytes(name));
       } else if (name.equals(MODEL_NAMES)) {
-        model = new String(module.getBytes(name), java.nio.charset.StandardCharsets.UTF_8).strip();
+        model = modelClass(new String(module.getBytes(name), StandardCharsets.UTF_8));
       }
     }
     services.getRepository().removeKieModule(release);
     return new Compiled(classes, model);
+  }
+
+  /** The engine lists its model classes below a line with its own version; all rules are one package. */
+  private static String modelClass(String listed) {
+    return listed.lines().filter(line -> line.startsWith("hornbook.rules.")).findFirst().orElseThrow();
   }
 }

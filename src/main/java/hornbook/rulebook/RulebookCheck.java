@@ -52,7 +52,7 @@ final class RulebookCheck {
     source(file, 0, limit.id(), limit.source());
     limit.disputes().forEach(dispute -> source(file, 0, limit.id(), dispute.source()));
     boolean groundless = limit.source().equals("practice") || limit.source().equals("memory");
-    if (groundless && limit.basis() != Basis.PRACTICE && limit.basis() != Basis.MEMORY) {
+    if (groundless && (limit.basis() == Basis.PUBLISHED || limit.basis() == Basis.QUOTED)) {
       faults.add(new RuleFault(file, 0, limit.id(), "the basis is " + limit.basis().word() + " but no work is named", "name the work, or say practice or memory"));
     }
     if (limit.step() <= 0) {

@@ -19,6 +19,10 @@ import java.util.Set;
  * readings. A field's name means the same in whatever group it stands.
  */
 public final class Subjects {
+  /** The fields of the kit that rules may ask about; the others have names that stand elsewhere too. */
+  public static final List<String> KIT =
+      List.of("kit.adhesive", "kit.wrap.layerThickness", "kit.wrap.rollLength", "kit.shoe.webWidth");
+
   private static final List<String> YES_NO = List.of("yes", "no");
   private static final Map<String, Subject> NUMBERS = new LinkedHashMap<>();
   private static final Map<String, Subject> WORDS = new LinkedHashMap<>();
@@ -35,7 +39,7 @@ public final class Subjects {
     add(Fields.FEET);
     add((FieldHolder) Fields.ofFoot("measures").kind());
     add((FieldHolder) Fields.ofFoot("signs").kind());
-    add(Fields.at("kit.adhesive"));
+    KIT.forEach(path -> add(Fields.at(path)));
     WORDS.put("cracks", new Subject("cracks", "", List.of("none", "some")));
     for (ReadingKind kind : ReadingKind.values()) {
       NUMBERS.put(kind.id(), new Subject(kind.label(), kind.unit(), List.of()));

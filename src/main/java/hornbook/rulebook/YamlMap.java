@@ -110,6 +110,11 @@ final class YamlMap {
     return values.containsKey(key);
   }
 
+  /** Whether a value other than null stands under the key. */
+  boolean states(String key) {
+    return values.get(key) instanceof ScalarNode scalar && !List.of("", "null", "~").contains(scalar.getValue());
+  }
+
   /** The mapping under a key, naming the key in its faults. */
   YamlMap map(String key) {
     Node node = values.get(key);

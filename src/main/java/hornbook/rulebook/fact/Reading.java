@@ -26,7 +26,7 @@ public record Reading(String what, double low, double high, List<String> fields)
   }
 
   /** Whether the value certainly lies on the side of the limit that the limit asks for. */
-  public boolean meets(Limit limit) {
+  public boolean satisfies(Limit limit) {
     return limit.allows(low) && limit.allows(high);
   }
 
