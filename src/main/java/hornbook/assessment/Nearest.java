@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Locale;
 
 /** The nearest known word to one that is not known. */
-final class Nearest {
+public final class Nearest {
   private static final int LONGEST = 60;
 
   private Nearest() {}
 
   /** The word within a slip or two of the text, the first of several as near; null with none. */
-  static String of(String text, List<String> words) {
+  public static String of(String text, List<String> words) {
     if (text.length() > LONGEST) {
       return null;
     }

@@ -24,6 +24,12 @@ public record Rulebook(
     Map<String, RuleEntry> rules)
     implements Serializable {
 
+  /** The same rule base with other limits. */
+  public Rulebook withLimits(List<Limit> changed) {
+    return new Rulebook(
+        version, digest, modelClass, topics, techniques, supports, sources, findings, List.copyOf(changed), rules);
+  }
+
   public Named technique(String id) {
     return named(techniques, id);
   }
