@@ -4,8 +4,8 @@ import hornbook.assessment.Assessment;
 import hornbook.assessment.VetRole;
 import hornbook.rulebook.LoadedRules;
 import hornbook.rulebook.Named;
-import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.RuleEntry;
+import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Bearing;
 import hornbook.rulebook.fact.Caution;
@@ -145,11 +145,7 @@ public final class Advisor {
         boolean stops = referral.urgency() == Urgency.NOW && !vetDirects;
         RuleEntry rule = book.rules().get(referral.rule());
         ReasonGiven given =
-            given(
-                sheet,
-                rule,
-                stops ? Bearing.RULES_OUT : Bearing.NEEDS_VET,
-                referral.because());
+            given(sheet, rule, stops ? Bearing.RULES_OUT : Bearing.NEEDS_VET, referral.because());
         book.techniques().forEach(one -> add(bySubject, one, given));
         book.supports().forEach(one -> add(bySubject, one, given));
       }
@@ -162,8 +158,7 @@ public final class Advisor {
     bySubject.computeIfAbsent(subject.id(), key -> new ArrayList<>()).add(given);
   }
 
-  private ReasonGiven given(
-      FactSheet sheet, RuleEntry rule, Bearing bearing, List<Cited> because) {
+  private ReasonGiven given(FactSheet sheet, RuleEntry rule, Bearing bearing, List<Cited> because) {
     Cited observed = null;
     Limit limit = null;
     for (Cited fact : because) {
@@ -174,7 +169,9 @@ public final class Advisor {
       }
     }
     boolean close =
-        limit != null && observed instanceof Reading reading && Closeness.close(sheet, reading, limit);
+        limit != null
+            && observed instanceof Reading reading
+            && Closeness.close(sheet, reading, limit);
     Basis basis = Wording.basis(rule, because);
     return new ReasonGiven(
         bearing,
@@ -193,7 +190,8 @@ public final class Advisor {
     List<Judged> judged = new ArrayList<>();
     for (Named subject : subjects) {
       List<ReasonGiven> own = new ArrayList<>(reasons.getOrDefault(subject.id(), List.of()));
-      own.sort(Comparator.comparing(ReasonGiven::bearing).reversed().thenComparing(ReasonGiven::rule));
+      own.sort(
+          Comparator.comparing(ReasonGiven::bearing).reversed().thenComparing(ReasonGiven::rule));
       judged.add(new Judged(subject.id(), verdicts.verdict(own), List.copyOf(own)));
     }
     return judged;
@@ -207,7 +205,8 @@ public final class Advisor {
         List<String> only = rule.text().techniques();
         boolean fits =
             only.isEmpty()
-                || techniques.stream().anyMatch(one -> only.contains(one.id()) && one.verdict().open());
+                || techniques.stream()
+                    .anyMatch(one -> only.contains(one.id()) && one.verdict().open());
         if (fits) {
           given.add(
               new CautionGiven(

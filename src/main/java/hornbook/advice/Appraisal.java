@@ -22,8 +22,9 @@ import java.util.Set;
 import java.util.function.Function;
 
 /**
- * Says how every rule stands on a foot, fired or silent: which conditions hold, which fail and which
- * are unknown. The engine decides what fires; this only explains, and a test holds the two together.
+ * Says how every rule stands on a foot, fired or silent: which conditions hold, which fail and
+ * which are unknown. The engine decides what fires; this only explains, and a test holds the two
+ * together.
  */
 public final class Appraisal {
   private final Rulebook book;
@@ -76,10 +77,12 @@ public final class Appraisal {
       return seen(seen);
     }
     if (condition instanceof Condition.OfCrack crack) {
-      return among(condition, crack.words(), sheet.cracks(), Appraisal::words, Crack::field, "cracks");
+      return among(
+          condition, crack.words(), sheet.cracks(), Appraisal::words, Crack::field, "cracks");
     }
     if (condition instanceof Condition.OfStretch stretch) {
-      return among(condition, stretch.words(), sheet.wall(), Appraisal::words, Stretch::field, "wall");
+      return among(
+          condition, stretch.words(), sheet.wall(), Appraisal::words, Stretch::field, "wall");
     }
     return finding((Condition.OfFinding) condition);
   }
@@ -93,12 +96,12 @@ public final class Appraisal {
     if (reading == null) {
       return unknown(condition, List.of(), limit, unseen(condition.what()));
     }
-    boolean meets = reading.satisfies(limit);
+    boolean satisfies = reading.satisfies(limit);
     boolean misses = reading.misses(limit);
-    if (!meets && !misses) {
+    if (!satisfies && !misses) {
       return unknown(condition, List.of(reading), limit, unseen(condition.what()));
     }
-    return settled(condition, condition.meets() ? meets : misses, List.of(reading), limit);
+    return settled(condition, condition.satisfies() ? satisfies : misses, List.of(reading), limit);
   }
 
   private ConditionState seen(Condition.OfSeen condition) {

@@ -5,4 +5,9 @@ import java.util.List;
 
 /** A warning that belongs to this foot, horse or material. */
 public record CautionGiven(
-    String id, Says says, String rule, List<String> techniques, List<String> sources, Basis basis) {}
+    String id,
+    Says says,
+    String rule,
+    List<String> techniques,
+    List<String> sources,
+    Basis basis) {}

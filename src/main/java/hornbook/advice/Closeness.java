@@ -14,6 +14,8 @@ final class Closeness {
           case "deg" -> sheet.limits().get("error.angle");
           default -> null;
         };
-    return error != null && reading.exact() && Math.abs(reading.low() - limit.value()) <= error.value();
+    return error != null
+        && reading.exact()
+        && Math.abs(reading.low() - limit.value()) <= error.value();
   }
 }

@@ -26,7 +26,9 @@ public final class ComputingLimits {
   private FootLimits all() {
     return new FootLimits(
         new OutlineShape(
-            share("outline.fore-widest"), share("outline.hind-widest"), share("outline.heel-width")),
+            share("outline.fore-widest"),
+            share("outline.hind-widest"),
+            share("outline.heel-width")),
         share("outline.edge-slack"),
         new NailingLimits(
             value("nails.spacing"),
@@ -36,7 +38,8 @@ public final class ComputingLimits {
             share("nails.fore-rearmost"),
             share("nails.hind-rearmost"),
             share("nails.waived-rearmost"),
-            new CrackRegions(share("wall.toe-end"), share("wall.side-end"), share("wall.heel-start"))),
+            new CrackRegions(
+                share("wall.toe-end"), share("wall.side-end"), share("wall.heel-start"))),
         value("nails.exit.usual"),
         new GrowthRates(value("growth.slow"), value("growth.mean"), value("growth.fast")),
         usualToe(),

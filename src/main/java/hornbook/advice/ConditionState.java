@@ -8,9 +8,14 @@ import java.util.List;
 /**
  * How one condition of a rule stands on a foot.
  *
- * @param cited the facts that make it hold, or the nearest that do not; empty where nothing was seen
+ * @param cited the facts that make it hold, or the nearest that do not; empty where nothing was
+ *     seen
  * @param limit the limit a reading is held against, or null
  * @param unseen the paths that would settle it, where it is unknown
  */
 public record ConditionState(
-    Condition condition, Truth truth, List<? extends Cited> cited, Limit limit, List<String> unseen) {}
+    Condition condition,
+    Truth truth,
+    List<? extends Cited> cited,
+    Limit limit,
+    List<String> unseen) {}

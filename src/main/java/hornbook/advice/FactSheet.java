@@ -12,9 +12,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Everything known of one foot, as the rules meet it: words seen, numbers read, cracks, stretches of
- * wall, and the limits that hold for such a limb and age. A null list of cracks or stretches was not
- * looked at.
+ * Everything known of one foot, as the rules meet it: words seen, numbers read, cracks, stretches
+ * of wall, and the limits that hold for such a limb and age. A null list of cracks or stretches was
+ * not looked at.
  *
  * @param seen the words observed, by field; a field that is absent was not looked at
  * @param readings the numbers known, by name

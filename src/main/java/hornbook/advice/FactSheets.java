@@ -24,7 +24,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Lays out everything known of a foot as facts, and everything unknown with the path that would tell. */
+/**
+ * Lays out everything known of a foot as facts, and everything unknown with the path that would
+ * tell.
+ */
 final class FactSheets {
   private final Map<Limit.Limbs, Map<Limit.Age, Held>> held = new LinkedHashMap<>();
   private final double grownFrom;
@@ -99,10 +102,13 @@ final class FactSheets {
           Collections.unmodifiableMap(unknown));
     }
 
-    /** Horse, visit and kit belong to every foot; rows of wall and cracks are facts of their own. */
+    /**
+     * Horse, visit and kit belong to every foot; rows of wall and cracks are facts of their own.
+     */
     private boolean ofThisFoot(String at) {
       boolean row = at.contains("].wall[") || at.contains("].cracks[") || at.startsWith("kit.");
-      return (!row && (!at.startsWith("feet[") || at.startsWith(path + "."))) || Subjects.KIT.contains(at);
+      return (!row && (!at.startsWith("feet[") || at.startsWith(path + ".")))
+          || Subjects.KIT.contains(at);
     }
 
     private void add(FieldValue field) {
@@ -153,7 +159,8 @@ final class FactSheets {
     private void computed(FootReadings computed) {
       for (ReadingKind kind : ReadingKind.values()) {
         Interval value = Computed.value(kind, computed);
-        List<String> fields = Arrays.stream(kind.fields().toArray(String[]::new)).map(this::inFile).toList();
+        List<String> fields =
+            Arrays.stream(kind.fields().toArray(String[]::new)).map(this::inFile).toList();
         if (value.known()) {
           readings.put(kind.id(), new Reading(kind.id(), value.low(), value.high(), fields));
         }

@@ -12,7 +12,9 @@ import java.util.List;
  * @param urgency the most urgent referral it could bring, or null
  */
 public record Question(String field, String why, List<String> couldChange, Urgency urgency) {
-  /** Whether the advice cannot be relied on until this is answered: the vet might be needed today. */
+  /**
+   * Whether the advice cannot be relied on until this is answered: the vet might be needed today.
+   */
   public boolean provisional() {
     return urgency != null && urgency.compareTo(Urgency.TODAY) <= 0;
   }

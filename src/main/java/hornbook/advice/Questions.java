@@ -23,14 +23,11 @@ final class Questions {
     Map<String, Open> open = new LinkedHashMap<>();
     for (RuleState state : Appraisal.of(book, sheet).values()) {
       if (!(state.rule().outcome() instanceof Outcome.Finds)) {
-        state
-            .unseen()
-            .forEach(field -> open.computeIfAbsent(field, Open::new).could(state.rule()));
+        state.unseen().forEach(field -> open.computeIfAbsent(field, Open::new).could(state.rule()));
       }
     }
     return open.values().stream()
-        .sorted(
-            Comparator.comparing((Open one) -> one.weight).thenComparing(one -> one.field))
+        .sorted(Comparator.comparing((Open one) -> one.weight).thenComparing(one -> one.field))
         .map(Open::question)
         .toList();
   }
@@ -52,7 +49,8 @@ final class Questions {
       int own;
       if (outcome instanceof Outcome.Refers refers) {
         own = refers.urgency().ordinal();
-        urgency = urgency == null || refers.urgency().compareTo(urgency) < 0 ? refers.urgency() : urgency;
+        urgency =
+            urgency == null || refers.urgency().compareTo(urgency) < 0 ? refers.urgency() : urgency;
         changes.add("referral");
       } else if (outcome instanceof Outcome.Reasons reasons) {
         own = 10 - reasons.bearing().ordinal();
@@ -68,8 +66,7 @@ final class Questions {
     }
 
     Question question() {
-      return new Question(
-          field, titles.get(0), List.copyOf(changes), urgency);
+      return new Question(field, titles.get(0), List.copyOf(changes), urgency);
     }
   }
 }

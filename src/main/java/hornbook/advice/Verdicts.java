@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Turns reasons into verdicts. The only place that ranks: no scores, a fixed order of questions, told
- * in the contributors' guide and in the handbook.
+ * Turns reasons into verdicts. The only place that ranks: no scores, a fixed order of questions,
+ * told in the contributors' guide and in the handbook.
  */
 final class Verdicts {
   private final Urgency urgency;
@@ -46,7 +46,9 @@ final class Verdicts {
     return Verdict.WORKABLE;
   }
 
-  /** Makes one workable technique first choice; they come in order of intervention, the least first. */
+  /**
+   * Makes one workable technique first choice; they come in order of intervention, the least first.
+   */
   List<Judged> withFirstChoice(List<Judged> techniques) {
     Judged chosen = null;
     for (Judged one : techniques) {

@@ -13,7 +13,9 @@ import java.util.stream.Stream;
 public final class CompileRules {
   private CompileRules() {}
 
-  /** Takes the folder of the rules and the folder of the classes; ends with 1 and all faults told. */
+  /**
+   * Takes the folder of the rules and the folder of the classes; ends with 1 and all faults told.
+   */
   public static void main(String[] arguments) throws IOException {
     try {
       write(Path.of(arguments[0]), Path.of(arguments[1]));
@@ -23,7 +25,10 @@ public final class CompileRules {
     }
   }
 
-  /** Reads, checks and compiles the rules of a folder and writes classes and catalogue below another. */
+  /**
+   * Reads, checks and compiles the rules of a folder and writes classes and catalogue below
+   * another.
+   */
   static Rulebook write(Path rules, Path classes) throws IOException, RuleBaseFaulty {
     RulebookReader.Draft draft = RulebookReader.read(rules);
     RuleCompiler.Compiled compiled = RuleCompiler.compile(draft.texts());

@@ -3,15 +3,18 @@ package hornbook.rulebook;
 import java.io.Serializable;
 import java.util.Map;
 
-/** One line of a rule's conditions; {@code variable} is the name it is bound to, without the dollar sign. */
+/**
+ * One line of a rule's conditions; {@code variable} is the name it is bound to, without the dollar
+ * sign.
+ */
 public sealed interface Condition extends Serializable {
   String variable();
 
   /** Brings a limit in. */
   record OfLimit(String variable, String id) implements Condition {}
 
-  /** A number that certainly meets, or certainly misses, the limit bound to {@code limit}. */
-  record OfReading(String variable, String what, boolean meets, String limit)
+  /** A number that certainly satisfies, or certainly misses, the limit bound to {@code limit}. */
+  record OfReading(String variable, String what, boolean satisfies, String limit)
       implements Condition {}
 
   /** A word that was observed. */

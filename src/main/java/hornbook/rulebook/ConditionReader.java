@@ -15,8 +15,10 @@ import org.drools.drl.ast.descr.PatternDescr;
 final class ConditionReader {
   private static final Pattern WORD = Pattern.compile("(\\w+)\\s*(==|!=)\\s*\"([^\"]*)\"");
   private static final Pattern WORDS =
-      Pattern.compile("(\\w+)\\s+(not\\s+)?in\\s*\\(\\s*(\"[^\"]*\"(?:\\s*,\\s*\"[^\"]*\")*)\\s*\\)");
-  private static final Pattern LIMIT = Pattern.compile("(satisfies|meets|misses)\\s*\\(\\s*\\$(\\w+)\\s*\\)");
+      Pattern.compile(
+          "(\\w+)\\s+(not\\s+)?in\\s*\\(\\s*(\"[^\"]*\"(?:\\s*,\\s*\"[^\"]*\")*)\\s*\\)");
+  private static final Pattern LIMIT =
+      Pattern.compile("(satisfies|misses)\\s*\\(\\s*\\$(\\w+)\\s*\\)");
   private static final Set<String> CRACK_WORDS =
       Set.of("place", "side", "starts", "depth", "bleeds", "moves");
   private static final Set<String> STRETCH_WORDS = Set.of("side", "state", "moist");
@@ -41,7 +43,8 @@ final class ConditionReader {
     }
     String variable = pattern.getIdentifier();
     if (variable == null || !variable.startsWith("$")) {
-      throw new Refused("the condition on " + pattern.getObjectType() + " has no name: write $name : before it");
+      throw new Refused(
+          "the condition on " + pattern.getObjectType() + " has no name: write $name : before it");
     }
     String name = variable.substring(1);
     Tests tests = new Tests(pattern);
@@ -51,9 +54,10 @@ final class ConditionReader {
           case "Finding" -> new Condition.OfFinding(name, tests.only("what"));
           case "Reading" -> {
             if (tests.limit == null) {
-              throw new Refused("a Reading is held against a limit: satisfies( $limit ) or misses( $limit )");
+              throw new Refused(
+                  "a Reading is held against a limit: satisfies( $limit ) or misses( $limit )");
             }
-            yield new Condition.OfReading(name, tests.only("what"), tests.meets, tests.limit);
+            yield new Condition.OfReading(name, tests.only("what"), tests.satisfies, tests.limit);
           }
           case "Seen" -> {
             WordTest word = tests.words.remove("word");
@@ -64,7 +68,10 @@ final class ConditionReader {
           }
           case "Crack" -> new Condition.OfCrack(name, tests.among(CRACK_WORDS));
           case "Stretch" -> new Condition.OfStretch(name, tests.among(STRETCH_WORDS));
-          default -> throw new Refused("rules know Limit, Reading, Seen, Crack, Stretch and Finding, not " + pattern.getObjectType());
+          default ->
+              throw new Refused(
+                  "rules know Limit, Reading, Seen, Crack, Stretch and Finding, not "
+                      + pattern.getObjectType());
         };
     if (tests.limit != null && !(condition instanceof Condition.OfReading)) {
       throw new Refused("only a Reading can meet or miss a limit");
@@ -75,7 +82,7 @@ final class ConditionReader {
   /** The tests inside the brackets of one condition. */
   private static final class Tests {
     private final Map<String, WordTest> words = new LinkedHashMap<>();
-    private boolean meets;
+    private boolean satisfies;
     private String limit;
 
     Tests(PatternDescr pattern) throws Refused {
@@ -96,13 +103,17 @@ final class ConditionReader {
         put(one.group(1), new WordTest(one.group(2).equals("=="), List.of(one.group(3))));
       } else if (several.matches()) {
         List<String> listed =
-            Pattern.compile("\"([^\"]*)\"").matcher(several.group(3)).results().map(m -> m.group(1)).toList();
+            Pattern.compile("\"([^\"]*)\"")
+                .matcher(several.group(3))
+                .results()
+                .map(m -> m.group(1))
+                .toList();
         put(several.group(1), new WordTest(several.group(2) == null, listed));
       } else if (against.matches()) {
         if (limit != null) {
           throw new Refused("one condition is held against one limit");
         }
-        meets = !against.group(1).equals("misses");
+        satisfies = against.group(1).equals("satisfies");
         limit = against.group(2);
       } else if (test.matches(".*\\d.*")) {
         throw new Refused("a number stands in the condition: " + test + "; put it into a limit");
@@ -130,10 +141,17 @@ final class ConditionReader {
     Map<String, WordTest> among(Set<String> allowed) throws Refused {
       for (String field : words.keySet()) {
         if (!allowed.contains(field)) {
-          throw new Refused("there is no " + field + " to test here" + (allowed.isEmpty() ? "" : "; there are " + allowed.stream().sorted().toList()));
+          throw new Refused(
+              "there is no "
+                  + field
+                  + " to test here"
+                  + (allowed.isEmpty() ? "" : "; there are " + allowed.stream().sorted().toList()));
         }
         if (!words.get(field).oneOf()) {
-          throw new Refused("ask for the words " + field + " has to be: what was not looked at would pass as another word");
+          throw new Refused(
+              "ask for the words "
+                  + field
+                  + " has to be: what was not looked at would pass as another word");
         }
       }
       return java.util.Collections.unmodifiableMap(new LinkedHashMap<>(words));

@@ -10,11 +10,14 @@ import org.drools.drl.ast.descr.AnnotationDescr;
 import org.drools.drl.ast.descr.BaseDescr;
 import org.drools.drl.ast.descr.PackageDescr;
 import org.drools.drl.ast.descr.RuleDescr;
-import org.drools.drl.parser.DroolsError;
 import org.drools.drl.parser.DrlParser;
+import org.drools.drl.parser.DroolsError;
 import org.kie.internal.builder.conf.LanguageLevelOption;
 
-/** Reads the rules of one file, with the two sentences that stand over each, and refuses what no rule may hold. */
+/**
+ * Reads the rules of one file, with the two sentences that stand over each, and refuses what no
+ * rule may hold.
+ */
 final class DrlReader {
   /** Goes before every file on its first line, so that lines keep their numbers. */
   static final String HEADER =
@@ -40,12 +43,22 @@ final class DrlReader {
     }
     for (DroolsError error : parser.getErrors()) {
       int[] lines = error.getLines();
-      fault(lines.length > 0 ? lines[0] : 0, "", "not readable here: " + plain(error.getMessage()), "look at the brackets, quotes and the word end");
+      fault(
+          lines.length > 0 ? lines[0] : 0,
+          "",
+          "not readable here: " + plain(error.getMessage()),
+          "look at the brackets, quotes and the word end");
     }
     List<RuleEntry> rules = new ArrayList<>();
     if (parsed != null && !parser.hasErrors()) {
-      if (!parsed.getFunctions().isEmpty() || !parsed.getTypeDeclarations().isEmpty() || !parsed.getGlobals().isEmpty()) {
-        fault(1, "", "a rule file holds rules only", "take out functions, declared types and globals");
+      if (!parsed.getFunctions().isEmpty()
+          || !parsed.getTypeDeclarations().isEmpty()
+          || !parsed.getGlobals().isEmpty()) {
+        fault(
+            1,
+            "",
+            "a rule file holds rules only",
+            "take out functions, declared types and globals");
       }
       String[] lines = text.split("\n", -1);
       for (RuleDescr rule : parsed.getRules()) {
@@ -62,7 +75,11 @@ final class DrlReader {
     int line = rule.getLine();
     String id = annotation(rule, "id");
     if (id.isEmpty()) {
-      fault(line, "", "the rule \"" + rule.getName() + "\" has no id", "write @id(X000) under its title");
+      fault(
+          line,
+          "",
+          "the rule \"" + rule.getName() + "\" has no id",
+          "write @id(X000) under its title");
       return null;
     }
     for (String name : new TreeSet<>(rule.getAnnotationNames())) {
@@ -72,7 +89,11 @@ final class DrlReader {
     }
     for (String attribute : new TreeSet<>(rule.getAttributes().keySet())) {
       if (!attribute.equals("dialect")) {
-        fault(line, id, "rules have no " + attribute, "take it out: the order of rules decides nothing");
+        fault(
+            line,
+            id,
+            "rules have no " + attribute,
+            "take it out: the order of rules decides nothing");
       }
     }
     List<Condition> conditions = new ArrayList<>();
@@ -80,7 +101,11 @@ final class DrlReader {
       try {
         conditions.add(ConditionReader.read(written));
       } catch (ConditionReader.Refused refused) {
-        fault(written.getLine() > 0 ? written.getLine() : line, id, refused.getMessage(), "the forms stand in the contributors' guide");
+        fault(
+            written.getLine() > 0 ? written.getLine() : line,
+            id,
+            refused.getMessage(),
+            "the forms stand in the contributors' guide");
       }
     }
     Outcome outcome = null;
@@ -91,7 +116,11 @@ final class DrlReader {
     }
     List<String> over = commentAbove(lines, line);
     if (over.size() < 2) {
-      fault(line, id, "two plain sentences have to stand over the rule", "say why it is so, and when it stays silent");
+      fault(
+          line,
+          id,
+          "two plain sentences have to stand over the rule",
+          "say why it is so, and when it stays silent");
     }
     Basis basis = basis(rule, id, line);
     if (outcome == null || over.size() < 2 || basis == null) {
@@ -120,13 +149,19 @@ final class DrlReader {
         return basis;
       }
     }
-    fault(line, id, word.isEmpty() ? "no basis is given" : "there is no basis " + word, "@basis(published|quoted|derived|practice|memory)");
+    fault(
+        line,
+        id,
+        word.isEmpty() ? "no basis is given" : "there is no basis " + word,
+        "@basis(published|quoted|derived|practice|memory)");
     return null;
   }
 
   private static String annotation(RuleDescr rule, String name) {
     AnnotationDescr annotation = rule.getAnnotation(name);
-    return annotation == null || annotation.getSingleValueAsString() == null ? "" : annotation.getSingleValueAsString().trim();
+    return annotation == null || annotation.getSingleValueAsString() == null
+        ? ""
+        : annotation.getSingleValueAsString().trim();
   }
 
   /** The comment lines right above a rule, top first, one sentence a line or wrapped. */
@@ -138,7 +173,10 @@ final class DrlReader {
     return comment;
   }
 
-  /** The line on which the sentence about silence starts: the first that speaks of it, else the last. */
+  /**
+   * The line on which the sentence about silence starts: the first that speaks of it, else the
+   * last.
+   */
   private static int silentFrom(List<String> comment) {
     for (int at = 1; at < comment.size(); at++) {
       String line = comment.get(at).toLowerCase(Locale.ROOT);
@@ -150,7 +188,10 @@ final class DrlReader {
   }
 
   private static String plain(String message) {
-    return message.replaceAll("\\[ERR \\d+\\]\\s*", "").replaceAll("Line \\d+:\\d+\\s*", "").strip();
+    return message
+        .replaceAll("\\[ERR \\d+\\]\\s*", "")
+        .replaceAll("Line \\d+:\\d+\\s*", "")
+        .strip();
   }
 
   private void fault(int line, String rule, String says, String cure) {

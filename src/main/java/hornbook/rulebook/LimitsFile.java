@@ -9,20 +9,55 @@ import java.util.Set;
 /** Reads a topic's limits. */
 final class LimitsFile {
   private static final Set<String> UNITS =
-      Set.of("", "mm", "cm", "deg", "%", "kg", "C", "days", "weeks", "months", "minutes", "grade", "psi", "ratio", "mm/month", "N/kg", "ppm");
+      Set.of(
+          "",
+          "mm",
+          "cm",
+          "deg",
+          "%",
+          "kg",
+          "C",
+          "days",
+          "weeks",
+          "months",
+          "minutes",
+          "grade",
+          "psi",
+          "ratio",
+          "mm/month",
+          "N/kg",
+          "ppm");
 
   private LimitsFile() {}
 
   static List<Limit> read(String file, String text, List<RuleFault> faults) {
     List<Limit> limits = new ArrayList<>();
     for (YamlMap entry : YamlMap.list(file, text, faults)) {
-      entry.only("id", "label", "value", "unit", "direction", "inclusive", "limbs", "age", "source", "locator", "basis", "safer", "step", "disputes", "uses");
+      entry.only(
+          "id",
+          "label",
+          "value",
+          "unit",
+          "direction",
+          "inclusive",
+          "limbs",
+          "age",
+          "source",
+          "locator",
+          "basis",
+          "safer",
+          "step",
+          "disputes",
+          "uses");
       Limit.Direction direction = entry.word("direction", Limit.Direction.class);
       Basis basis = entry.word("basis", Basis.class);
       Limit.Safer safer = entry.word("safer", Limit.Safer.class);
       String unit = entry.optional("unit");
       if (unit == null || !UNITS.contains(unit)) {
-        entry.fault(entry.line("unit"), unit == null ? "unit is missing" : "there is no unit " + unit, "one of " + UNITS.stream().sorted().toList());
+        entry.fault(
+            entry.line("unit"),
+            unit == null ? "unit is missing" : "there is no unit " + unit,
+            "one of " + UNITS.stream().sorted().toList());
       }
       if (direction == null || basis == null || safer == null) {
         entry.fault(entry.line(), "a limit needs direction, basis and safer", "");

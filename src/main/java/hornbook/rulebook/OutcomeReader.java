@@ -13,7 +13,15 @@ final class OutcomeReader {
       Pattern.compile(
           "\\s*insert\\s*\\(\\s*(Finding|Referral|Reason|Caution)\\s*\\.\\s*(\\w+)\\s*\\(\\s*\"([^\"]*)\"((?:\\s*,\\s*\\$\\w+)*)\\s*\\)\\s*\\)\\s*;\\s*");
   private static final Map<String, Urgency> URGENCIES =
-      Map.of("now", Urgency.NOW, "today", Urgency.TODAY, "days", Urgency.DAYS, "mention", Urgency.MENTION);
+      Map.of(
+          "now",
+          Urgency.NOW,
+          "today",
+          Urgency.TODAY,
+          "days",
+          Urgency.DAYS,
+          "mention",
+          Urgency.MENTION);
   private static final Map<String, Bearing> BEARINGS =
       Map.of(
           "speaksFor", Bearing.FOR,
@@ -31,7 +39,11 @@ final class OutcomeReader {
           "after then stands exactly one insert( Finding|Referral|Reason|Caution . … ( \"name\", $facts ) );");
     }
     List<String> cites =
-        Pattern.compile("\\$(\\w+)").matcher(insert.group(4)).results().map(m -> m.group(1)).toList();
+        Pattern.compile("\\$(\\w+)")
+            .matcher(insert.group(4))
+            .results()
+            .map(m -> m.group(1))
+            .toList();
     String manner = insert.group(2);
     String name = insert.group(3).trim();
     Outcome outcome =
@@ -39,7 +51,9 @@ final class OutcomeReader {
           case "Finding" -> manner.equals("of") ? new Outcome.Finds(name, cites) : null;
           case "Caution" -> manner.equals("about") ? new Outcome.Cautions(name, cites) : null;
           case "Referral" ->
-              URGENCIES.containsKey(manner) ? new Outcome.Refers(URGENCIES.get(manner), name, cites) : null;
+              URGENCIES.containsKey(manner)
+                  ? new Outcome.Refers(URGENCIES.get(manner), name, cites)
+                  : null;
           default ->
               BEARINGS.containsKey(manner)
                   ? new Outcome.Reasons(BEARINGS.get(manner), List.of(name.split(" ")), cites)

@@ -13,7 +13,9 @@ import org.kie.api.builder.KieFileSystem;
 import org.kie.api.builder.Message;
 import org.kie.api.builder.ReleaseId;
 
-/** Turns rule files into classes: the engine's own generated model, which loads without any parsing. */
+/**
+ * Turns rule files into classes: the engine's own generated model, which loads without any parsing.
+ */
 final class RuleCompiler {
   /** Compiled classes by path, and the name of the model class among them. */
   record Compiled(Map<String, byte[]> classes, String modelClass) {}
@@ -33,14 +35,20 @@ final class RuleCompiler {
         (file, text) -> {
           String path = "src/main/resources/hornbook/rules/" + file.replace('/', '_');
           origin.put(path.substring("src/main/resources/".length()), file);
-          files.write(path, DrlReader.HEADER + text.replaceAll("\\bmeets\\s*\\(", "satisfies("));
+          files.write(path, DrlReader.HEADER + text);
         });
     KieBuilder builder = services.newKieBuilder(files);
     builder.buildAll(ExecutableModelProject.class);
     List<RuleFault> faults = new ArrayList<>();
     for (Message message : builder.getResults().getMessages(Message.Level.ERROR)) {
       String path = String.valueOf(message.getPath());
-      faults.add(new RuleFault(origin.getOrDefault(path, path), Math.max(0, message.getLine()), "", "does not compile: " + message.getText().lines().findFirst().orElse(""), ""));
+      faults.add(
+          new RuleFault(
+              origin.getOrDefault(path, path),
+              Math.max(0, message.getLine()),
+              "",
+              "does not compile: " + message.getText().lines().findFirst().orElse(""),
+              ""));
     }
     if (!faults.isEmpty()) {
       throw new RuleBaseFaulty(faults);
@@ -59,8 +67,15 @@ final class RuleCompiler {
     return new Compiled(classes, model);
   }
 
-  /** The engine lists its model classes below a line with its own version; all rules are one package. */
+  /**
+   * The engine lists its model classes below a line with its own version; all rules are one
+   * package.
+   */
   private static String modelClass(String listed) {
-    return listed.lines().filter(line -> line.startsWith("hornbook.rules.")).findFirst().orElseThrow();
+    return listed
+        .lines()
+        .filter(line -> line.startsWith("hornbook.rules."))
+        .findFirst()
+        .orElseThrow();
   }
 }

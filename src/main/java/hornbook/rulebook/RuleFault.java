@@ -1,8 +1,8 @@
 package hornbook.rulebook;
 
 /**
- * Something wrong in a rule base: where, what, and how to cure it. {@code line} is 0 where the whole
- * file is meant, {@code rule} empty where no rule is.
+ * Something wrong in a rule base: where, what, and how to cure it. {@code line} is 0 where the
+ * whole file is meant, {@code rule} empty where no rule is.
  */
 public record RuleFault(String file, int line, String rule, String says, String cure)
     implements Comparable<RuleFault> {
@@ -10,7 +10,11 @@ public record RuleFault(String file, int line, String rule, String says, String 
   /** One line for people. */
   public String text() {
     String place = line > 0 ? file + ":" + line : file;
-    return place + ": " + (rule.isEmpty() ? "" : rule + ": ") + says + (cure.isEmpty() ? "" : "\n    " + cure);
+    return place
+        + ": "
+        + (rule.isEmpty() ? "" : rule + ": ")
+        + says
+        + (cure.isEmpty() ? "" : "\n    " + cure);
   }
 
   @Override

@@ -27,7 +27,16 @@ public record Rulebook(
   /** The same rule base with other limits. */
   public Rulebook withLimits(List<Limit> changed) {
     return new Rulebook(
-        version, digest, modelClass, topics, techniques, supports, sources, findings, List.copyOf(changed), rules);
+        version,
+        digest,
+        modelClass,
+        topics,
+        techniques,
+        supports,
+        sources,
+        findings,
+        List.copyOf(changed),
+        rules);
   }
 
   public Named technique(String id) {

@@ -25,7 +25,10 @@ final class RulebookCheck {
   private final Set<String> usedSources = new HashSet<>();
 
   RulebookCheck(
-      Rulebook book, Map<String, String> textPlaces, Map<String, String> limitFiles, List<RuleFault> faults) {
+      Rulebook book,
+      Map<String, String> textPlaces,
+      Map<String, String> limitFiles,
+      List<RuleFault> faults) {
     this.book = book;
     this.textPlaces = textPlaces;
     this.limitFiles = limitFiles;
@@ -38,7 +41,13 @@ final class RulebookCheck {
     textPlaces.forEach(
         (id, place) -> {
           if (!book.rules().containsKey(id)) {
-            faults.add(new RuleFault(fileOf(place), lineOf(place), id, "there is a text but no such rule", "write the rule, or take the text out"));
+            faults.add(
+                new RuleFault(
+                    fileOf(place),
+                    lineOf(place),
+                    id,
+                    "there is a text but no such rule",
+                    "write the rule, or take the text out"));
           }
         });
     limitTwice();
@@ -53,7 +62,13 @@ final class RulebookCheck {
     limit.disputes().forEach(dispute -> source(file, 0, limit.id(), dispute.source()));
     boolean groundless = limit.source().equals("practice") || limit.source().equals("memory");
     if (groundless && (limit.basis() == Basis.PUBLISHED || limit.basis() == Basis.QUOTED)) {
-      faults.add(new RuleFault(file, 0, limit.id(), "the basis is " + limit.basis().word() + " but no work is named", "name the work, or say practice or memory"));
+      faults.add(
+          new RuleFault(
+              file,
+              0,
+              limit.id(),
+              "the basis is " + limit.basis().word() + " but no work is named",
+              "name the work, or say practice or memory"));
     }
     if (limit.step() <= 0) {
       faults.add(new RuleFault(file, 0, limit.id(), "the step has to be above zero", ""));
@@ -65,11 +80,20 @@ final class RulebookCheck {
     for (Limit limit : book.limits()) {
       for (Limit other : book.limits()) {
         boolean overlap =
-            limit != other && limit.id().equals(other.id())
-                && (limit.limbs() == null || other.limbs() == null || limit.limbs() == other.limbs())
+            limit != other
+                && limit.id().equals(other.id())
+                && (limit.limbs() == null
+                    || other.limbs() == null
+                    || limit.limbs() == other.limbs())
                 && (limit.age() == null || other.age() == null || limit.age() == other.age());
         if (overlap && seen.put(limit.id(), limit) == null) {
-          faults.add(new RuleFault(limitFiles.get(limit.id()), 0, limit.id(), "two entries hold for the same feet", "give them limbs or age that differ"));
+          faults.add(
+              new RuleFault(
+                  limitFiles.get(limit.id()),
+                  0,
+                  limit.id(),
+                  "two entries hold for the same feet",
+                  "give them limbs or age that differ"));
         }
       }
     }
@@ -78,12 +102,22 @@ final class RulebookCheck {
   private void source(String file, int line, String owner, String key) {
     usedSources.add(key);
     if (!key.isEmpty() && !book.sources().containsKey(key)) {
-      faults.add(new RuleFault(file, line, owner, "there is no source " + key, "list it in sources.yaml" + nearest(key, book.sources().keySet())));
+      faults.add(
+          new RuleFault(
+              file,
+              line,
+              owner,
+              "there is no source " + key,
+              "list it in sources.yaml" + nearest(key, book.sources().keySet())));
     }
   }
 
   private void rule(RuleEntry rule) {
-    Topic topic = book.topics().stream().filter(one -> one.id().equals(rule.topic())).findFirst().orElse(null);
+    Topic topic =
+        book.topics().stream()
+            .filter(one -> one.id().equals(rule.topic()))
+            .findFirst()
+            .orElse(null);
     if (topic == null) {
       fault(rule, "there is no topic " + rule.topic(), "list it in rulebook.yaml");
     } else if (!rule.id().matches(topic.letter() + "\\d{3}")) {
@@ -98,7 +132,10 @@ final class RulebookCheck {
     Set<String> bound = new LinkedHashSet<>();
     for (Condition condition : rule.conditions()) {
       if (!bound.add(condition.variable())) {
-        fault(rule, "$" + condition.variable() + " is bound twice", "give each condition its own name");
+        fault(
+            rule,
+            "$" + condition.variable() + " is bound twice",
+            "give each condition its own name");
       }
       condition(rule, condition, bound);
     }
@@ -108,31 +145,53 @@ final class RulebookCheck {
 
   private void condition(RuleEntry rule, Condition condition, Set<String> bound) {
     if (condition instanceof Condition.OfLimit limit && !limitIds.contains(limit.id())) {
-      fault(rule, "there is no limit " + limit.id(), "write it into the topic's limits.yaml" + nearest(limit.id(), limitIds));
+      fault(
+          rule,
+          "there is no limit " + limit.id(),
+          "write it into the topic's limits.yaml" + nearest(limit.id(), limitIds));
     } else if (condition instanceof Condition.OfReading reading) {
       if (!Subjects.isNumber(reading.what())) {
-        fault(rule, "there is no reading " + reading.what(), nearest(reading.what(), Subjects.numbers()));
+        fault(
+            rule,
+            "there is no reading " + reading.what(),
+            nearest(reading.what(), Subjects.numbers()));
       }
       boolean limitKnown =
           rule.conditions().stream()
-              .anyMatch(one -> one instanceof Condition.OfLimit limit && limit.variable().equals(reading.limit()) && bound.contains(limit.variable()));
+              .anyMatch(
+                  one ->
+                      one instanceof Condition.OfLimit limit
+                          && limit.variable().equals(reading.limit())
+                          && bound.contains(limit.variable()));
       if (!limitKnown) {
-        fault(rule, "$" + reading.limit() + " is used before any Limit is bound to it", "bind the Limit above");
+        fault(
+            rule,
+            "$" + reading.limit() + " is used before any Limit is bound to it",
+            "bind the Limit above");
       }
     } else if (condition instanceof Condition.OfSeen seen) {
       words(rule, seen.what(), seen.word(), Subjects.words(seen.what()));
     } else if (condition instanceof Condition.OfCrack crack) {
       crack.words().forEach((field, test) -> words(rule, field, test, Subjects.crackWords(field)));
     } else if (condition instanceof Condition.OfStretch stretch) {
-      stretch.words().forEach((field, test) -> words(rule, field, test, Subjects.stretchWords(field)));
-    } else if (condition instanceof Condition.OfFinding finding && !book.findings().containsKey(finding.what())) {
-      fault(rule, "there is no finding " + finding.what(), "list it in a findings.yaml" + nearest(finding.what(), book.findings().keySet()));
+      stretch
+          .words()
+          .forEach((field, test) -> words(rule, field, test, Subjects.stretchWords(field)));
+    } else if (condition instanceof Condition.OfFinding finding
+        && !book.findings().containsKey(finding.what())) {
+      fault(
+          rule,
+          "there is no finding " + finding.what(),
+          "list it in a findings.yaml" + nearest(finding.what(), book.findings().keySet()));
     }
   }
 
   private void words(RuleEntry rule, String what, WordTest test, List<String> known) {
     if (known == null) {
-      fault(rule, "there is no field " + what + " with words to see", nearest(what, Subjects.wordFields()));
+      fault(
+          rule,
+          "there is no field " + what + " with words to see",
+          nearest(what, Subjects.wordFields()));
       return;
     }
     for (String word : test.words()) {
@@ -152,7 +211,10 @@ final class RulebookCheck {
     Set<String> uncited = new LinkedHashSet<>(bound);
     outcome.cites().forEach(uncited::remove);
     if (!uncited.isEmpty()) {
-      fault(rule, "the conclusion does not cite $" + String.join(", $", uncited), "cite every fact the rule rests on");
+      fault(
+          rule,
+          "the conclusion does not cite $" + String.join(", $", uncited),
+          "cite every fact the rule rests on");
     }
     if (outcome instanceof Outcome.Reasons reasons) {
       for (String subject : reasons.subjects()) {
@@ -160,28 +222,38 @@ final class RulebookCheck {
           fault(rule, "there is no technique or support " + subject, "");
         }
       }
-    } else if (outcome instanceof Outcome.Finds finds && !book.findings().containsKey(finds.finding())) {
+    } else if (outcome instanceof Outcome.Finds finds
+        && !book.findings().containsKey(finds.finding())) {
       fault(rule, "there is no finding " + finds.finding(), "list it in the topic's findings.yaml");
     }
     if (outcome instanceof Outcome.Refers && rule.text().meanwhile() == null) {
-      fault(rule, "a referral has to say what to do meanwhile", "write meanwhile: … beside its says");
+      fault(
+          rule, "a referral has to say what to do meanwhile", "write meanwhile: … beside its says");
     }
   }
 
   private void text(RuleEntry rule) {
     Set<String> cited = new HashSet<>(rule.outcome().cites());
-    for (String text : List.of(rule.text().says(), rule.text().meanwhile() == null ? "" : rule.text().meanwhile())) {
+    for (String text :
+        List.of(
+            rule.text().says(), rule.text().meanwhile() == null ? "" : rule.text().meanwhile())) {
       Matcher hole = HOLE.matcher(text);
       while (hole.find()) {
         if (!cited.contains(hole.group(1))) {
-          fault(rule, "the text has a hole {" + hole.group(1) + "} that no cited fact fills", "name it as the rule does");
+          fault(
+              rule,
+              "the text has a hole {" + hole.group(1) + "} that no cited fact fills",
+              "name it as the rule does");
         }
       }
     }
     rule.text().sources().forEach(key -> source(rule.file(), rule.line(), rule.id(), key));
     boolean limitsNameSource = rule.limits().findAny().isPresent();
     if (rule.text().sources().isEmpty() && !limitsNameSource) {
-      fault(rule, "the rule rests on no source", "write sources: […] beside its says; practice and memory are sources too");
+      fault(
+          rule,
+          "the rule rests on no source",
+          "write sources: […] beside its says; practice and memory are sources too");
     }
     for (String technique : rule.text().techniques()) {
       if (book.technique(technique) == null) {
@@ -199,7 +271,13 @@ final class RulebookCheck {
     }
     for (FindingKind finding : book.findings().values()) {
       if (!made.contains(finding.id())) {
-        faults.add(new RuleFault(finding.topic() + "/findings.yaml", 0, finding.id(), "no rule makes this finding", "write the rule, or take the finding out"));
+        faults.add(
+            new RuleFault(
+                finding.topic() + "/findings.yaml",
+                0,
+                finding.id(),
+                "no rule makes this finding",
+                "write the rule, or take the finding out"));
       }
     }
   }
@@ -223,7 +301,8 @@ final class RulebookCheck {
     }
   }
 
-  private static boolean reaches(Map<String, Set<String>> needs, String from, String goal, Set<String> seen) {
+  private static boolean reaches(
+      Map<String, Set<String>> needs, String from, String goal, Set<String> seen) {
     for (String next : needs.getOrDefault(from, Set.of())) {
       if (next.equals(goal) || (seen.add(next) && reaches(needs, next, goal, seen))) {
         return true;
@@ -238,7 +317,13 @@ final class RulebookCheck {
   }
 
   private void fault(RuleEntry rule, String says, String cure) {
-    faults.add(new RuleFault(rule.file(), rule.line(), rule.id(), says, cure.startsWith("; ") ? cure.substring(2) : cure));
+    faults.add(
+        new RuleFault(
+            rule.file(),
+            rule.line(),
+            rule.id(),
+            says,
+            cure.startsWith("; ") ? cure.substring(2) : cure));
   }
 
   private static String fileOf(String place) {

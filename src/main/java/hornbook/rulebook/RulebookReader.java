@@ -21,8 +21,16 @@ public final class RulebookReader {
   public record Draft(Rulebook book, Map<String, String> texts) {
     Rulebook compiledAs(String modelClass) {
       return new Rulebook(
-          book.version(), book.digest(), modelClass, book.topics(), book.techniques(), book.supports(),
-          book.sources(), book.findings(), book.limits(), book.rules());
+          book.version(),
+          book.digest(),
+          modelClass,
+          book.topics(),
+          book.techniques(),
+          book.supports(),
+          book.sources(),
+          book.findings(),
+          book.limits(),
+          book.rules());
     }
   }
 
@@ -59,13 +67,26 @@ public final class RulebookReader {
     }
     files.forEach(this::readOne);
     Map<String, String> drl = new LinkedHashMap<>();
-    files.forEach((name, text) -> { if (name.endsWith(".drl")) { drl.put(name, text); } });
+    files.forEach(
+        (name, text) -> {
+          if (name.endsWith(".drl")) {
+            drl.put(name, text);
+          }
+        });
     Map<String, RuleEntry> joined = new TreeMap<>();
     rules.forEach((id, rule) -> joined.put(id, joined(rule)));
     Rulebook book =
         new Rulebook(
-            head.text("version"), digest(), "", List.copyOf(topics), named(head, "techniques"), named(head, "supports"),
-            unmodifiable(sources), unmodifiable(findings), List.copyOf(limits), unmodifiable(joined));
+            head.text("version"),
+            digest(),
+            "",
+            List.copyOf(topics),
+            named(head, "techniques"),
+            named(head, "supports"),
+            unmodifiable(sources),
+            unmodifiable(findings),
+            List.copyOf(limits),
+            unmodifiable(joined));
     new RulebookCheck(book, textPlaces, limitFiles, faults).check();
     if (!faults.isEmpty()) {
       throw new RuleBaseFaulty(faults);
@@ -84,7 +105,8 @@ public final class RulebookReader {
         if (name.endsWith(".drl") || name.endsWith(".yaml")) {
           files.put(name, Files.readString(file).replace("\r\n", "\n"));
         } else {
-          faults.add(new RuleFault(name, 0, "", "only .drl and .yaml files belong here", "move it away"));
+          faults.add(
+              new RuleFault(name, 0, "", "only .drl and .yaml files belong here", "move it away"));
         }
       }
     }
@@ -95,7 +117,13 @@ public final class RulebookReader {
       for (RuleEntry rule : new DrlReader(name, faults).read(text)) {
         RuleEntry other = rules.put(rule.id(), rule);
         if (other != null) {
-          faults.add(new RuleFault(name, rule.line(), rule.id(), "the id stands already in " + other.file() + ":" + other.line(), "give one of them a new id"));
+          faults.add(
+              new RuleFault(
+                  name,
+                  rule.line(),
+                  rule.id(),
+                  "the id stands already in " + other.file() + ":" + other.line(),
+                  "give one of them a new id"));
         }
       }
     } else if (name.equals("sources.yaml")) {
@@ -103,14 +131,24 @@ public final class RulebookReader {
       for (String key : all.keys()) {
         YamlMap one = all.map(key);
         one.only("author", "title", "year", "where");
-        sources.put(key, new Source(key, one.text("author"), one.text("title"), (int) one.number("year"), one.text("where")));
+        sources.put(
+            key,
+            new Source(
+                key,
+                one.text("author"),
+                one.text("title"),
+                (int) one.number("year"),
+                one.text("where")));
       }
     } else if (name.endsWith("/findings.yaml")) {
       YamlMap all = YamlMap.file(name, text, faults);
       for (String id : all.keys()) {
         YamlMap one = all.map(id);
         one.only("label", "defect");
-        FindingKind other = findings.put(id, new FindingKind(id, one.text("label"), one.flag("defect", false), topicOf(name)));
+        FindingKind other =
+            findings.put(
+                id,
+                new FindingKind(id, one.text("label"), one.flag("defect", false), topicOf(name)));
         if (other != null) {
           all.fault(all.line(id), id + " is listed under " + other.topic() + " too", "keep one");
         }
@@ -125,7 +163,13 @@ public final class RulebookReader {
       for (String id : all.keys()) {
         YamlMap one = all.map(id);
         one.only("says", "meanwhile", "sources", "techniques");
-        texts.put(id, new RuleText(one.text("says").strip(), strip(one.optional("meanwhile")), List.copyOf(one.texts("sources")), List.copyOf(one.texts("techniques"))));
+        texts.put(
+            id,
+            new RuleText(
+                one.text("says").strip(),
+                strip(one.optional("meanwhile")),
+                List.copyOf(one.texts("sources")),
+                List.copyOf(one.texts("techniques"))));
         String before = textPlaces.put(id, name + ":" + all.line(id));
         if (before != null) {
           all.fault(all.line(id), id + " has a text already in " + before, "keep one");
@@ -137,10 +181,28 @@ public final class RulebookReader {
   private RuleEntry joined(RuleEntry rule) {
     RuleText text = texts.get(rule.id());
     if (text == null) {
-      faults.add(new RuleFault(rule.file(), rule.line(), rule.id(), "the rule has no text", "write " + rule.id() + ": {says: …} into " + rule.file().replace(".drl", ".yaml")));
+      faults.add(
+          new RuleFault(
+              rule.file(),
+              rule.line(),
+              rule.id(),
+              "the rule has no text",
+              "write " + rule.id() + ": {says: …} into " + rule.file().replace(".drl", ".yaml")));
       text = new RuleText("", null, List.of(), List.of());
     }
-    return new RuleEntry(rule.id(), rule.title(), rule.topic(), rule.basis(), rule.since(), rule.why(), rule.silent(), rule.conditions(), rule.outcome(), text, rule.file(), rule.line());
+    return new RuleEntry(
+        rule.id(),
+        rule.title(),
+        rule.topic(),
+        rule.basis(),
+        rule.since(),
+        rule.why(),
+        rule.silent(),
+        rule.conditions(),
+        rule.outcome(),
+        text,
+        rule.file(),
+        rule.line());
   }
 
   private static List<Named> named(YamlMap head, String key) {

@@ -42,7 +42,8 @@ public final class ShippedRules {
     Rulebook book = book(from);
     try {
       Model model =
-          (Model) Class.forName(book.modelClass(), true, from).getDeclaredConstructor().newInstance();
+          (Model)
+              Class.forName(book.modelClass(), true, from).getDeclaredConstructor().newInstance();
       return new LoadedRules(book, KieBaseBuilder.createKieBaseFromModel(model));
     } catch (ReflectiveOperationException damaged) {
       throw new IllegalStateException(damaged);

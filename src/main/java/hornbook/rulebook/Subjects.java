@@ -19,9 +19,12 @@ import java.util.Set;
  * readings. A field's name means the same in whatever group it stands.
  */
 public final class Subjects {
-  /** The fields of the kit that rules may ask about; the others have names that stand elsewhere too. */
+  /**
+   * The fields of the kit that rules may ask about; the others have names that stand elsewhere too.
+   */
   public static final List<String> KIT =
-      List.of("kit.adhesive", "kit.wrap.layerThickness", "kit.wrap.rollLength", "kit.shoe.webWidth");
+      List.of(
+          "kit.adhesive", "kit.wrap.layerThickness", "kit.wrap.rollLength", "kit.shoe.webWidth");
 
   private static final List<String> YES_NO = List.of("yes", "no");
   private static final Map<String, Subject> NUMBERS = new LinkedHashMap<>();

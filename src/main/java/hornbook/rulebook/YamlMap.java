@@ -62,11 +62,13 @@ final class YamlMap {
         if (node instanceof MappingNode mapping) {
           maps.add(new YamlMap(file, mapping, "", faults));
         } else {
-          faults.add(new RuleFault(file, lineOf(node), "", "keys with values are expected here", ""));
+          faults.add(
+              new RuleFault(file, lineOf(node), "", "keys with values are expected here", ""));
         }
       }
     } else {
-      faults.add(new RuleFault(file, 1, "", "a list is expected here", "begin every entry with a dash"));
+      faults.add(
+          new RuleFault(file, 1, "", "a list is expected here", "begin every entry with a dash"));
     }
     return maps;
   }
@@ -76,7 +78,8 @@ final class YamlMap {
       return new Compose(LoadSettings.builder().setLabel(file).build()).composeString(text);
     } catch (MarkedYamlEngineException unreadable) {
       int at = unreadable.getProblemMark().map(mark -> mark.getLine() + 1).orElse(0);
-      faults.add(new RuleFault(file, at, "", "not readable as YAML: " + unreadable.getProblem(), ""));
+      faults.add(
+          new RuleFault(file, at, "", "not readable as YAML: " + unreadable.getProblem(), ""));
     } catch (YamlEngineException unreadable) {
       faults.add(new RuleFault(file, 0, "", "not readable as YAML", ""));
     }
@@ -112,7 +115,8 @@ final class YamlMap {
 
   /** Whether a value other than null stands under the key. */
   boolean states(String key) {
-    return values.get(key) instanceof ScalarNode scalar && !List.of("", "null", "~").contains(scalar.getValue());
+    return values.get(key) instanceof ScalarNode scalar
+        && !List.of("", "null", "~").contains(scalar.getValue());
   }
 
   /** The mapping under a key, naming the key in its faults. */
@@ -200,7 +204,9 @@ final class YamlMap {
     return texts;
   }
 
-  /** The enum constant whose kebab-case name stands under the key; null, with a fault, if none does. */
+  /**
+   * The enum constant whose kebab-case name stands under the key; null, with a fault, if none does.
+   */
   <E extends Enum<E>> E word(String key, Class<E> type) {
     String word = optional(key);
     if (word == null) {
@@ -222,7 +228,10 @@ final class YamlMap {
   void only(String... allowed) {
     for (String key : keys()) {
       if (!List.of(allowed).contains(key)) {
-        fault(line(key), "the key " + key + " is not known here", "known are " + String.join(", ", allowed));
+        fault(
+            line(key),
+            "the key " + key + " is not known here",
+            "known are " + String.join(", ", allowed));
       }
     }
   }

@@ -21,9 +21,17 @@ import java.util.stream.Collectors;
  * binds a field with values that bring the reading under, at and over the limit.
  */
 public record RuleCase(
-    String rule, String title, int foot, Assessment assessment, String nearMiss, Map<String, Bracket> limits, Path file) {
+    String rule,
+    String title,
+    int foot,
+    Assessment assessment,
+    String nearMiss,
+    Map<String, Bracket> limits,
+    Path file) {
 
-  /** A field and the values that bring a reading one step under a limit, on it, and one step over. */
+  /**
+   * A field and the values that bring a reading one step under a limit, on it, and one step over.
+   */
   public record Bracket(String field, String under, String at, String over) {
     public List<String> values() {
       return List.of(under, at, over);
@@ -71,7 +79,8 @@ public record RuleCase(
   private static ReadResult.Good parsed(Path file, List<Setting> set) throws IOException, Unusable {
     ReadResult result = AssessmentReader.read(Files.readAllBytes(file), file.toString(), set);
     if (result instanceof ReadResult.Faulty faulty) {
-      throw new Unusable(file, faulty.faults().stream().map(Fault::toString).collect(Collectors.joining("; ")));
+      throw new Unusable(
+          file, faulty.faults().stream().map(Fault::toString).collect(Collectors.joining("; ")));
     }
     return (ReadResult.Good) result;
   }
@@ -85,7 +94,11 @@ public record RuleCase(
         }
         limits.put(
             id,
-            new Bracket(text(file, one, "field"), text(file, one, "under"), text(file, one, "at"), text(file, one, "over")));
+            new Bracket(
+                text(file, one, "field"),
+                text(file, one, "under"),
+                text(file, one, "at"),
+                text(file, one, "over")));
       }
     }
     return limits;

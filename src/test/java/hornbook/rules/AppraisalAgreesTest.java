@@ -50,8 +50,7 @@ class AppraisalAgreesTest {
       states.values().stream()
           .filter(state -> state.truth() != Truth.TRUE)
           .forEach(
-              state ->
-                  assertThat(state.obstacle()).as(what + " " + state.rule().id()).isPresent());
+              state -> assertThat(state.obstacle()).as(what + " " + state.rule().id()).isPresent());
     }
   }
 }

@@ -16,7 +16,9 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-/** Every rule has a case that fires it, one change that silences it, and brackets for its limits. */
+/**
+ * Every rule has a case that fires it, one change that silences it, and brackets for its limits.
+ */
 class RuleCasesTest {
   @Test
   void every_rule_has_a_case_and_every_case_a_rule() throws Exception {
@@ -46,7 +48,10 @@ class RuleCasesTest {
         .filter(one -> Shipped.BOOK.rules().containsKey(one.rule()))
         .flatMap(
             one ->
-                Shipped.BOOK.rules().get(one.rule()).limits()
+                Shipped.BOOK
+                    .rules()
+                    .get(one.rule())
+                    .limits()
                     .map(
                         limit ->
                             DynamicTest.dynamicTest(
@@ -57,9 +62,9 @@ class RuleCasesTest {
     RuleCase.Bracket bracket = one.limits().get(limit);
     assertThat(bracket).as("a bracket for " + limit + " in " + one.file()).isNotNull();
     RuleEntry rule = Shipped.BOOK.rules().get(one.rule());
-    boolean meets = rule.conditions().stream().anyMatch(c -> asks(rule, c, limit, true));
+    boolean satisfies = rule.conditions().stream().anyMatch(c -> asks(rule, c, limit, true));
     boolean misses = rule.conditions().stream().anyMatch(c -> asks(rule, c, limit, false));
-    assertThat(meets || misses).as(limit + " is held against a reading").isTrue();
+    assertThat(satisfies || misses).as(limit + " is held against a reading").isTrue();
     List<Boolean> outcomes = outcomes(Shipped.ADVISOR, one, bracket);
     assertThat(outcomes).as("under, at, over").contains(true).contains(false);
     Limit own = held(one, limit);
@@ -71,14 +76,21 @@ class RuleCasesTest {
         .isNotEqualTo(outcomes);
   }
 
-  private static boolean asks(RuleEntry rule, Condition condition, String limit, boolean meets) {
+  private static boolean asks(
+      RuleEntry rule, Condition condition, String limit, boolean satisfies) {
     return condition instanceof Condition.OfReading reading
-        && reading.meets() == meets
+        && reading.satisfies() == satisfies
         && rule.limitBoundTo(reading.limit()).equals(limit);
   }
 
   private static Limit held(RuleCase one, String limit) {
-    return Shipped.ADVISOR.advise(one.assessment()).feet().get(one.foot()).sheet().limits().get(limit);
+    return Shipped.ADVISOR
+        .advise(one.assessment())
+        .feet()
+        .get(one.foot())
+        .sheet()
+        .limits()
+        .get(limit);
   }
 
   private static Advisor moved(Limit limit, double by) {
