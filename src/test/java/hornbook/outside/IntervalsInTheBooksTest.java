@@ -56,7 +56,9 @@ class IntervalsInTheBooksTest {
         .doesNotContain("overgrown-shoe");
   }
 
-  /** Malone and Davies 2019: hoof angle fell on shod feet over seven weeks and rose on bare ones. */
+  /**
+   * Malone and Davies 2019: hoof angle fell on shod feet over seven weeks and rose on bare ones.
+   */
   @ParameterizedTest
   @CsvSource({"nailed, true", "unshod, false"})
   void a_shod_foot_with_under_run_heels_grows_flatter(String shoeing, boolean flatter) {

@@ -20,8 +20,7 @@ final class Yard {
 
   /** The advice on the only foot of an assessment written without its first line. */
   static FootAdvice advise(String assessment) {
-    byte[] file =
-        ("format: hornbook-assessment/1\n" + assessment).getBytes(StandardCharsets.UTF_8);
+    byte[] file = ("format: hornbook-assessment/1\n" + assessment).getBytes(StandardCharsets.UTF_8);
     ReadResult read = AssessmentReader.read(file, "outside check", List.of());
     assertThat(read).isInstanceOf(ReadResult.Good.class);
     return Shipped.ADVISOR.advise(((ReadResult.Good) read).assessment()).feet().get(0);
