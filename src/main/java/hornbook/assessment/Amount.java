@@ -8,8 +8,9 @@ import hornbook.assessment.Located.Scalar;
  * @param bare the unit of a number that stands without one
  * @param least the least and
  * @param most the most, in that unit
+ * @param example what it might be, in that unit
  */
-public record Amount(Unit bare, double least, double most) implements ScalarKind {
+public record Amount(Unit bare, double least, double most, double example) implements ScalarKind {
   public Dimension dimension() {
     return bare.dimension();
   }
@@ -71,8 +72,30 @@ public record Amount(Unit bare, double least, double most) implements ScalarKind
   /** In the unit of a bare number where that keeps it exact, else in the unit of the records. */
   @Override
   public String write(Object value) {
-    String usual = Quantity.write((Double) value, bare);
-    boolean exact = value.equals(Quantity.parse(usual).kept(bare));
-    return exact ? usual : Quantity.write((Double) value, dimension().kept());
+    return exact((Double) value, Quantity.write((Double) value, bare));
+  }
+
+  /** In somebody's units where that keeps it exact. */
+  String write(Double value, Units units) {
+    if (units == Units.MM) {
+      return write(value);
+    }
+    String shown = units.show(value, dimension());
+    boolean exact = shown.equals(exact(value, shown));
+    return exact ? shown : exact(value, Quantity.write(value, units.of(dimension())));
+  }
+
+  private String exact(Double value, String written) {
+    boolean exact = value.equals(Quantity.parse(written).kept(bare));
+    return exact ? written : Quantity.write(value, dimension().kept());
+  }
+
+  /** What it might be, in somebody's units. */
+  String example(Units units) {
+    double kept = bare.toKept(example);
+    if (units == Units.INCH && bare == Unit.METRE) {
+      return Quantity.write(Unit.FOOT.toKept(Math.rint(Unit.FOOT.fromKept(kept))), Unit.FOOT);
+    }
+    return units == Units.MM ? Quantity.write(kept, bare) : units.show(kept, dimension());
   }
 }

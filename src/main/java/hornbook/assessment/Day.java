@@ -7,6 +7,9 @@ import java.time.LocalDate;
 
 /** A day of the calendar, written year-month-day. */
 public record Day() implements ScalarKind {
+  /** The shape of a day of this age, in the dialect of JSON Schema. */
+  static final String PATTERN = "^(19|20|21)[0-9]{2}-[0-9]{2}-[0-9]{2}$";
+
   @Override
   public Class<?> type() {
     return LocalDate.class;

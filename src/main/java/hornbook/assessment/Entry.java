@@ -22,8 +22,9 @@ final class Entry {
     return new Field(name, new WholeNumber(least, most), label, how, false);
   }
 
-  static Field amount(String name, Unit bare, double least, double most, String label, String how) {
-    return new Field(name, new Amount(bare, least, most), label, how, false);
+  static Field amount(
+      String name, Unit bare, double least, double most, double example, String label, String how) {
+    return new Field(name, new Amount(bare, least, most, example), label, how, false);
   }
 
   static Field text(String name, String label, String how) {

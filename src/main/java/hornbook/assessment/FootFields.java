@@ -12,7 +12,11 @@ final class FootFields {
   static final Shape SHAPE = new OfFoot();
   static final List<Field> ALL =
       List.of(
-          word("limb", Limb.values(), "limb", "Which foot this is, seen from the saddle.")
+          word(
+                  "limb",
+                  Limb.values(),
+                  "limb",
+                  "Which foot this is, seen from the saddle. It has to be named.")
               .asRequired(),
           whole(
               "lameness",
@@ -31,7 +35,7 @@ final class FootFields {
               "lameSinceShod",
               "lame since shoeing",
               "Was it sound before the last shoeing and lame since?"),
-          whole("lameForDays", 0, 9999, "days lame", "Days since it was first seen lame here."),
+          whole("lameForDays", 0, 9999, "days lame", "Since it was first seen lame on this foot."),
           word("shoeing", Shoeing.values(), "shoeing", "What is on the foot as it stands."),
           whole(
               "gluedCycles",
@@ -44,7 +48,7 @@ final class FootFields {
               0,
               3650,
               "days since wrapping",
-              "Days since tape was put round the foot, if it is still on."),
+              "Since tape was put round the foot, if it is still on."),
           word(
               "stance",
               Stance.values(),

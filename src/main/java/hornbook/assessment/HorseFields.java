@@ -24,6 +24,7 @@ final class HorseFields {
               KILOGRAM,
               5,
               1600,
+              470,
               "body weight",
               "From a weighbridge; without one leave it out and give girth and body length."),
           amount(
@@ -31,6 +32,7 @@ final class HorseFields {
               CM,
               25,
               350,
+              184,
               "heart girth",
               "Tape round the chest close behind the elbow, read as the horse breathes out."),
           amount(
@@ -38,6 +40,7 @@ final class HorseFields {
               CM,
               25,
               350,
+              160,
               "body length",
               "From the point of the shoulder straight back to the point of the buttock."),
           word("work", Work.values(), "work", "What the horse does most weeks of this season."),
@@ -51,6 +54,7 @@ final class HorseFields {
               CELSIUS,
               28,
               45,
+              38,
               "body temperature",
               "By thermometer in the rectum, at rest; ask the owner if it was taken today."),
           whole(

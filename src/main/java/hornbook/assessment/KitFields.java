@@ -20,13 +20,14 @@ final class KitFields {
               "casting tape",
               "From the packet; the layer from a tape that has set.",
               List.of(
-                  amount("width", MM, 10, 300, "tape width", "From the packet."),
-                  amount("rollLength", METRE, 0.1, 30, "roll length", "From the packet."),
+                  amount("width", MM, 10, 300, 50, "tape width", "From the packet."),
+                  amount("rollLength", METRE, 0.1, 30, 3.6, "roll length", "From the packet."),
                   amount(
                       "layerThickness",
                       MM,
                       0.1,
                       10,
+                      1.2,
                       "thickness of a layer",
                       "Calliper over a set piece, over the number of layers in it."))),
           group(
@@ -35,8 +36,8 @@ final class KitFields {
               "shoes",
               "The section of the shoes you would use here.",
               List.of(
-                  amount("thickness", MM, 2, 40, "shoe thickness", "Foot face to ground face."),
-                  amount("webWidth", MM, 5, 100, "web width", "Inner to outer edge."))),
+                  amount("thickness", MM, 2, 40, 10, "shoe thickness", "Foot face to ground face."),
+                  amount("webWidth", MM, 5, 100, 22, "web width", "Inner to outer edge."))),
           new Field(
               "shoeSizes",
               new FieldRows(
@@ -44,7 +45,13 @@ final class KitFields {
                   List.of(
                       text("label", "label", "As the box has it."),
                       amount(
-                          "width", MM, 15, 350, "shoe width", "Outside to outside at the widest.")),
+                          "width",
+                          MM,
+                          15,
+                          350,
+                          125,
+                          "shoe width",
+                          "Outside to outside at the widest.")),
                   0,
                   60,
                   true),

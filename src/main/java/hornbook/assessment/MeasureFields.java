@@ -16,6 +16,7 @@ final class MeasureFields {
               MM,
               15,
               500,
+              90,
               "toe length",
               "Middle of the toe, hairline to ground, along the wall."),
           amount(
@@ -23,6 +24,7 @@ final class MeasureFields {
               MM,
               1,
               250,
+              35,
               "heel length",
               "Heel wall, hairline to ground, along the wall."),
           amount(
@@ -30,15 +32,23 @@ final class MeasureFields {
               DEGREE,
               5,
               120,
+              50,
               "toe angle",
               "Front wall to the ground, gauge at mid-toe."),
           amount(
-              "heelAngle", DEGREE, 1, 120, "heel angle", "Heel wall to the ground, from the side."),
+              "heelAngle",
+              DEGREE,
+              1,
+              120,
+              47,
+              "heel angle",
+              "Heel wall to the ground, from the side."),
           amount(
               "pasternAngle",
               DEGREE,
               5,
               120,
+              50,
               "pastern angle",
               "Front of the pastern to the ground, the cannon upright and weight on the foot."),
           amount(
@@ -46,23 +56,29 @@ final class MeasureFields {
               MM,
               15,
               450,
+              130,
               "bearing length",
               "Toe to heel buttress, straight along the ground."),
-          amount("width", MM, 15, 350, "width", "Straight across the foot at its widest part."),
+          amount(
+              "width", MM, 15, 350, 124, "width", "Straight across the foot at its widest part."),
           amount(
               "toeToWidest",
               MM,
               1,
               350,
+              62,
               "toe to widest part",
               "Toe straight back to the line across the widest part."),
-          amount("frogLength", MM, 5, 350, "frog length", "Point of the frog to its back edge."),
-          amount("frogWidth", MM, 1, 250, "frog width", "Across the frog at its widest, behind."),
+          amount(
+              "frogLength", MM, 5, 350, 82, "frog length", "Point of the frog to its back edge."),
+          amount(
+              "frogWidth", MM, 1, 250, 55, "frog width", "Across the frog at its widest, behind."),
           amount(
               "medialHeelHeight",
               MM,
               0,
               250,
+              41,
               "inner heel height",
               "Inner heel bulb, hairline straight down to the ground."),
           amount(
@@ -70,14 +86,17 @@ final class MeasureFields {
               MM,
               0,
               250,
+              42,
               "outer heel height",
               "Outer heel bulb, hairline straight down to the ground."),
-          amount("coronetGirth", MM, 50, 800, "coronet girth", "Tape once round the hairline."),
+          amount(
+              "coronetGirth", MM, 50, 800, 350, "coronet girth", "Tape once round the hairline."),
           amount(
               "nailExitHeight",
               MM,
               1,
               100,
+              20,
               "height of the nail exits",
               "Ground to the line of clenches, along the wall."),
           amount(
@@ -85,6 +104,7 @@ final class MeasureFields {
               MM,
               0,
               60,
+              15,
               "sole depth",
               "Only from a vet's images; thumb pressure is no measure."),
           amount(
@@ -92,6 +112,7 @@ final class MeasureFields {
               DEGREE,
               -40,
               60,
+              4,
               "palmar angle",
               "Underside of the coffin bone to the ground, only from a vet's images; below 0 when"
                   + " the bone tips back."));

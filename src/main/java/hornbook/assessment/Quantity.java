@@ -1,15 +1,18 @@
 package hornbook.assessment;
 
+import java.math.BigDecimal;
+
 /**
  * A quantity as somebody wrote it: {@code 92 mm}, {@code 3 5/8 in}, {@code 3.5"}, {@code -2 deg}.
  * The unit is null where none was written.
  */
 public record Quantity(double number, Unit unit) {
+  private static final String GAP = "[ \\t\\n\\u00a0\\u2009\\u202f]";
   private static final String VULGAR = "\u215b\u00bc\u215c\u00bd\u215d\u00be\u215e";
 
   /** Reads a quantity; null when the text is none, or its unit is not known. */
   public static Quantity parse(String text) {
-    Scan scan = new Scan(text.strip());
+    Scan scan = new Scan(spaced(text).strip());
     double sign = scan.sign();
     double number = scan.number();
     if (Double.isNaN(number)) {
@@ -29,16 +32,17 @@ public record Quantity(double number, Unit unit) {
   /** The shortest way to write an amount kept by the records, in a unit: {@code 92 mm}. */
   public static String write(double kept, Unit unit) {
     double amount = unit.fromKept(kept);
-    String number = Double.toString(amount);
     boolean whole = amount == Math.rint(amount) && Math.abs(amount) < 1e9;
-    return (whole ? Long.toString((long) amount) : number) + " " + unit.symbol();
+    return (whole ? Long.toString((long) amount) : BigDecimal.valueOf(amount).toPlainString())
+        + " "
+        + unit.symbol();
   }
 
   /** A regular expression (the dialect of JSON Schema) for the quantities of one dimension. */
   static String pattern(Dimension dimension) {
     String decimal = "([0-9]+(\\.[0-9]*)?|\\.[0-9]+)";
-    String fraction = "([0-9]+[ -]+)?[0-9]+/0*[1-9][0-9]*";
-    String vulgar = "[0-9]* ?[" + VULGAR + "]";
+    String fraction = "([0-9]+(" + GAP + "|-)+)?[0-9]+/0*[1-9][0-9]*";
+    String vulgar = "([0-9]+" + GAP + "?)?[" + VULGAR + "]";
     StringBuilder units = new StringBuilder();
     for (Unit unit : Unit.values()) {
       if (unit.dimension() == dimension) {
@@ -48,7 +52,19 @@ public record Quantity(double number, Unit unit) {
       }
     }
     String number = "(" + decimal + "|" + fraction + "|" + vulgar + ")";
-    return "^\\s*[+-]?" + number + "\\s*(" + units + ")?\\s*$";
+    return "^" + GAP + "*[+-]?" + number + GAP + "*(" + units + ")?" + GAP + "*$";
+  }
+
+  /** With plain spaces for every kind of gap, such as the one that does not break a line. */
+  private static String spaced(String text) {
+    StringBuilder spaced = new StringBuilder(text);
+    for (int i = 0; i < spaced.length(); i++) {
+      char c = spaced.charAt(i);
+      if (Character.isWhitespace(c) || Character.isSpaceChar(c)) {
+        spaced.setCharAt(i, ' ');
+      }
+    }
+    return spaced.toString();
   }
 
   private static String eitherCase(String spelling) {
@@ -122,7 +138,8 @@ public record Quantity(double number, Unit unit) {
 
     private double vulgar() {
       int start = at;
-      if (at > 0 && at < text.length() && text.charAt(at) == ' ') {
+      boolean afterWhole = at > 0 && Character.isDigit(text.charAt(at - 1));
+      if (afterWhole && at < text.length() && text.charAt(at) == ' ') {
         at++;
       }
       int eighth = at < text.length() ? VULGAR.indexOf(text.charAt(at)) : -1;

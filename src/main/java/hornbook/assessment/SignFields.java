@@ -62,8 +62,8 @@ final class SignFields {
               "frogState",
               FrogState.values(),
               "state of the frog",
-              "Black and foul is thrush, deep in the middle cleft is deep thrush; a growth that"
-                  + " bleeds when picked is the last word."),
+              "Wasted is shrunken and out of wear; thrush is black and foul, deep when it runs down"
+                  + " the middle cleft; a bleeding growth bleeds when picked."),
           whole(
               "abscessesSameSpot",
               0,

@@ -6,6 +6,10 @@ import hornbook.assessment.Located.Scalar;
 public record Text() implements ScalarKind {
   static final int LONGEST = 200;
 
+  /** What is not printable, as a class of characters in the dialect of JSON Schema. */
+  static final String UNPRINTABLE =
+      "\\u0000-\\u001f\\u007f-\\u009f\\u2028-\\u202e\\u2066-\\u2069\\ufeff\\ufffe\\uffff";
+
   @Override
   public Class<?> type() {
     return String.class;
@@ -13,11 +17,12 @@ public record Text() implements ScalarKind {
 
   @Override
   public Taken take(Scalar scalar) {
-    String text = scalar.text().strip();
+    String text = scalar.text();
     if (!allPrintable(text) || text.codePointCount(0, text.length()) > LONGEST) {
       return refuse(scalar);
     }
-    return new Taken.Value(text.isEmpty() ? null : text);
+    String stripped = text.strip();
+    return new Taken.Value(stripped.isEmpty() ? null : stripped);
   }
 
   @Override
@@ -41,9 +46,11 @@ public record Text() implements ScalarKind {
 
   /** Whether a code point can be shown in a line of text without upsetting the line. */
   static boolean printable(int point) {
-    boolean turnsText = point >= 0x202a && point <= 0x202e || point >= 0x2066 && point <= 0x2069;
-    boolean breaksLine = Character.isISOControl(point) || point == 0x2028 || point == 0x2029;
+    boolean control = Character.isISOControl(point);
+    boolean breaksOrTurns =
+        point >= 0x2028 && point <= 0x202e || point >= 0x2066 && point <= 0x2069;
     boolean half = Character.getType(point) == Character.SURROGATE;
-    return !turnsText && !breaksLine && !half && point != 0xfeff && (point & 0xfffe) != 0xfffe;
+    boolean noCharacter = point == 0xfeff || point == 0xfffe || point == 0xffff;
+    return !control && !breaksOrTurns && !half && !noCharacter;
   }
 }

@@ -23,6 +23,7 @@ final class VisitFields {
               Unit.CELSIUS,
               -50,
               55,
+              11,
               "air temperature",
               "Where the work is done, in the shade; glue and tape set by it."),
           word(
@@ -30,7 +31,12 @@ final class VisitFields {
               Workplace.values(),
               "place of work",
               "The ground the horse stands on while you work, and whether it is dry."),
-          whole("shodDaysAgo", 0, 3650, "days since shoeing", "Days since the last shoeing."),
+          whole(
+              "shodDaysAgo",
+              0,
+              3650,
+              "days since shoeing",
+              "Since shoes were last fitted or reset; 0 is today."),
           word(
               "vet",
               VetRole.values(),

@@ -15,8 +15,9 @@ final class WallFields {
   static final List<Field> STRETCH =
       List.of(
           word("side", Side.values(), "side", "Medial is the inner side, lateral the outer."),
-          amount("from", MM, 0, 600, "from", "Where it begins, back along the edge from mid-toe."),
-          amount("to", MM, 0, 600, "to", "Where it ends, back along the edge from mid-toe."),
+          amount(
+              "from", MM, 0, 600, 40, "from", "Where it begins, back along the edge from mid-toe."),
+          amount("to", MM, 0, 600, 150, "to", "Where it ends, back along the edge from mid-toe."),
           word(
               "state",
               WallState.values(),
@@ -27,6 +28,7 @@ final class WallFields {
               MM,
               0,
               500,
+              30,
               "height of the defect",
               "How far up from the ground the fault goes, along the wall."),
           amount(
@@ -34,6 +36,7 @@ final class WallFields {
               MM,
               0,
               40,
+              9,
               "wall thickness",
               "Outer face to white line, at the ground edge."),
           flag("moist", "moist", "Does it stay damp after cleaning, or weep when pressed?"));

@@ -37,8 +37,12 @@ final class YamlTree {
    */
   static Located read(String text, String file, List<Fault> faults) {
     YamlTree tree = new YamlTree(file, new TreeBuilder(faults));
+    // One read of the whole text: the scanner copies all it has looked ahead with each read.
     LoadSettings settings =
-        LoadSettings.builder().setCodePointLimit(AssessmentReader.LARGEST + 1).build();
+        LoadSettings.builder()
+            .setCodePointLimit(AssessmentReader.LARGEST + 1)
+            .setBufferSize(text.length() + 1)
+            .build();
     try {
       tree.readAll(new ParserImpl(settings, new StreamReader(settings, text)));
     } catch (MarkedYamlEngineException malformed) {
