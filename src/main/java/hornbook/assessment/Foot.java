@@ -13,6 +13,7 @@ public record Foot(
     Boolean lameSinceShod,
     Integer lameForDays,
     Shoeing shoeing,
+    Boolean lostShoe,
     Integer gluedCycles,
     Integer wrappedDaysAgo,
     Stance stance,

@@ -37,6 +37,10 @@ final class FootFields {
               "Was it sound before the last shoeing and lame since?"),
           whole("lameForDays", 0, 9999, "days lame", "Since it was first seen lame on this foot."),
           word("shoeing", Shoeing.values(), "shoeing", "What is on the foot as it stands."),
+          flag(
+              "lostShoe",
+              "shoe lost",
+              "Has it lost the shoe it was last given? No for a foot that goes bare by choice."),
           whole(
               "gluedCycles",
               0,
@@ -118,6 +122,7 @@ final class FootFields {
         r.lameSinceShod(),
         r.lameForDays(),
         r.shoeing(),
+        r.lostShoe(),
         r.gluedCycles(),
         r.wrappedDaysAgo(),
         r.stance(),
@@ -137,7 +142,7 @@ final class FootFields {
     Object build(Components c) {
       return new Foot(
           c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
-          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
     }
   }
 }
