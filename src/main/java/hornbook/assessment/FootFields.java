@@ -142,7 +142,8 @@ final class FootFields {
     Object build(Components c) {
       return new Foot(
           c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
-          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
+          c.next());
     }
   }
 }
