@@ -1,6 +1,7 @@
 package hornbook.foot;
 
 import hornbook.assessment.Foot;
+import hornbook.assessment.FrogState;
 import hornbook.assessment.Measures;
 
 /**
@@ -13,6 +14,7 @@ import hornbook.assessment.Measures;
  * @param width mm
  * @param lameness of the other foot, grade 0 to 5
  * @param lameDays days the other foot has been lame
+ * @param frogGrowths how many of the two feet have a frog growth that bleeds
  */
 public record Pair(
     double angle,
@@ -20,12 +22,20 @@ public record Pair(
     double heelLength,
     double width,
     double lameness,
-    double lameDays) {
+    double lameDays,
+    Interval frogGrowths) {
 
   /** The comparison; all unknown when the other foot is null. */
   public static Pair of(Foot foot, Foot other) {
     if (other == null) {
-      return new Pair(Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+      return new Pair(
+          Double.NaN,
+          Double.NaN,
+          Double.NaN,
+          Double.NaN,
+          Double.NaN,
+          Double.NaN,
+          frogGrowths(foot.signs().frogState(), null));
     }
     Measures here = foot.measures();
     Measures there = other.measures();
@@ -35,7 +45,19 @@ public record Pair(
         Known.orNaN(here.heelLength()) - Known.orNaN(there.heelLength()),
         Known.orNaN(here.width()) - Known.orNaN(there.width()),
         Known.orNaN(other.lameness()),
-        Known.orNaN(other.lameForDays()));
+        Known.orNaN(other.lameForDays()),
+        frogGrowths(foot.signs().frogState(), other.signs().frogState()));
+  }
+
+  /** From those seen to those that may be; unknown when nobody looked at either. */
+  private static Interval frogGrowths(FrogState here, FrogState there) {
+    return here == null && there == null ? Interval.UNKNOWN : growth(here).plus(growth(there));
+  }
+
+  private static Interval growth(FrogState frog) {
+    return frog == null
+        ? new Interval(0, 1)
+        : Interval.of(frog == FrogState.BLEEDING_GROWTH ? 1 : 0);
   }
 
   /** Difference in toe angle, whichever is steeper, deg. */
