@@ -33,11 +33,16 @@ public record NailingLimits(
   public double rearmost(GroundOutline outline, boolean fore) {
     double back =
         fore ? foreRearmost * outline.toeToWidest() : hindRearmost * outline.bearingLength();
-    return outline.edgeAt(back);
+    return edgeAt(outline, back);
   }
 
   /** The rearmost nail when the usual limit is waived, in mm along the edge. */
   public double rearmostWaived(GroundOutline outline) {
-    return outline.edgeAt(waivedRearmost * outline.bearingLength());
+    return edgeAt(outline, waivedRearmost * outline.bearingLength());
+  }
+
+  /** No nail goes behind the heel, whatever the limit. */
+  private static double edgeAt(GroundOutline outline, double back) {
+    return outline.edgeAt(Math.min(back, outline.bearingLength()));
   }
 }

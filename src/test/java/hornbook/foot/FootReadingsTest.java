@@ -118,7 +118,7 @@ class FootReadingsTest {
   }
 
   /** Whatever is missing: no exception, and no number that cannot be. */
-  @Property(tries = 3000)
+  @Property
   void anySubsetOfFieldsGivesReadings(@ForAll long seed) {
     Assessment assessment = Feet.any(seed);
     for (Foot foot : assessment.feet()) {

@@ -126,6 +126,9 @@ class NailSitesTest {
     assertThat(LIMITS.rearmost(outline, true)).isEqualTo(outline.edgeAt(58));
     assertThat(LIMITS.rearmost(outline, false)).isEqualTo(outline.edgeAt(80));
     assertThat(LIMITS.rearmostWaived(outline)).isEqualTo(outline.edgeAt(108));
+    NailingLimits far = new NailingLimits(25, 20, 10, 6, 3, 2, 1.5, Trade.REGIONS);
+    assertThat(far.rearmost(outline, true)).isEqualTo(outline.edgeLength());
+    assertThat(far.rearmostWaived(outline)).isEqualTo(outline.edgeLength());
   }
 
   private static double first(NailingLimits limits, Stretch medial, Stretch lateral) {
