@@ -1,7 +1,7 @@
 package hornbook.rulebook;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.io.ObjectOutputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -41,9 +41,8 @@ public final class CompileRules {
     }
     Path catalogue = classes.resolve(ShippedRules.CATALOGUE);
     Files.createDirectories(catalogue.getParent());
-    try (OutputStream out = Files.newOutputStream(catalogue);
-        ObjectOutputStream objects = new ObjectOutputStream(out)) {
-      objects.writeObject(book);
+    try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(catalogue))) {
+      CatalogueWriter.write(book, out);
     }
     return book;
   }

@@ -1,13 +1,12 @@
 package hornbook.rulebook;
 
-import java.io.Serializable;
 import java.util.Map;
 
 /**
  * One line of a rule's conditions; {@code variable} is the name it is bound to, without the dollar
  * sign.
  */
-public sealed interface Condition extends Serializable {
+public sealed interface Condition {
   String variable();
 
   /** Brings a limit in. */

@@ -1,7 +1,5 @@
 package hornbook.rulebook;
 
-import java.io.Serializable;
 
 /** A finding rules can make; a defect has to be answered by the technique that is chosen. */
-public record FindingKind(String id, String label, boolean defect, String topic)
-    implements Serializable {}
+public record FindingKind(String id, String label, boolean defect, String topic) {}

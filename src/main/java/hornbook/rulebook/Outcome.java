@@ -2,11 +2,10 @@ package hornbook.rulebook;
 
 import hornbook.rulebook.fact.Bearing;
 import hornbook.rulebook.fact.Urgency;
-import java.io.Serializable;
 import java.util.List;
 
 /** What a rule concludes when it fires; {@code cites} are the variables its conclusion rests on. */
-public sealed interface Outcome extends Serializable {
+public sealed interface Outcome {
   List<String> cites();
 
   /** Gives a reading its name in the trade. */

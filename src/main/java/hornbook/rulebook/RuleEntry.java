@@ -1,7 +1,6 @@
 package hornbook.rulebook;
 
 import hornbook.rulebook.fact.Basis;
-import java.io.Serializable;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -18,8 +17,7 @@ public record RuleEntry(
     Outcome outcome,
     RuleText text,
     String file,
-    int line)
-    implements Serializable {
+    int line) {
 
   /** The ids of the limits the rule brings in, in its order. */
   public Stream<String> limits() {

@@ -1,7 +1,6 @@
 package hornbook.rulebook;
 
 import hornbook.rulebook.fact.Limit;
-import java.io.Serializable;
 import java.util.List;
 import java.util.Map;
 
@@ -21,8 +20,7 @@ public record Rulebook(
     Map<String, Source> sources,
     Map<String, FindingKind> findings,
     List<Limit> limits,
-    Map<String, RuleEntry> rules)
-    implements Serializable {
+    Map<String, RuleEntry> rules) {
 
   /** The same rule base with other limits. */
   public Rulebook withLimits(List<Limit> changed) {

@@ -3,7 +3,6 @@ package hornbook.rulebook;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.ObjectInputStream;
 import java.io.UncheckedIOException;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
@@ -30,11 +29,9 @@ public final class ShippedRules {
       if (in == null) {
         throw new IllegalStateException("the program was packaged without its rules");
       }
-      return (Rulebook) new ObjectInputStream(new BufferedInputStream(in)).readObject();
+      return CatalogueReader.read(new BufferedInputStream(in, 1 << 16));
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
-    } catch (ClassNotFoundException damaged) {
-      throw new IllegalStateException(damaged);
     }
   }
 

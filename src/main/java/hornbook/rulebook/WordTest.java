@@ -1,10 +1,9 @@
 package hornbook.rulebook;
 
-import java.io.Serializable;
 import java.util.List;
 
 /** A test on a word: one of these, or none of these. */
-public record WordTest(boolean oneOf, List<String> words) implements Serializable {
+public record WordTest(boolean oneOf, List<String> words) {
   public WordTest {
     words = List.copyOf(words);
   }

@@ -1,6 +1,5 @@
 package hornbook.rulebook.fact;
 
-import java.io.Serializable;
 import java.util.List;
 
 /**
@@ -28,7 +27,7 @@ public record Limit(
     Safer safer,
     double step,
     List<Dispute> disputes)
-    implements Cited, Serializable {
+    implements Cited {
 
   /** Which side of the value is asked for. */
   public enum Direction {
@@ -56,7 +55,7 @@ public record Limit(
   }
 
   /** What another author says instead; the value may be absent where only words differ. */
-  public record Dispute(Double value, String source, String says) implements Serializable {}
+  public record Dispute(Double value, String source, String says) {}
 
   public boolean allows(double measured) {
     if (measured == value) {
