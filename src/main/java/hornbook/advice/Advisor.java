@@ -45,15 +45,25 @@ public final class Advisor {
 
   /** Advises on every foot of the assessment. */
   public Advice advise(Assessment assessment) {
+    return advise(assessment, true);
+  }
+
+  /** The same without the questions: for whoever asks thousands of times and only wants the verdicts. */
+  public Advice judge(Assessment assessment) {
+    return advise(assessment, false);
+  }
+
+  private Advice advise(Assessment assessment, boolean asking) {
     List<FootAdvice> feet = new ArrayList<>();
     List<FactSheet> laidOut = sheets.of(assessment);
     for (int index = 0; index < laidOut.size(); index++) {
-      feet.add(adviseFoot(assessment, index, laidOut.get(index)));
+      feet.add(adviseFoot(assessment, index, laidOut.get(index), asking));
     }
     return new Advice(book, assessment, List.copyOf(feet));
   }
 
-  private FootAdvice adviseFoot(Assessment assessment, int index, FactSheet sheet) {
+  private FootAdvice adviseFoot(
+      Assessment assessment, int index, FactSheet sheet, boolean asking) {
     List<Firing> firings = firstOfEachRule(engine.fire(sheet.facts()));
     List<ReferralGiven> referrals = referrals(firings);
     Urgency urgency = referrals.isEmpty() ? null : referrals.get(0).urgency();
@@ -65,7 +75,7 @@ public final class Advisor {
     Map<String, List<ReasonGiven>> reasons = reasons(sheet, firings, referrals, directs);
     List<Judged> techniques = verdicts.withFirstChoice(judge(book.techniques(), verdicts, reasons));
     List<Judged> supports = judge(book.supports(), verdicts, reasons);
-    List<Question> questions = Questions.of(book, sheet);
+    List<Question> questions = asking ? Questions.of(book, sheet) : List.of();
     return new FootAdvice(
         assessment.feet().get(index).limb(),
         index,

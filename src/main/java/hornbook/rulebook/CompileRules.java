@@ -44,6 +44,7 @@ public final class CompileRules {
     try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(catalogue))) {
       CatalogueWriter.write(book, out);
     }
+    Files.writeString(classes.resolve(ModelClasses.LIST), ModelClasses.list(compiled));
     return book;
   }
 

@@ -4,8 +4,10 @@ import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.List;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
+import org.kie.api.KieBase;
 
 /** The rule base that comes with the program, compiled when it was built. */
 public final class ShippedRules {
@@ -35,15 +37,33 @@ public final class ShippedRules {
     }
   }
 
+  /**
+   * The engine builds its network on one thread while a second reads the catalogue and loads the
+   * classes the first is about to need: together they cost the longer of the two.
+   */
   static LoadedRules load(ClassLoader from) {
-    Rulebook book = book(from);
+    List<String> classes = ModelClasses.read(from);
+    Rulebook[] book = new Rulebook[1];
+    Thread reading =
+        new Thread(
+            () -> {
+              book[0] = book(from);
+              ModelClasses.preload(classes, from);
+            },
+            "catalogue");
+    reading.setDaemon(true);
+    reading.start();
     try {
       Model model =
-          (Model)
-              Class.forName(book.modelClass(), true, from).getDeclaredConstructor().newInstance();
-      return new LoadedRules(book, KieBaseBuilder.createKieBaseFromModel(model));
+          (Model) Class.forName(classes.get(0), true, from).getDeclaredConstructor().newInstance();
+      KieBase rules = KieBaseBuilder.createKieBaseFromModel(model);
+      reading.join();
+      return new LoadedRules(book[0], rules);
     } catch (ReflectiveOperationException damaged) {
       throw new IllegalStateException(damaged);
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(stopped);
     }
   }
 }

@@ -1,0 +1,50 @@
+package hornbook.rulebook;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The names of the compiled rules' classes, the model first, as the build lists them. */
+final class ModelClasses {
+  static final String LIST = "hornbook/rulebook/classes.txt";
+
+  private ModelClasses() {}
+
+  /** The list for compiled classes given by path. */
+  static String list(RuleCompiler.Compiled compiled) {
+    List<String> names = new ArrayList<>();
+    names.add(compiled.modelClass());
+    for (String path : compiled.classes().keySet()) {
+      String name = path.substring(0, path.length() - ".class".length()).replace('/', '.');
+      if (name.contains(".Lambda")) {
+        names.add(name);
+      }
+    }
+    return String.join("\n", names) + "\n";
+  }
+
+  static List<String> read(ClassLoader from) {
+    try (InputStream in = from.getResourceAsStream(LIST)) {
+      if (in == null) {
+        throw new IllegalStateException("the program was packaged without its rules");
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+
+  /** Loads all classes but the model, the last first: another thread is coming from the front. */
+  static void preload(List<String> names, ClassLoader from) {
+    for (int at = names.size() - 1; at > 0; at--) {
+      try {
+        Class.forName(names.get(at), true, from);
+      } catch (ClassNotFoundException damaged) {
+        throw new IllegalStateException(damaged);
+      }
+    }
+  }
+}
