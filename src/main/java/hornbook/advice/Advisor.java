@@ -48,7 +48,10 @@ public final class Advisor {
     return advise(assessment, true);
   }
 
-  /** The same without the questions: for whoever asks thousands of times and only wants the verdicts. */
+  /**
+   * The same without the questions: for whoever asks thousands of times and only wants the
+   * verdicts.
+   */
   public Advice judge(Assessment assessment) {
     return advise(assessment, false);
   }
@@ -62,8 +65,7 @@ public final class Advisor {
     return new Advice(book, assessment, List.copyOf(feet));
   }
 
-  private FootAdvice adviseFoot(
-      Assessment assessment, int index, FactSheet sheet, boolean asking) {
+  private FootAdvice adviseFoot(Assessment assessment, int index, FactSheet sheet, boolean asking) {
     List<Firing> firings = firstOfEachRule(engine.fire(sheet.facts()));
     List<ReferralGiven> referrals = referrals(firings);
     Urgency urgency = referrals.isEmpty() ? null : referrals.get(0).urgency();

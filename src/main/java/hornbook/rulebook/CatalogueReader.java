@@ -19,7 +19,9 @@ import java.util.function.Function;
  * platform's own serialization of the same records took half a second.
  */
 final class CatalogueReader {
-  /** Changes with the form of the file, so that a file of another program version is not misread. */
+  /**
+   * Changes with the form of the file, so that a file of another program version is not misread.
+   */
   static final int FORM = 0x484F524E + 1;
 
   static final int LIMIT = 0;
@@ -98,7 +100,19 @@ final class CatalogueReader {
     Basis basis = constant(Basis.values());
     Limit.Safer safer = constant(Limit.Safer.values());
     return new Limit(
-        id, label, value, unit, direction, inclusive, limbs, age, source, locator, basis, safer, step,
+        id,
+        label,
+        value,
+        unit,
+        direction,
+        inclusive,
+        limbs,
+        age,
+        source,
+        locator,
+        basis,
+        safer,
+        step,
         each(this::dispute));
   }
 

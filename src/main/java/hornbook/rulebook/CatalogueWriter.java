@@ -68,7 +68,14 @@ final class CatalogueWriter {
   }
 
   private void rule(RuleEntry rule) throws IOException {
-    texts(rule.id(), rule.title(), rule.topic(), rule.since(), rule.why(), rule.silent(), rule.file());
+    texts(
+        rule.id(),
+        rule.title(),
+        rule.topic(),
+        rule.since(),
+        rule.why(),
+        rule.silent(),
+        rule.file());
     out.writeInt(rule.line());
     constant(rule.basis());
     each(rule.conditions(), this::condition);
