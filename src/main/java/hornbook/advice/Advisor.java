@@ -117,8 +117,7 @@ public final class Advisor {
                 Wording.basis(rule, referral.because())));
       }
     }
-    given.sort(Comparator.comparing(ReferralGiven::urgency).thenComparing(ReferralGiven::rule));
-    return List.copyOf(given);
+    return Dangers.toldOnce(given);
   }
 
   private List<FindingGiven> findings(List<Firing> firings) {
