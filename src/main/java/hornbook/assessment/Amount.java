@@ -49,8 +49,9 @@ public record Amount(Unit bare, double least, double most, double example) imple
     if (kept >= leastKept() && kept <= mostKept()) {
       return new Taken.Value(kept);
     }
-    String also = unit == bare ? "" : " (" + Quantity.write(kept, bare) + ")";
-    return new Taken.Refused(scalar.kind() + also, allowed(), null);
+    boolean foreign = unit != bare && Double.isFinite(kept);
+    String also = foreign ? " (" + Quantity.write(kept, bare) + ")" : "";
+    return new Taken.Refused(scalar.kind() + also, null);
   }
 
   @Override

@@ -47,7 +47,7 @@ public final class BlankAssessment {
       blank.yaml.verbatim("# yaml-language-server: $schema=" + schema);
     }
     GREETING.forEach(line -> blank.yaml.comment(0, line));
-    String length = units.show(92.075, Dimension.LENGTH);
+    String length = ((Amount) Fields.ofFoot("measures.toeLength").kind()).example(units);
     blank.yaml.comment(0, "A quantity is a number and its unit, such as " + length + ".");
     blank.fields(Fields.ASSESSMENT, known, 0, true);
     return blank.yaml.toString();

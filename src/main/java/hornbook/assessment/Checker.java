@@ -44,7 +44,7 @@ final class Checker {
       return words(words, value);
     }
     if (value instanceof Scalar scalar) {
-      return scalar((ScalarKind) kind, scalar);
+      return scalar(field, scalar);
     }
     return refuse(value, kind);
   }
@@ -77,9 +77,14 @@ final class Checker {
       Place place = member == null ? group.place() : member.place();
       String path = Located.under(group.path(), field.name());
       String found = member == null ? "nothing" : member.kind();
-      String allowed = field.kind().allowed().replace(", " + Fields.UNKNOWN, "");
-      faults.add(Fault.at(place, path, found, allowed));
+      faults.add(Fault.at(place, path, found, allowed(field)));
     }
+  }
+
+  /** Unknown will not do where the field is required. */
+  private static String allowed(Field field) {
+    String allowed = field.kind().allowed();
+    return field.required() ? allowed.replace(", " + Fields.UNKNOWN, "") : allowed;
   }
 
   private List<Object> rows(FieldRows rows, Located value) {
@@ -140,10 +145,10 @@ final class Checker {
         && scalar.text().equals(WordList.NONE);
   }
 
-  private Object scalar(ScalarKind kind, Scalar scalar) {
-    ScalarKind.Taken taken = kind.take(scalar);
+  private Object scalar(Field field, Scalar scalar) {
+    ScalarKind.Taken taken = ((ScalarKind) field.kind()).take(scalar);
     if (taken instanceof ScalarKind.Taken.Refused no) {
-      faults.add(Fault.at(scalar.place(), scalar.path(), no.found(), no.allowed(), no.nearest()));
+      faults.add(Fault.at(scalar.place(), scalar.path(), no.found(), allowed(field), no.nearest()));
       return null;
     }
     return ((ScalarKind.Taken.Value) taken).value();

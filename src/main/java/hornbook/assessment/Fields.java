@@ -56,14 +56,19 @@ public final class Fields {
   private static Field at(FieldHolder from, FieldPath path) {
     Field field = null;
     Kind here = from;
+    boolean atRows = false;
     for (FieldPath.Step step : path.steps()) {
       if (step instanceof FieldPath.Name name) {
-        field = here instanceof FieldHolder holder ? holder.field(name.key()) : null;
+        boolean among = here instanceof FieldHolder && !atRows;
+        field = among ? ((FieldHolder) here).field(name.key()) : null;
         if (field == null) {
           return null;
         }
         here = field.kind();
-      } else if (!(here instanceof FieldRows)) {
+        atRows = here instanceof FieldRows;
+      } else if (atRows) {
+        atRows = false;
+      } else {
         return null;
       }
     }

@@ -26,7 +26,7 @@ public record Flag() implements ScalarKind {
     if (scalar.token() == Token.TEXT && NO.contains(scalar.text())) {
       return new Taken.Value(false);
     }
-    return new Taken.Refused(scalar.kind(), allowed(), Nearest.of(scalar.text(), KNOWN));
+    return new Taken.Refused(scalar.kind(), Nearest.of(scalar.text(), KNOWN));
   }
 
   @Override

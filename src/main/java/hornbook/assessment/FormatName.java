@@ -13,7 +13,7 @@ public record FormatName(String name) implements ScalarKind {
   public Taken take(Scalar scalar) {
     return scalar.text().equals(name)
         ? new Taken.Value(name)
-        : new Taken.Refused(scalar.kind(), allowed(), name);
+        : new Taken.Refused(scalar.kind(), name);
   }
 
   @Override

@@ -21,7 +21,7 @@ public record OneWord(List<Word> options) implements ScalarKind {
     }
     List<String> known = new ArrayList<>(words());
     known.add(Fields.UNKNOWN);
-    return new Taken.Refused(scalar.kind(), allowed(), Nearest.of(scalar.text(), known));
+    return new Taken.Refused(scalar.kind(), Nearest.of(scalar.text(), known));
   }
 
   @Override

@@ -19,12 +19,12 @@ public sealed interface ScalarKind extends Kind
     /** A value; null is unknown. */
     record Value(Object value) implements Taken {}
 
-    /** No value: what was found, what is allowed, the nearest known word or null. */
-    record Refused(String found, String allowed, String nearest) implements Taken {}
+    /** No value: what was found, and the nearest known word or null. */
+    record Refused(String found, String nearest) implements Taken {}
   }
 
   /** Refuses a value. */
   default Taken refuse(Scalar scalar) {
-    return new Taken.Refused(scalar.kind(), allowed(), null);
+    return new Taken.Refused(scalar.kind(), null);
   }
 }
