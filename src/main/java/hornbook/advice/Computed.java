@@ -22,7 +22,6 @@ final class Computed {
       case STEEPER_THAN_PAIR -> readings.steeperThanPair();
       case OPPOSITE_LAMENESS -> readings.oppositeLameness();
       case OPPOSITE_LAME_DAYS -> readings.oppositeLameDays();
-      case FROG_GROWTHS_IN_PAIR -> readings.frogGrowthsInPair();
       case BODY_WEIGHT -> readings.bodyWeight();
       case HOOF_LOAD_INDEX -> readings.hoofLoadIndex();
       case AGE_DAYS -> readings.ageDays();

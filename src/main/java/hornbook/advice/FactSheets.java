@@ -93,6 +93,7 @@ final class FactSheets {
       derived("limbs", fore ? "fore" : "hind", path + ".limb");
       Held limits = held.get(fore ? Limit.Limbs.FORE : Limit.Limbs.HIND).get(age());
       computed(FootReadings.of(assessment, foot, limits.computing()));
+      otherFrog();
       return new FactSheet(
           Collections.unmodifiableMap(seen),
           Collections.unmodifiableMap(readings),
@@ -168,6 +169,17 @@ final class FactSheets {
           unknown.put(kind.id(), fields);
         }
       }
+    }
+
+    /** The one word that rules ask of the other foot of the pair. */
+    private void otherFrog() {
+      String at = inFile("pair.signs.frogState");
+      assessment
+          .foot(foot.limb().pair())
+          .map(other -> other.signs().frogState())
+          .ifPresentOrElse(
+              frog -> derived("pairFrogState", frog.word(), at),
+              () -> unknown.put("pairFrogState", List.of(at)));
     }
 
     /** The path in this file of a field named from the foot in hand. */

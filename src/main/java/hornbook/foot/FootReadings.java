@@ -104,11 +104,6 @@ public record FootReadings(
     return Interval.of(pair.lameDays());
   }
 
-  /** How many feet of the pair have a frog growth that bleeds. */
-  public Interval frogGrowthsInPair() {
-    return pair.frogGrowths();
-  }
-
   public Interval bodyWeight() {
     return Interval.of(weight.kg());
   }

@@ -1,7 +1,6 @@
 package hornbook.foot;
 
 import hornbook.assessment.Foot;
-import hornbook.assessment.FrogState;
 import hornbook.assessment.Measures;
 
 /**
@@ -14,7 +13,6 @@ import hornbook.assessment.Measures;
  * @param width mm
  * @param lameness of the other foot, grade 0 to 5
  * @param lameDays days the other foot has been lame
- * @param frogGrowths how many of the two feet have a frog growth that bleeds
  */
 public record Pair(
     double angle,
@@ -22,20 +20,12 @@ public record Pair(
     double heelLength,
     double width,
     double lameness,
-    double lameDays,
-    Interval frogGrowths) {
+    double lameDays) {
 
   /** The comparison; all unknown when the other foot is null. */
   public static Pair of(Foot foot, Foot other) {
     if (other == null) {
-      return new Pair(
-          Double.NaN,
-          Double.NaN,
-          Double.NaN,
-          Double.NaN,
-          Double.NaN,
-          Double.NaN,
-          frogGrowths(foot.signs().frogState(), null));
+      return new Pair(Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
     }
     Measures here = foot.measures();
     Measures there = other.measures();
@@ -45,19 +35,7 @@ public record Pair(
         Known.orNaN(here.heelLength()) - Known.orNaN(there.heelLength()),
         Known.orNaN(here.width()) - Known.orNaN(there.width()),
         Known.orNaN(other.lameness()),
-        Known.orNaN(other.lameForDays()),
-        frogGrowths(foot.signs().frogState(), other.signs().frogState()));
-  }
-
-  /** From those seen to those that may be; unknown when nobody looked at either. */
-  private static Interval frogGrowths(FrogState here, FrogState there) {
-    return here == null && there == null ? Interval.UNKNOWN : growth(here).plus(growth(there));
-  }
-
-  private static Interval growth(FrogState frog) {
-    return frog == null
-        ? new Interval(0, 1)
-        : Interval.of(frog == FrogState.BLEEDING_GROWTH ? 1 : 0);
+        Known.orNaN(other.lameForDays()));
   }
 
   /** Difference in toe angle, whichever is steeper, deg. */

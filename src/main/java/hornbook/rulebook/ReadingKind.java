@@ -55,12 +55,6 @@ public enum ReadingKind {
       "pair.measures.toeAngle"),
   OPPOSITE_LAMENESS("lameness of the other foot of the pair", "grade", "pair.lameness"),
   OPPOSITE_LAME_DAYS("days the other foot of the pair has been lame", "days", "pair.lameForDays"),
-  /** Of the two feet of the pair; where one was not looked at, from what is so to what may be. */
-  FROG_GROWTHS_IN_PAIR(
-      "feet of the pair with a frog growth that bleeds",
-      "",
-      "foot.signs.frogState",
-      "pair.signs.frogState"),
   BODY_WEIGHT("body weight", "kg", "horse.weight"),
   HOOF_LOAD_INDEX(
       "body weight for the size of the hoof", "psi", "horse.weight", "foot.measures.coronetGirth"),

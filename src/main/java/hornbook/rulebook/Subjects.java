@@ -36,6 +36,10 @@ public final class Subjects {
   static {
     WORDS.put("limbs", new Subject("limb", "", List.of("fore", "hind")));
     WORDS.put("age", new Subject("age", "", List.of("adult", "foal")));
+    WORDS.put(
+        "pairFrogState",
+        new Subject(
+            "state of the other frog of the pair", "", words(Fields.ofFoot("signs.frogState"))));
     for (String group : List.of("horse", "visit")) {
       add((FieldHolder) Fields.at(group).kind());
     }

@@ -1,16 +1,11 @@
 package hornbook.foot;
 
-import static hornbook.assessment.FrogState.BLEEDING_GROWTH;
-import static hornbook.assessment.FrogState.HEALTHY;
-import static hornbook.assessment.FrogState.THRUSH;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hornbook.assessment.Foot;
-import hornbook.assessment.FrogState;
 import hornbook.assessment.Limb;
 import hornbook.assessment.Measures;
-import hornbook.assessment.Signs;
 import java.util.HashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -43,27 +38,6 @@ class PairTest {
     assertThat(pair.angleGap()).isNaN();
     assertThat(pair.lameness()).isNaN();
     assertThat(pair.toeLength()).isNaN();
-  }
-
-  @Test
-  void aFrogNobodyLookedAtMayHaveTheGrowthToo() {
-    assertThat(growths(BLEEDING_GROWTH, BLEEDING_GROWTH)).isEqualTo(Interval.of(2));
-    assertThat(growths(BLEEDING_GROWTH, THRUSH)).isEqualTo(Interval.of(1));
-    assertThat(growths(BLEEDING_GROWTH, null)).isEqualTo(new Interval(1, 2));
-    assertThat(growths(null, HEALTHY)).isEqualTo(new Interval(0, 1));
-    assertThat(growths(null, null)).isEqualTo(Interval.UNKNOWN);
-    assertThat(Pair.of(foot(BLEEDING_GROWTH), null).frogGrowths()).isEqualTo(new Interval(1, 2));
-  }
-
-  private static Interval growths(FrogState here, FrogState there) {
-    return Pair.of(foot(here), foot(there)).frogGrowths();
-  }
-
-  private static Foot foot(FrogState frog) {
-    Map<String, Object> known = new HashMap<>();
-    known.put("frogState", frog);
-    return Given.a(
-        Foot.class, Map.of("limb", Limb.LEFT_HIND, "signs", Given.a(Signs.class, known)));
   }
 
   private static Pair pair(Double here, Double there) {
