@@ -48,9 +48,9 @@ final class YamlTree {
     } catch (MarkedYamlEngineException malformed) {
       Mark mark = malformed.getProblemMark().or(malformed::getContextMark).orElse(null);
       throw tree.unreadable(
-          tree.place(Optional.ofNullable(mark)), YamlProblem.found(malformed), "YAML");
+          tree.place(Optional.ofNullable(mark)), YamlProblem.found(malformed), YamlProblem.ALLOWED);
     } catch (YamlEngineException malformed) {
-      throw tree.unreadable(new Place(file, 1, 1), "text that is not YAML", "YAML");
+      throw tree.unreadable(new Place(file, 1, 1), "text that is not YAML", YamlProblem.ALLOWED);
     }
     if (tree.builder.root() == null) {
       throw tree.unreadable(new Place(file, 1, 1), "an empty file", "an assessment");

@@ -126,6 +126,11 @@ class BrokenFilesTest {
           horse:\\n\\tname: x|:2:1: found a tab at the start of a line
           horse: [a|:1:10: found a bracket [ that is not closed
           horse: {a: 1|:1:13: found a brace { that is not closed
+          horse: {a: 1,\\n  b: 2|:2:7: found a brace { that is not closed, or a comma left out (begun at line 1)
+          horse: [a,, b]|:1:11: found a comma or bracket where a value should stand
+          horse: 1\\n]|:2:1: found a line set in differently from those it belongs to (begun at line 1)
+          [a]\\nb|:2:1: found more after the end
+          horse: & a|:1:9: found a name for a repeat
           horse: "a|:1:10: found a quote that is not closed
           horse: a: b|:1:9: found a second colon on the line
           horse: 1\\nvisit|:2:6: found a line without a colon
