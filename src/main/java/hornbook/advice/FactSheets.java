@@ -9,6 +9,8 @@ import hornbook.foot.Age;
 import hornbook.foot.FootLimits;
 import hornbook.foot.FootReadings;
 import hornbook.foot.Interval;
+import hornbook.foot.WallGroup;
+import hornbook.foot.WallSurvey;
 import hornbook.rulebook.ReadingKind;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.Subjects;
@@ -92,7 +94,9 @@ final class FactSheets {
       boolean fore = foot.limb().fore();
       derived("limbs", fore ? "fore" : "hind", path + ".limb");
       Held limits = held.get(fore ? Limit.Limbs.FORE : Limit.Limbs.HIND).get(age());
-      computed(FootReadings.of(assessment, foot, limits.computing()));
+      FootReadings worked = FootReadings.of(assessment, foot, limits.computing());
+      computed(worked);
+      defectMoist(worked.wall());
       otherFrog();
       return new FactSheet(
           Collections.unmodifiableMap(seen),
@@ -169,6 +173,24 @@ final class FactSheets {
           unknown.put(kind.id(), fields);
         }
       }
+    }
+
+    /** Dry only when the whole edge is mapped and every stretch that is gone or parted was felt. */
+    private void defectMoist(WallSurvey wall) {
+      Boolean moist = wall == null ? null : wall.moistDefect();
+      if (moist != null) {
+        derived("defectMoist", moist ? "yes" : "no", path + ".wall");
+        return;
+      }
+      List<String> notFelt = new ArrayList<>();
+      for (int row = 0; foot.wall() != null && row < foot.wall().size(); row++) {
+        hornbook.assessment.Stretch stretch = foot.wall().get(row);
+        boolean defect = stretch.state() != null && WallGroup.of(stretch.state()).defect();
+        if (defect && stretch.moist() == null) {
+          notFelt.add(path + ".wall[" + row + "].moist");
+        }
+      }
+      unknown.put("defectMoist", notFelt.isEmpty() ? List.of(path + ".wall") : notFelt);
     }
 
     /** The one word that rules ask of the other foot of the pair. */
