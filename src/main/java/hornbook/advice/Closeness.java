@@ -4,10 +4,10 @@ import hornbook.rulebook.fact.Limit;
 import hornbook.rulebook.fact.Reading;
 
 /** Whether a reading lies so near a limit that measuring again by hand could turn it over. */
-final class Closeness {
+public final class Closeness {
   private Closeness() {}
 
-  static boolean close(FactSheet sheet, Reading reading, Limit limit) {
+  public static boolean close(FactSheet sheet, Reading reading, Limit limit) {
     Limit error =
         switch (limit.unit()) {
           case "mm" -> sheet.limits().get("error.length");

@@ -1,0 +1,65 @@
+package hornbook.report;
+
+import hornbook.advice.Advice;
+import hornbook.advice.FootAdvice;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Writes advice as plain text for a terminal or a slip of paper. */
+public final class AdviceText {
+  /** The most lines for one foot; for several feet, so many for each. */
+  public static final int BRIEF_LINES = 15;
+
+  public static final int USUAL_LINES = 60;
+
+  private AdviceText() {}
+
+  /** The whole page, each line ended by a newline and none wider than asked. */
+  public static String render(Advice advice, TextOptions options) {
+    Paint paint = options.colour() ? Paint.TERMINAL : Paint.NONE;
+    Told told = Told.of(advice, options.units(), options.detail());
+    List<String> lines = new ArrayList<>();
+    List<String> head = head(told, options, paint);
+    List<String> safety = Wrap.lines(Head.SAFETY, options.width(), "", "");
+    lines.addAll(head);
+    int shared = head.size() + 1 + safety.size();
+    for (FootAdvice foot : advice.feet()) {
+      lines.addAll(
+          options.detail() == Detail.BRIEF
+              ? BriefText.lines(told, foot, options.width(), paint, BRIEF_LINES - shared)
+              : foot(told, foot, options, paint, USUAL_LINES - shared));
+    }
+    lines.add("");
+    lines.addAll(safety);
+    return String.join("\n", lines) + "\n";
+  }
+
+  private static List<String> head(Told told, TextOptions options, Paint paint) {
+    List<String> head = new ArrayList<>();
+    Wrap.lines("Hornbook advice: " + Head.title(told.advice()), options.width(), "", "  ")
+        .forEach(line -> head.add(paint.bold(line)));
+    String facts = Head.facts(told.advice(), told.phrases());
+    if (!facts.isEmpty() && options.detail() != Detail.BRIEF) {
+      head.addAll(Wrap.lines(facts, options.width(), "", "  "));
+    }
+    return head;
+  }
+
+  private static List<String> foot(
+      Told told, FootAdvice foot, TextOptions options, Paint paint, int budget) {
+    Page page = Page.of(told, foot);
+    List<TextSection> sections = new ArrayList<>();
+    for (Section section : page.sections()) {
+      sections.add(new TextSection(section, options.width(), sections.isEmpty()));
+    }
+    if (options.detail() == Detail.USUAL) {
+      TextFit.within(budget - 2, sections);
+    }
+    List<String> lines = new ArrayList<>();
+    lines.add("");
+    lines.add(paint.bold("=== " + page.foot().toUpperCase(Locale.ROOT) + " ==="));
+    sections.forEach(section -> lines.addAll(section.lines(paint)));
+    return lines;
+  }
+}

@@ -1,0 +1,35 @@
+package hornbook.report;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Amounts that stand written in the texts of the rule base, put into the units of the reader. */
+final class LiteralUnits {
+  private static final Pattern AMOUNT =
+      Pattern.compile(
+          "(?<![\\w.])(-?\\d+(?:\\.\\d+)?)(?: to (-?\\d+(?:\\.\\d+)?))? (mm|cm|kg|C)\\b");
+
+  private final Units units;
+
+  LiteralUnits(Units units) {
+    this.units = units;
+  }
+
+  String in(String text) {
+    Matcher amount = AMOUNT.matcher(text);
+    StringBuilder put = new StringBuilder();
+    while (amount.find()) {
+      amount.appendReplacement(put, Matcher.quoteReplacement(said(amount)));
+    }
+    amount.appendTail(put);
+    return put.toString();
+  }
+
+  private String said(Matcher amount) {
+    double from = Double.parseDouble(amount.group(1));
+    String unit = amount.group(3);
+    return amount.group(2) == null
+        ? units.text(from, unit)
+        : units.span(from, Double.parseDouble(amount.group(2)), unit);
+  }
+}

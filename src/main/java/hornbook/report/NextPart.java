@@ -1,0 +1,100 @@
+package hornbook.report;
+
+import hornbook.advice.CautionGiven;
+import hornbook.advice.FootAdvice;
+import hornbook.advice.Question;
+import hornbook.report.Section.Item;
+import hornbook.report.Section.Kind;
+import hornbook.rulebook.fact.Urgency;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Cautions, and what to look at next: the weightiest first. */
+final class NextPart {
+  private static final String COULD_MEAN = "could mean ";
+
+  private static final Set<String> SOON =
+      Set.of(
+          COULD_MEAN + ReferralPart.heading(Urgency.NOW),
+          COULD_MEAN + ReferralPart.heading(Urgency.TODAY));
+
+  private final Told told;
+
+  NextPart(Told told) {
+    this.told = told;
+  }
+
+  List<Section> of(FootAdvice foot) {
+    List<Section> sections = new ArrayList<>();
+    List<Item> cautions = foot.cautions().stream().map(this::caution).toList();
+    List<Item> next =
+        told.detail() == Detail.FULL
+            ? foot.questions().stream().map(this::question).toList()
+            : byWeight(foot);
+    sections.addAll(Section.unlessEmpty(Kind.CAUTIONS, "TAKE CARE", cautions));
+    sections.addAll(Section.unlessEmpty(Kind.NEXT, "LOOK AT NEXT", next));
+    return sections;
+  }
+
+  private Item caution(CautionGiven caution) {
+    String says = told.phrases().grounded(caution.says(), caution.basis());
+    return new Item("", says, List.of(), caution.rule());
+  }
+
+  /** What could call the vet, the soonest first; then what could change the shoe. */
+  private static List<Item> byWeight(FootAdvice foot) {
+    Map<String, Set<String>> byWeight = new LinkedHashMap<>();
+    Set<String> atTheTop = new LinkedHashSet<>();
+    for (Question question : foot.questions()) {
+      String name = FieldNames.of(question.field());
+      if (question.provisional()) {
+        atTheTop.add(name);
+      }
+      byWeight.computeIfAbsent(weight(question), weight -> new LinkedHashSet<>()).add(name);
+    }
+    List<Item> items = new ArrayList<>();
+    if (!atTheTop.isEmpty() && atTheTop.size() <= ReferralPart.MOST_NAMED) {
+      items.add(Item.of("first those named above as provisional."));
+      byWeight.keySet().removeIf(weight -> SOON.contains(weight));
+    }
+    byWeight.forEach((weight, names) -> items.add(Item.of(weight, String.join("; ", names) + ".")));
+    return items;
+  }
+
+  private static String weight(Question question) {
+    if (question.urgency() == Urgency.MENTION) {
+      return "could be worth a word with the vet";
+    }
+    if (question.urgency() != null) {
+      return COULD_MEAN + ReferralPart.heading(question.urgency());
+    }
+    return question.couldChange().equals(List.of("caution"))
+        ? "could bring a caution"
+        : "could change what is done";
+  }
+
+  private Item question(Question question) {
+    String could =
+        question.couldChange().stream()
+            .map(this::named)
+            .collect(Collectors.joining(", ", weight(question) + ": ", ""));
+    return new Item(
+        FieldNames.of(question.field()),
+        FieldNames.how(question.field()),
+        List.of(could + ". " + question.why() + ". Field: " + question.field()),
+        null);
+  }
+
+  private String named(String change) {
+    return switch (change) {
+      case "referral" -> "the vet";
+      case "caution" -> "a caution";
+      default -> told.label(change);
+    };
+  }
+}

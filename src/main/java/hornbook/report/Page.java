@@ -1,0 +1,23 @@
+package hornbook.report;
+
+import hornbook.advice.FootAdvice;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The sections of the advice on one foot, in the order they are read. */
+record Page(String foot, List<Section> sections) {
+  static Page of(Told told, FootAdvice foot) {
+    List<Section> sections = new ArrayList<>();
+    sections.addAll(new ReferralPart(told).of(foot));
+    sections.addAll(new ChoicePart(told).of(foot));
+    sections.addAll(new FoundPart(told).of(foot));
+    sections.addAll(new MeasurePart(told).of(foot));
+    sections.addAll(new SupportPart(told).of(foot));
+    sections.addAll(new NextPart(told).of(foot));
+    if (told.detail() == Detail.FULL) {
+      sections.addAll(new ReasonPart(told).of(foot));
+    }
+    sections.addAll(new SourcePart(told).of(foot));
+    return new Page(FieldNames.of(foot.limb()), List.copyOf(sections));
+  }
+}

@@ -1,0 +1,141 @@
+package hornbook.report;
+
+import hornbook.advice.Says;
+import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.Subjects;
+import hornbook.rulebook.fact.Basis;
+import hornbook.rulebook.fact.Cited;
+import hornbook.rulebook.fact.Crack;
+import hornbook.rulebook.fact.Finding;
+import hornbook.rulebook.fact.Limit;
+import hornbook.rulebook.fact.Reading;
+import hornbook.rulebook.fact.Seen;
+import hornbook.rulebook.fact.Stretch;
+import java.math.BigDecimal;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Turns sentences with holes and the facts that fill them into plain words, in given units. */
+public final class Phrases {
+  private static final Pattern HOLE = Pattern.compile("\\{(\\w+)\\}");
+  private static final int FINEST = 4;
+
+  private final Rulebook book;
+  private final Units units;
+  private final LiteralUnits literals;
+
+  public Phrases(Rulebook book, Units units) {
+    this.book = book;
+    this.units = units;
+    this.literals = new LiteralUnits(units);
+  }
+
+  public Units units() {
+    return units;
+  }
+
+  /** The sentence with its holes filled. */
+  public String says(Says says) {
+    return filled(says, false);
+  }
+
+  /**
+   * The sentence with its holes filled; what does not rest on a published work says so, each limit
+   * on the spot and the sentence as a whole at its end.
+   *
+   * @param basis the weakest ground the sentence rests on
+   */
+  public String grounded(Says says, Basis basis) {
+    String text = filled(says, true);
+    String tag = tag(basis);
+    return tag.isEmpty() || Sentence.grounded(text, basis) ? text : text + " " + tag;
+  }
+
+  /** {@code (practice)}, or nothing for what is published. */
+  public static String tag(Basis basis) {
+    return basis == Basis.PUBLISHED ? "" : "(" + basis.word() + ")";
+  }
+
+  /** A text of the rule base without holes, its amounts in the units of the reader. */
+  public String plain(String text) {
+    return literals.in(text);
+  }
+
+  /** One fact in plain words: a number with its unit, a word, a name, a short description. */
+  public String of(Cited fact) {
+    return of(fact, 0);
+  }
+
+  /** A limit's value with its unit, and its ground where that is not a published work. */
+  public String groundedLimit(Limit limit) {
+    return (of(limit) + " " + tag(limit.basis())).strip();
+  }
+
+  private String of(Cited fact, int finer) {
+    if (fact instanceof Reading reading) {
+      return units.text(reading.low(), reading.high(), Subjects.unit(reading.what()), finer);
+    }
+    if (fact instanceof Limit limit) {
+      return units.text(limit.value(), limit.unit(), Math.max(finer, exact(limit)));
+    }
+    if (fact instanceof Crack crack) {
+      return PlainWords.of(crack);
+    }
+    if (fact instanceof Stretch stretch) {
+      return PlainWords.of(stretch, units);
+    }
+    if (fact instanceof Finding finding) {
+      return book.findings().get(finding.what()).label();
+    }
+    return PlainWords.of(((Seen) fact).word());
+  }
+
+  /** Decimals beyond the usual that a limit needs to be shown as it stands in the rule base. */
+  private int exact(Limit limit) {
+    boolean converted = !units.amount(limit.value(), limit.unit()).unit().equals(limit.unit());
+    int scale = BigDecimal.valueOf(limit.value()).stripTrailingZeros().scale();
+    return converted ? 0 : Math.max(0, scale - Numbers.decimals(limit.unit()));
+  }
+
+  private String filled(Says says, boolean grounds) {
+    int finer = telling(says);
+    Sentence sentence = new Sentence();
+    Matcher hole = HOLE.matcher(says.template());
+    int end = 0;
+    while (hole.find()) {
+      sentence.literal(literals.in(says.template().substring(end, hole.start())));
+      Cited fact = says.holes().get(hole.group(1));
+      sentence.fact(of(fact, finer), fact instanceof Finding);
+      if (grounds && fact instanceof Limit limit) {
+        sentence.ground(limit.basis());
+      }
+      end = hole.end();
+    }
+    sentence.literal(literals.in(says.template().substring(end)));
+    return sentence.text();
+  }
+
+  /** How many more decimals tell a reading from the limit it was held against. */
+  private int telling(Says says) {
+    int finer = 0;
+    while (finer < FINEST && blurred(says, finer)) {
+      finer++;
+    }
+    return finer;
+  }
+
+  private boolean blurred(Says says, int finer) {
+    for (Cited one : says.holes().values()) {
+      for (Cited other : says.holes().values()) {
+        if (one instanceof Reading reading
+            && other instanceof Limit limit
+            && reading.exact()
+            && reading.low() != limit.value()
+            && of(reading, finer).equals(of(limit, finer))) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,62 @@
+package hornbook.report;
+
+import hornbook.advice.FootAdvice;
+import hornbook.advice.Judged;
+import hornbook.advice.ReasonGiven;
+import hornbook.report.Section.Item;
+import hornbook.report.Section.Kind;
+import hornbook.rulebook.fact.Cited;
+import hornbook.rulebook.fact.Limit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Every reason once, with what was seen, the limits it was held against and their sources. */
+final class ReasonPart {
+  private final Told told;
+
+  ReasonPart(Told told) {
+    this.told = told;
+  }
+
+  List<Section> of(FootAdvice foot) {
+    Map<String, ReasonGiven> byRule = new TreeMap<>();
+    Stream.concat(foot.techniques().stream(), foot.supports().stream())
+        .map(Judged::reasons)
+        .forEach(all -> all.forEach(reason -> byRule.putIfAbsent(reason.rule(), reason)));
+    return Section.unlessEmpty(
+        Kind.REASONS, "EVERY REASON", byRule.values().stream().map(this::item).toList());
+  }
+
+  private Item item(ReasonGiven reason) {
+    String says = told.phrases().grounded(reason.says(), reason.basis());
+    List<String> notes = new ArrayList<>();
+    String seen =
+        reason.because().stream()
+            .filter(fact -> !(fact instanceof Limit))
+            .map(fact -> new Observed(told.phrases()).line(fact))
+            .collect(Collectors.joining("; "));
+    if (!seen.isEmpty()) {
+      notes.add(
+          "Seen: " + seen + (reason.close() ? "; too close to the limit to call by hand" : ""));
+    }
+    for (Cited fact : reason.because()) {
+      if (fact instanceof Limit limit) {
+        notes.add("Limit: " + new LimitText(told).line(limit));
+      }
+    }
+    notes.add(
+        "Source: "
+            + reason.sources().stream()
+                .map(key -> told.citations().brief(key))
+                .distinct()
+                .collect(Collectors.joining("; "))
+            + "; "
+            + reason.basis().word()
+            + ".");
+    return new Item(told.rule(reason.rule()).title(), says, notes, reason.rule());
+  }
+}

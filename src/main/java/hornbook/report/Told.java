@@ -1,0 +1,31 @@
+package hornbook.report;
+
+import hornbook.advice.Advice;
+import hornbook.rulebook.RuleEntry;
+import hornbook.rulebook.Rulebook;
+
+/** What every part of a page needs to put the advice into words. */
+record Told(Advice advice, Phrases phrases, Citations citations, Bands bands, Detail detail) {
+  static Told of(Advice advice, Units units, Detail detail) {
+    Rulebook book = advice.rulebook();
+    return new Told(advice, new Phrases(book, units), new Citations(book), new Bands(book), detail);
+  }
+
+  Rulebook book() {
+    return advice.rulebook();
+  }
+
+  RuleEntry rule(String id) {
+    return book().rules().get(id);
+  }
+
+  /** A rule's title with its id: {@code A corn (B028)}. */
+  String title(String id) {
+    return rule(id).title() + " (" + id + ")";
+  }
+
+  /** The name of a technique or a support in words of the trade. */
+  String label(String id) {
+    return book().technique(id) == null ? book().support(id).label() : book().technique(id).label();
+  }
+}
