@@ -37,8 +37,7 @@ final class BriefText {
     return parts.stream().flatMap(part -> part.lines(width, paint).stream()).toList();
   }
 
-  private static void shorten(
-      List<BriefPart> some, List<BriefPart> parts, int width, int budget) {
+  private static void shorten(List<BriefPart> some, List<BriefPart> parts, int width, int budget) {
     boolean gave = true;
     while (gave && height(parts, width) > budget) {
       gave = false;

@@ -16,6 +16,9 @@ final class LiteralUnits {
   }
 
   String in(String text) {
+    if (!hasDigit(text)) {
+      return text;
+    }
     Matcher amount = AMOUNT.matcher(text);
     StringBuilder put = new StringBuilder();
     while (amount.find()) {
@@ -23,6 +26,15 @@ final class LiteralUnits {
     }
     amount.appendTail(put);
     return put.toString();
+  }
+
+  private static boolean hasDigit(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (Character.isDigit(text.charAt(i))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private String said(Matcher amount) {

@@ -12,17 +12,21 @@ import hornbook.rulebook.fact.Reading;
 import hornbook.rulebook.fact.Seen;
 import hornbook.rulebook.fact.Stretch;
 import java.math.BigDecimal;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.IdentityHashMap;
+import java.util.Map;
 
-/** Turns sentences with holes and the facts that fill them into plain words, in given units. */
+/**
+ * Turns sentences with holes and the facts that fill them into plain words, in given units. One
+ * reason bears on many techniques, so what was said once is kept: for use by one thread.
+ */
 public final class Phrases {
-  private static final Pattern HOLE = Pattern.compile("\\{(\\w+)\\}");
   private static final int FINEST = 4;
 
   private final Rulebook book;
   private final Units units;
   private final LiteralUnits literals;
+  private final Map<Says, String> said = new IdentityHashMap<>();
+  private final Map<Says, String> saidWithGrounds = new IdentityHashMap<>();
 
   public Phrases(Rulebook book, Units units) {
     this.book = book;
@@ -36,7 +40,7 @@ public final class Phrases {
 
   /** The sentence with its holes filled. */
   public String says(Says says) {
-    return filled(says, false);
+    return said.computeIfAbsent(says, one -> filled(one, false));
   }
 
   /**
@@ -46,7 +50,7 @@ public final class Phrases {
    * @param basis the weakest ground the sentence rests on
    */
   public String grounded(Says says, Basis basis) {
-    String text = filled(says, true);
+    String text = saidWithGrounds.computeIfAbsent(says, one -> filled(one, true));
     String tag = tag(basis);
     return tag.isEmpty() || Sentence.grounded(text, basis) ? text : text + " " + tag;
   }
@@ -100,18 +104,19 @@ public final class Phrases {
   private String filled(Says says, boolean grounds) {
     int finer = telling(says);
     Sentence sentence = new Sentence();
-    Matcher hole = HOLE.matcher(says.template());
-    int end = 0;
-    while (hole.find()) {
-      sentence.literal(literals.in(says.template().substring(end, hole.start())));
-      Cited fact = says.holes().get(hole.group(1));
+    String template = says.template();
+    int from = 0;
+    for (int hole = template.indexOf('{'); hole >= 0; hole = template.indexOf('{', from)) {
+      int end = template.indexOf('}', hole);
+      sentence.literal(literals.in(template.substring(from, hole)));
+      Cited fact = says.holes().get(template.substring(hole + 1, end));
       sentence.fact(of(fact, finer), fact instanceof Finding);
       if (grounds && fact instanceof Limit limit) {
         sentence.ground(limit.basis());
       }
-      end = hole.end();
+      from = end + 1;
     }
-    sentence.literal(literals.in(says.template().substring(end)));
+    sentence.literal(literals.in(template.substring(from)));
     return sentence.text();
   }
 

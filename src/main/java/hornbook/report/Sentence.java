@@ -1,14 +1,13 @@
 package hornbook.report;
 
 import hornbook.rulebook.fact.Basis;
-import java.util.regex.Pattern;
+import java.util.List;
 
 /** A sentence while it is put together: words from the facts are bent to fit their places. */
 final class Sentence {
-  private static final Pattern ONE = Pattern.compile("(?<![\\d./] ?)1 (nail|cycle|turn|visit)s\\b");
-  private static final Pattern ARTICLE_BEFORE = Pattern.compile("(?is).*\\b(a|an|the|no) $");
-  private static final Pattern ARTICLE = Pattern.compile("^(a|an) ");
-  private static final Pattern ONLY_BEFORE = Pattern.compile("(?is).*\\bonly $");
+  private static final List<String> COUNTED = List.of("nail", "cycle", "turn", "visit");
+  private static final List<String> ARTICLES = List.of("a ", "an ", "the ", "no ");
+  private static final String ONLY = "only ";
 
   private final StringBuilder text = new StringBuilder();
 
@@ -16,14 +15,15 @@ final class Sentence {
     text.append(words);
   }
 
-  /** Adds what a fact says, with a capital where it begins the sentence. */
+  /**
+   * Adds what a fact says, with a capital where it begins a sentence.
+   *
+   * @param name whether the words are the name of a finding, whose article may stand there already
+   */
   void fact(String words, boolean name) {
-    String fitted = words;
-    if (name && ARTICLE_BEFORE.matcher(text).matches()) {
-      fitted = ARTICLE.matcher(words).replaceFirst("");
-    }
-    if (words.startsWith("at most ") && ONLY_BEFORE.matcher(text).matches()) {
-      text.setLength(text.length() - "only ".length());
+    String fitted = name && follows(ARTICLES) ? bare(words) : words;
+    if (words.startsWith("at most ") && follows(List.of(ONLY))) {
+      text.setLength(text.length() - ONLY.length());
     }
     text.append(begins() ? capital(fitted) : fitted);
   }
@@ -41,12 +41,39 @@ final class Sentence {
     return words.contains("(" + basis.word() + ")") || words.contains(", " + basis.word() + ")");
   }
 
+  /** The sentence, with one of a kind in the singular. */
   String text() {
-    return ONE.matcher(text).replaceAll("1 $1");
+    String whole = text.toString();
+    for (String what : COUNTED) {
+      int at = whole.indexOf(" 1 " + what + "s");
+      if (at >= 0) {
+        int plural = at + 3 + what.length();
+        whole = whole.substring(0, plural) + whole.substring(plural + 1);
+      }
+    }
+    return whole;
   }
 
   private boolean begins() {
-    return text.isEmpty() || text.toString().endsWith(". ");
+    int end = text.length();
+    return end == 0 || (end > 1 && text.charAt(end - 1) == ' ' && text.charAt(end - 2) == '.');
+  }
+
+  private boolean follows(List<String> words) {
+    for (String word : words) {
+      int start = text.length() - word.length();
+      boolean there = start >= 0 && text.substring(start).equalsIgnoreCase(word);
+      if (there && (start == 0 || text.charAt(start - 1) == ' ')) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static String bare(String name) {
+    return name.startsWith("a ") || name.startsWith("an ")
+        ? name.substring(name.indexOf(' ') + 1)
+        : name;
   }
 
   static String capital(String words) {

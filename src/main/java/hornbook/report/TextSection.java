@@ -144,7 +144,10 @@ final class TextSection {
     int named = section.kind() == Kind.REFERRAL ? gone.size() : Math.min(FEW, gone.size());
     int more = gone.size() - named;
     String titles =
-        gone.stream().limit(named).map(item -> item.brief().line()).collect(Collectors.joining("; "));
+        gone.stream()
+            .limit(named)
+            .map(item -> item.brief().line())
+            .collect(Collectors.joining("; "));
     String end = more > 0 ? "; and " + more + " more: --full" : ". More on this: --full";
     return Wrap.lines(titles + end, width, "- ", "  ");
   }
