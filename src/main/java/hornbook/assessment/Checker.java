@@ -21,7 +21,7 @@ final class Checker {
   /** The assessment in a tree; of use only when no fault was found. */
   Assessment read(Located tree) {
     if (!(tree instanceof Group)) {
-      refuse(tree, Fields.ASSESSMENT);
+      refuse(tree, Fields.ASSESSMENT.allowed());
       return null;
     }
     Assessment assessment = (Assessment) group(Fields.ASSESSMENT, tree);
@@ -46,7 +46,7 @@ final class Checker {
     if (value instanceof Scalar scalar) {
       return scalar(field, scalar);
     }
-    return refuse(value, kind);
+    return refuse(value, allowed(field));
   }
 
   /** A record; an empty one where nothing was given. */
@@ -54,7 +54,7 @@ final class Checker {
     Group group = value instanceof Group given ? given : null;
     boolean nothing = value == null || value instanceof Scalar scalar && scalar.unknown();
     if (group == null && !nothing) {
-      refuse(value, holder);
+      refuse(value, holder.allowed());
     }
     if (group != null) {
       refuseUnknownKeys(group, holder.names(), faults);
@@ -81,10 +81,10 @@ final class Checker {
     }
   }
 
-  /** Unknown will not do where the field is required. */
+  /** Unknown will do wherever the field is not required. */
   private static String allowed(Field field) {
     String allowed = field.kind().allowed();
-    return field.required() ? allowed.replace(", " + Fields.UNKNOWN, "") : allowed;
+    return field.required() ? allowed : allowed + " or " + Fields.UNKNOWN;
   }
 
   private List<Object> rows(FieldRows rows, Located value) {
@@ -92,7 +92,7 @@ final class Checker {
       return List.of();
     }
     if (!(value instanceof Items list)) {
-      refuse(value, rows);
+      refuse(value, rows.allowed());
       return null;
     }
     int count = list.items().size();
@@ -106,8 +106,7 @@ final class Checker {
     List<Object> records = new ArrayList<>(count);
     for (Located item : list.items()) {
       if (!(item instanceof Group)) {
-        String allowed = "a group of fields: " + String.join(", ", rows.names());
-        faults.add(Fault.at(item.place(), item.path(), item.kind(), allowed));
+        refuse(item, "a group of fields: " + String.join(", ", rows.names()));
       }
       records.add(group(rows, item instanceof Group ? item : null));
     }
@@ -121,7 +120,8 @@ final class Checker {
     List<Located> items = value instanceof Items list ? list.items() : List.of(value);
     List<Object> read = new ArrayList<>(items.size());
     for (Located item : items) {
-      Object word = item instanceof Scalar scalar ? word(words, scalar) : refuse(item, words);
+      Object word =
+          item instanceof Scalar scalar ? word(words, scalar) : refuse(item, words.allowed());
       if (word != null && !read.contains(word)) {
         read.add(word);
       }
@@ -154,8 +154,8 @@ final class Checker {
     return ((ScalarKind.Taken.Value) taken).value();
   }
 
-  private Object refuse(Located value, Kind kind) {
-    faults.add(Fault.at(value.place(), value.path(), value.kind(), kind.allowed()));
+  private Object refuse(Located value, String allowed) {
+    faults.add(Fault.at(value.place(), value.path(), value.kind(), allowed));
     return null;
   }
 

@@ -18,7 +18,7 @@ final class FieldSchema {
     for (Field field : holder.fields()) {
       json.writeObjectFieldStart(field.name());
       json.writeStringField("title", field.label());
-      json.writeStringField("description", field.how() + " Allowed: " + field.kind().allowed());
+      json.writeStringField("description", described(field));
       field(field);
       json.writeEndObject();
     }
@@ -29,6 +29,11 @@ final class FieldSchema {
       strings("required", required);
     }
     json.writeBooleanField("additionalProperties", false);
+  }
+
+  private static String described(Field field) {
+    boolean holder = field.kind() instanceof FieldHolder;
+    return holder ? field.how() : field.how() + " Allowed: " + field.kind().allowed() + ".";
   }
 
   private void field(Field field) throws IOException {
@@ -97,16 +102,12 @@ final class FieldSchema {
   private void scalar(ScalarKind kind, boolean required) throws IOException {
     if (kind instanceof OneWord word) {
       json.writeArrayFieldStart("enum");
-      words(word.words());
-      unknown(required);
-      json.writeEndArray();
+      choice(word.words(), required);
     } else if (kind instanceof Flag) {
       json.writeArrayFieldStart("enum");
       json.writeBoolean(true);
       json.writeBoolean(false);
-      words(Flag.words());
-      unknown(required);
-      json.writeEndArray();
+      choice(Flag.words(), required);
     } else if (kind instanceof WholeNumber whole) {
       types("integer", "string", "null");
       json.writeStringField("pattern", exactly(Fields.UNKNOWN));
@@ -123,26 +124,32 @@ final class FieldSchema {
       json.writeNumberField("maxLength", Text.LONGEST);
       json.writeStringField("pattern", "^[^" + Text.UNPRINTABLE + "]*$");
     } else if (kind instanceof Day) {
-      types("string", "null");
-      json.writeArrayFieldStart("anyOf");
-      json.writeStartObject();
-      json.writeStringField("pattern", exactly(Fields.UNKNOWN));
-      json.writeEndObject();
-      json.writeStartObject();
-      json.writeStringField("format", "date");
-      json.writeStringField("pattern", Day.PATTERN);
-      json.writeEndObject();
-      json.writeEndArray();
+      day();
     } else {
       json.writeStringField("const", kind.allowed());
     }
   }
 
-  private void unknown(boolean required) throws IOException {
+  private void choice(List<String> words, boolean required) throws IOException {
+    words(words);
     if (!required) {
       json.writeString(Fields.UNKNOWN);
       json.writeNull();
     }
+    json.writeEndArray();
+  }
+
+  private void day() throws IOException {
+    types("string", "null");
+    json.writeArrayFieldStart("anyOf");
+    json.writeStartObject();
+    json.writeStringField("pattern", exactly(Fields.UNKNOWN));
+    json.writeEndObject();
+    json.writeStartObject();
+    json.writeStringField("format", "date");
+    json.writeStringField("pattern", Day.PATTERN);
+    json.writeEndObject();
+    json.writeEndArray();
   }
 
   void types(String... types) throws IOException {

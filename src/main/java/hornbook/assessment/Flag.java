@@ -31,7 +31,7 @@ public record Flag() implements ScalarKind {
 
   @Override
   public String allowed() {
-    return String.join(", ", KNOWN);
+    return "true, false, yes, no";
   }
 
   @Override

@@ -1,5 +1,7 @@
 package hornbook.assessment;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,13 +34,17 @@ public sealed interface Located {
     }
 
     /** True for an empty value and for the word {@code unknown}. */
-    boolean unknown() {
+    public boolean unknown() {
       return token == Token.NOTHING || token == Token.TEXT && text.equals(Fields.UNKNOWN);
     }
   }
 
   /** A list. */
   record Items(Place place, String path, List<Located> items) implements Located {
+    public Items {
+      items = Collections.unmodifiableList(items);
+    }
+
     @Override
     public String kind() {
       return items.isEmpty() ? "an empty list" : "a list";
@@ -46,7 +52,7 @@ public sealed interface Located {
 
     @Override
     public Items moved(String to) {
-      List<Located> moved = new java.util.ArrayList<>(items.size());
+      List<Located> moved = new ArrayList<>(items.size());
       for (Located item : items) {
         moved.add(item.moved(to + "[" + moved.size() + "]"));
       }
@@ -56,6 +62,10 @@ public sealed interface Located {
 
   /** A group of named values, in the order of the file. */
   record Group(Place place, String path, Map<String, Member> members) implements Located {
+    public Group {
+      members = Collections.unmodifiableMap(members);
+    }
+
     @Override
     public String kind() {
       return "a group of fields";

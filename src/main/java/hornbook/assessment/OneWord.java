@@ -26,7 +26,7 @@ public record OneWord(List<Word> options) implements ScalarKind {
 
   @Override
   public String allowed() {
-    return String.join(", ", words()) + ", " + Fields.UNKNOWN;
+    return String.join(", ", words());
   }
 
   @Override

@@ -18,9 +18,6 @@ final class TreeBuilder {
   static final int MOST_VALUES = 20_000;
   static final int LONGEST_KEY = 100;
 
-  /** The key of a case file that holds the assessment: paths begin there. */
-  private static final String ASSESSMENT = "assessment";
-
   private final List<Fault> faults;
   private final Deque<Frame> open = new ArrayDeque<>();
   private Located root;
@@ -57,10 +54,7 @@ final class TreeBuilder {
   }
 
   private void push(Frame frame) {
-    if (open.size() == DEEPEST) {
-      String found = "more than " + DEEPEST + " levels, one in another";
-      throw new Unreadable(Fault.at(frame.place, frame.path, found, "at most " + DEEPEST));
-    }
+    refuseBelow(open.size(), frame.place, frame.path);
     open.push(frame);
   }
 
@@ -136,10 +130,7 @@ final class TreeBuilder {
     if (value instanceof Scalar) {
       return;
     }
-    if (depth == DEEPEST) {
-      String found = "more than " + DEEPEST + " levels, one in another";
-      throw new Unreadable(Fault.at(value.place(), value.path(), found, "at most " + DEEPEST));
-    }
+    refuseBelow(depth, value.place(), value.path());
     if (value instanceof Items list) {
       list.items().forEach(item -> refuseDeeper(item, depth + 1));
     } else if (value instanceof Group group) {
@@ -147,7 +138,14 @@ final class TreeBuilder {
     }
   }
 
-  /** The path of the next value. */
+  private static void refuseBelow(int depth, Place place, String path) {
+    if (depth >= DEEPEST) {
+      String found = "more than " + DEEPEST + " levels, one in another";
+      throw new Unreadable(Fault.at(place, path, found, "at most " + DEEPEST));
+    }
+  }
+
+  /** The path of the next value; inside a case file paths begin at its assessment. */
   private String path() {
     Frame frame = open.peek();
     if (frame == null) {
@@ -156,7 +154,7 @@ final class TreeBuilder {
     if (frame.items != null) {
       return frame.path + "[" + frame.items.size() + "]";
     }
-    boolean caseFile = open.size() == 1 && ASSESSMENT.equals(frame.key);
+    boolean caseFile = open.size() == 1 && CaseFile.ASSESSMENT.equals(frame.key);
     return caseFile ? "" : Located.under(frame.path, frame.key);
   }
 

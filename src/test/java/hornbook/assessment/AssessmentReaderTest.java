@@ -50,7 +50,7 @@ class AssessmentReaderTest {
     assertThat(faults.get(0))
         .isEqualTo(
             "foot.yaml:8:9: horse.work: found \"raceing\"; allowed: rest, light, sport, racing,"
-                + " draught, breeding, unknown; nearest: racing");
+                + " draught, breeding or unknown; nearest: racing");
     assertThat(faults.get(1)).startsWith("foot.yaml:29:7: feet[0].measures.toeLenght: found");
     assertThat(faults.get(1)).endsWith("nearest: toeLength");
     assertThat(faults.get(2)).contains("feet[0].signs.hoofHeat: found \"maybe\"");

@@ -54,15 +54,15 @@ final class FaultCatalogue {
     return List.of(
         schema(
             Read.foot("shoeing: nialed"),
-            ":4:14: feet[0].shoeing: found \"nialed\"; allowed: unshod, nailed, glued, wrapped,"
-                + " unknown; nearest: nailed"),
+            ":4:14: feet[0].shoeing: found \"nialed\"; allowed: unshod, nailed, glued, wrapped"
+                + " or unknown; nearest: nailed"),
         schema(Read.foot("shoeing: Nailed"), ":4:14: feet[0].shoeing: found \"Nailed\"; allowed:"),
         schema(Read.foot("shoeing: 3"), ":4:14: feet[0].shoeing: found \"3\"; allowed: unshod,"),
         schema(Read.foot("shoeing: [nailed]"), ":4:14: feet[0].shoeing: found a list; allowed:"),
         schema(Read.foot("shoeing: {a: b}"), ":4:14: feet[0].shoeing: found a group of fields;"),
         schema(
             Read.foot("brushing: sometimes"),
-            ":4:15: feet[0].brushing: found \"sometimes\"; allowed: true, false, yes, no, unknown"),
+            ":4:15: feet[0].brushing: found \"sometimes\"; allowed: true, false, yes, no or unknown"),
         schema(
             Read.foot("brushing: \"true\""), ":4:15: feet[0].brushing: found \"true\"; allowed:"),
         schema(Read.foot("brushing: 1"), ":4:15: feet[0].brushing: found \"1\"; allowed: true,"),

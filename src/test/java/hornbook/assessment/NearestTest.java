@@ -1,0 +1,48 @@
+package hornbook.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class NearestTest {
+  private static final List<String> PULSE = List.of("normal", "raised", "bounding", "unknown");
+
+  /** The pairs textbooks of string matching use, and swaps as Damerau counts them. */
+  @ParameterizedTest
+  @CsvSource({
+    "kitten, sitting, 3",
+    "saturday, sunday, 3",
+    "flaw, lawn, 2",
+    "intention, execution, 5",
+    "teh, the, 1",
+    "abcd, acbd, 1",
+    "'', abc, 3",
+    "abc, abc, 0"
+  })
+  void countsSlips(String one, String other, int slips) {
+    assertThat(Nearest.distance(one, other)).isEqualTo(slips);
+    assertThat(Nearest.distance(other, one)).isEqualTo(slips);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "boundng, bounding",
+    "Bounding, bounding",
+    "rasied, raised",
+    "unkown, unknown",
+    "norm-al, normal"
+  })
+  void findsTheWordMeant(String written, String meant) {
+    assertThat(Nearest.of(written, PULSE)).isEqualTo(meant);
+  }
+
+  @Test
+  void guessesNothingFarFetched() {
+    assertThat(Nearest.of("strong", PULSE)).isNull();
+    assertThat(Nearest.of("", PULSE)).isNull();
+    assertThat(Nearest.of("x".repeat(5000), PULSE)).isNull();
+  }
+}
