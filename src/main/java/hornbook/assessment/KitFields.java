@@ -3,6 +3,7 @@ package hornbook.assessment;
 import static hornbook.assessment.Entry.amount;
 import static hornbook.assessment.Entry.group;
 import static hornbook.assessment.Entry.text;
+import static hornbook.assessment.Entry.whole;
 import static hornbook.assessment.Entry.word;
 import static hornbook.assessment.Unit.METRE;
 import static hornbook.assessment.Unit.MM;
@@ -29,7 +30,8 @@ final class KitFields {
                       10,
                       1.2,
                       "thickness of a layer",
-                      "Calliper over a set piece, over the number of layers in it."))),
+                      "Calliper over a set piece, over the number of layers in it."),
+                  whole("rolls", 0, 500, "rolls of tape", "How many are in the van."))),
           group(
               "shoe",
               new OfShoeStock(),
@@ -89,12 +91,12 @@ final class KitFields {
     @Override
     Object[] take(Object record) {
       Wrap r = (Wrap) record;
-      return new Object[] {r.width(), r.rollLength(), r.layerThickness()};
+      return new Object[] {r.width(), r.rollLength(), r.layerThickness(), r.rolls()};
     }
 
     @Override
     Object build(Components c) {
-      return new Wrap(c.next(), c.next(), c.next());
+      return new Wrap(c.next(), c.next(), c.next(), c.next());
     }
   }
 

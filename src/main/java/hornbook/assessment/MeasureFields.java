@@ -70,6 +70,14 @@ final class MeasureFields {
               "toe to widest part",
               "Toe straight back to the line across the widest part."),
           amount(
+              "toeToFrog",
+              MM,
+              1,
+              300,
+              46,
+              "toe to point of frog",
+              "Toe straight back to the point of the frog, trimmed to where it joins the sole."),
+          amount(
               "frogLength", MM, 5, 350, 82, "frog length", "Point of the frog to its back edge."),
           amount(
               "frogWidth", MM, 1, 250, 55, "frog width", "Across the frog at its widest, behind."),
@@ -137,6 +145,7 @@ final class MeasureFields {
         r.bearingLength(),
         r.width(),
         r.toeToWidest(),
+        r.toeToFrog(),
         r.frogLength(),
         r.frogWidth(),
         r.medialHeelHeight(),
@@ -152,7 +161,7 @@ final class MeasureFields {
     Object build(Components c) {
       return new Measures(
           c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
-          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
     }
   }
 }

@@ -10,6 +10,7 @@ public record Measures(
     Double bearingLength,
     Double width,
     Double toeToWidest,
+    Double toeToFrog,
     Double frogLength,
     Double frogWidth,
     Double medialHeelHeight,

@@ -2,8 +2,8 @@ package hornbook.assessment;
 
 /**
  * A stretch of the ground edge of the wall, from and to in mm along the edge from the middle of the
- * toe. Height is that of the defect above the ground, thickness that of the wall, both in mm; null
- * is unknown.
+ * toe. Height is that of the defect above the ground, thickness that of the wall, flare what the
+ * ground edge stands out beyond a straight wall, all in mm; null is unknown.
  */
 public record Stretch(
     Side side,
@@ -12,4 +12,5 @@ public record Stretch(
     WallState state,
     Double height,
     Double thickness,
+    Double flare,
     Boolean moist) {}

@@ -39,6 +39,14 @@ final class WallFields {
               9,
               "wall thickness",
               "Outer face to white line, at the ground edge."),
+          amount(
+              "flare",
+              MM,
+              0,
+              60,
+              6,
+              "flare",
+              "Straightedge down the wall from the hairline: how far the ground edge stands out."),
           flag("moist", "moist", "Does it stay damp after cleaning, or weep when pressed?"));
 
   static final List<Field> CRACK =
@@ -70,13 +78,14 @@ final class WallFields {
     Object[] take(Object record) {
       Stretch r = (Stretch) record;
       return new Object[] {
-        r.side(), r.from(), r.to(), r.state(), r.height(), r.thickness(), r.moist()
+        r.side(), r.from(), r.to(), r.state(), r.height(), r.thickness(), r.flare(), r.moist()
       };
     }
 
     @Override
     Object build(Components c) {
-      return new Stretch(c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
+      return new Stretch(
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
     }
   }
 

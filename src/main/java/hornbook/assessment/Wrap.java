@@ -1,4 +1,7 @@
 package hornbook.assessment;
 
-/** Casting tape: width, roll length and thickness of one layer in mm; null is unknown. */
-public record Wrap(Double width, Double rollLength, Double layerThickness) {}
+/**
+ * Casting tape: width, roll length and thickness of one layer in mm, and how many rolls; null is
+ * unknown.
+ */
+public record Wrap(Double width, Double rollLength, Double layerThickness, Integer rolls) {}

@@ -22,7 +22,7 @@ final class CatalogueReader {
   /**
    * Changes with the form of the file, so that a file of another program version is not misread.
    */
-  static final int FORM = 0x484F524E + 1;
+  static final int FORM = 0x484F524E + 2;
 
   static final int LIMIT = 0;
   static final int READING = 1;
@@ -63,7 +63,8 @@ final class CatalogueReader {
         byKey(each(this::source), Source::key),
         byKey(each(this::finding), FindingKind::id),
         each(this::limit),
-        byKey(each(this::rule), RuleEntry::id));
+        byKey(each(this::rule), RuleEntry::id),
+        byKey(each(this::instruction), Instruction::id));
   }
 
   private Named named() throws IOException {
@@ -138,6 +139,10 @@ final class CatalogueReader {
     RuleText text = new RuleText(text(), text(), each(this::text), each(this::text));
     return new RuleEntry(
         id, title, topic, basis, since, why, silent, conditions, outcome, text, file, line);
+  }
+
+  private Instruction instruction() throws IOException {
+    return new Instruction(text(), text(), each(this::text), constant(Basis.values()));
   }
 
   private Condition condition() throws IOException {

@@ -33,6 +33,7 @@ final class CatalogueWriter {
     each(book.findings().values(), this::finding);
     each(book.limits(), this::limit);
     each(book.rules().values(), this::rule);
+    each(book.instructions().values(), this::instruction);
   }
 
   private void named(Named named) throws IOException {
@@ -84,6 +85,12 @@ final class CatalogueWriter {
     text(rule.text().meanwhile());
     each(rule.text().sources(), this::text);
     each(rule.text().techniques(), this::text);
+  }
+
+  private void instruction(Instruction instruction) throws IOException {
+    texts(instruction.id(), instruction.says());
+    each(instruction.sources(), this::text);
+    constant(instruction.basis());
   }
 
   private void condition(Condition condition) throws IOException {

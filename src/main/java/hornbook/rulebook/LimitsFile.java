@@ -26,7 +26,8 @@ final class LimitsFile {
           "ratio",
           "mm/month",
           "N/kg",
-          "ppm");
+          "ppm",
+          "g/cm3");
 
   private LimitsFile() {}
 

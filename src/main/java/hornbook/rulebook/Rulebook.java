@@ -6,7 +6,8 @@ import java.util.Map;
 
 /**
  * A rule base as data: what its rules say, need and rest on. The compiled rules are found by {@code
- * modelClass}; techniques stand in order of intervention, the least first.
+ * modelClass}; techniques stand in order of intervention, the least first; instructions are the
+ * sentences of the job sheets.
  *
  * @param digest sha256 over the files of the rule base
  */
@@ -20,7 +21,8 @@ public record Rulebook(
     Map<String, Source> sources,
     Map<String, FindingKind> findings,
     List<Limit> limits,
-    Map<String, RuleEntry> rules) {
+    Map<String, RuleEntry> rules,
+    Map<String, Instruction> instructions) {
 
   /** The same rule base with other limits. */
   public Rulebook withLimits(List<Limit> changed) {
@@ -34,7 +36,8 @@ public record Rulebook(
         sources,
         findings,
         List.copyOf(changed),
-        rules);
+        rules,
+        instructions);
   }
 
   public Named technique(String id) {

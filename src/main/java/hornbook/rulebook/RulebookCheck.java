@@ -17,6 +17,8 @@ import java.util.regex.Pattern;
 final class RulebookCheck {
   private static final Pattern HOLE = Pattern.compile("\\{(\\w+)}");
 
+  private static final Set<String> GROUNDLESS = Set.of("practice", "memory");
+
   private final Rulebook book;
   private final Map<String, String> textPlaces;
   private final Map<String, String> limitFiles;
@@ -38,6 +40,7 @@ final class RulebookCheck {
   void check() {
     book.limits().forEach(this::limit);
     book.rules().values().forEach(this::rule);
+    book.instructions().values().forEach(this::instruction);
     textPlaces.forEach(
         (id, place) -> {
           if (!book.rules().containsKey(id)) {
@@ -60,18 +63,34 @@ final class RulebookCheck {
     String file = limitFiles.getOrDefault(limit.id(), "limits.yaml");
     source(file, 0, limit.id(), limit.source());
     limit.disputes().forEach(dispute -> source(file, 0, limit.id(), dispute.source()));
-    boolean groundless = limit.source().equals("practice") || limit.source().equals("memory");
-    if (groundless && (limit.basis() == Basis.PUBLISHED || limit.basis() == Basis.QUOTED)) {
+    ground(file, limit.id(), limit.basis(), List.of(limit.source()));
+    if (limit.step() <= 0) {
+      faults.add(new RuleFault(file, 0, limit.id(), "the step has to be above zero", ""));
+    }
+  }
+
+  private void instruction(Instruction instruction) {
+    String file = "plan/" + instruction.id().split("\\.")[0] + ".yaml";
+    if (instruction.sources().isEmpty()) {
+      faults.add(
+          new RuleFault(
+              file, 0, instruction.id(), "the instruction rests on no source", "name one"));
+    }
+    instruction.sources().forEach(key -> source(file, 0, instruction.id(), key));
+    ground(file, instruction.id(), instruction.basis(), instruction.sources());
+  }
+
+  /** What is called published or quoted has to name the work. */
+  private void ground(String file, String owner, Basis basis, List<String> sources) {
+    boolean groundless = GROUNDLESS.containsAll(sources);
+    if (groundless && (basis == Basis.PUBLISHED || basis == Basis.QUOTED)) {
       faults.add(
           new RuleFault(
               file,
               0,
-              limit.id(),
-              "the basis is " + limit.basis().word() + " but no work is named",
+              owner,
+              "the basis is " + basis.word() + " but no work is named",
               "name the work, or say practice or memory"));
-    }
-    if (limit.step() <= 0) {
-      faults.add(new RuleFault(file, 0, limit.id(), "the step has to be above zero", ""));
     }
   }
 

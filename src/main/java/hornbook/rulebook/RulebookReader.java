@@ -1,5 +1,6 @@
 package hornbook.rulebook;
 
+import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Limit;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -30,9 +31,13 @@ public final class RulebookReader {
           book.sources(),
           book.findings(),
           book.limits(),
-          book.rules());
+          book.rules(),
+          book.instructions());
     }
   }
+
+  /** Where the limits and sentences of the job sheets lie. */
+  private static final String PLAN = "plan/";
 
   private final Path folder;
   private final List<RuleFault> faults = new ArrayList<>();
@@ -44,6 +49,7 @@ public final class RulebookReader {
   private final Map<String, FindingKind> findings = new TreeMap<>();
   private final List<Limit> limits = new ArrayList<>();
   private final Map<String, String> limitFiles = new TreeMap<>();
+  private final Map<String, Instruction> instructions = new TreeMap<>();
 
   private RulebookReader(Path folder) {
     this.folder = folder;
@@ -86,7 +92,8 @@ public final class RulebookReader {
             unmodifiable(sources),
             unmodifiable(findings),
             List.copyOf(limits),
-            unmodifiable(joined));
+            unmodifiable(joined),
+            unmodifiable(instructions));
     new RulebookCheck(book, textPlaces, limitFiles, faults).check();
     if (!faults.isEmpty()) {
       throw new RuleBaseFaulty(faults);
@@ -158,6 +165,8 @@ public final class RulebookReader {
         limits.add(limit);
         limitFiles.put(limit.id(), name);
       }
+    } else if (name.startsWith(PLAN)) {
+      instructions(name, text);
     } else if (!name.equals("rulebook.yaml")) {
       YamlMap all = YamlMap.file(name, text, faults);
       for (String id : all.keys()) {
@@ -174,6 +183,24 @@ public final class RulebookReader {
         if (before != null) {
           all.fault(all.line(id), id + " has a text already in " + before, "keep one");
         }
+      }
+    }
+  }
+
+  /** The sentences of a section of the job sheet; the file bears the section's name. */
+  private void instructions(String name, String text) {
+    String section = name.substring(PLAN.length(), name.length() - ".yaml".length());
+    YamlMap all = YamlMap.file(name, text, faults);
+    for (String key : all.keys()) {
+      YamlMap one = all.map(key);
+      one.only("says", "sources", "basis");
+      String id = section + "." + key;
+      Basis basis = one.word("basis", Basis.class);
+      if (basis == null) {
+        one.fault(one.line(), "an instruction needs a basis", "");
+      } else {
+        List<String> from = List.copyOf(one.texts("sources"));
+        instructions.put(id, new Instruction(id, one.text("says").strip(), from, basis));
       }
     }
   }

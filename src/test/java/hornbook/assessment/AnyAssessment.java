@@ -112,7 +112,14 @@ final class AnyAssessment {
       Double to = any.to() == null ? null : end[side] + 1 + any.to() / 100;
       wall.add(
           new Stretch(
-              any.side(), from, to, any.state(), any.height(), any.thickness(), any.moist()));
+              any.side(),
+              from,
+              to,
+              any.state(),
+              any.height(),
+              any.thickness(),
+              any.flare(),
+              any.moist()));
       end[side] += 7.5;
     }
     return wall;

@@ -19,7 +19,8 @@ class AssessmentReaderTest {
     assertThat(foot.measures().toeAngle()).isEqualTo(46);
     assertThat(foot.wall()).hasSize(4);
     assertThat(foot.wall().get(2))
-        .isEqualTo(new Stretch(Side.LATERAL, 0.0, 30.0, WallState.BROKEN_AWAY, 30.0, null, false));
+        .isEqualTo(
+            new Stretch(Side.LATERAL, 0.0, 30.0, WallState.BROKEN_AWAY, 30.0, null, null, false));
     assertThat(foot.signs().testerPain()).isEmpty();
     assertThat(foot.signs().suddenEase()).isFalse();
     assertThat(foot.signs().crushed()).isNull();

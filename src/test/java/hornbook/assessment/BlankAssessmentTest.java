@@ -97,7 +97,7 @@ class BlankAssessmentTest {
             + rows.replaceAll("(?m)^    # ", "    ").replace("side: unknown", "side: medial")
             + blank.substring(end);
     assertThat(Read.good(filled).feet().get(0).wall())
-        .containsExactly(new Stretch(Side.MEDIAL, null, null, null, null, null, null));
+        .containsExactly(new Stretch(Side.MEDIAL, null, null, null, null, null, null, null));
   }
 
   @Property(tries = 300)
