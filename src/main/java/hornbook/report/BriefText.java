@@ -86,7 +86,7 @@ final class BriefText {
               Kind.REFERRAL,
               ReferralPart.heading(urgency) + ":",
               all + then,
-              all,
+              first(titles, MOST_TITLES) + then,
               first(titles, MOST_TITLES),
               first(titles, 1)));
     }
@@ -105,7 +105,7 @@ final class BriefText {
               Kind.PROVISIONAL,
               "PROVISIONAL:",
               "not looked at: " + first(open, MOST_SIGNS),
-              open.size() + " signs not looked at."));
+              Numbers.counted(open.size(), "sign") + " not looked at."));
     }
   }
 

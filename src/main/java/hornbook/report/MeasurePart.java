@@ -30,9 +30,11 @@ final class MeasurePart {
   private static final Set<String> OF_THE_FOOT = ofTheFoot();
 
   private final Told told;
+  private final Bands allBands;
 
   MeasurePart(Told told) {
     this.told = told;
+    this.allBands = new Bands(told.book());
   }
 
   private static Set<String> ofTheFoot() {
@@ -67,7 +69,7 @@ final class MeasurePart {
   private Row row(FootAdvice foot, MeasureGiven measure) {
     Reading reading = measure.reading();
     List<Band> bands =
-        told.bands().of(reading.what(), foot.sheet().limits(), told.book(), told.phrases());
+        allBands.of(reading.what(), foot.sheet().limits(), told.book(), told.phrases());
     boolean close =
         bands.stream().anyMatch(band -> Closeness.close(foot.sheet(), reading, band.limit()));
     boolean nothing = reading.exact() && reading.low() == 0;

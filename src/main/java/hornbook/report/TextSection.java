@@ -30,6 +30,7 @@ final class TextSection {
   private final Section section;
   private final int width;
   private final boolean first;
+  private final List<List<String>> items;
   private final int[] heights;
   private int whole;
 
@@ -39,6 +40,7 @@ final class TextSection {
     this.first = first;
     this.whole = section.items().size();
     this.heights = new int[whole + 1];
+    this.items = section.items().stream().map(this::wrapped).toList();
   }
 
   Kind kind() {
@@ -123,13 +125,17 @@ final class TextSection {
   }
 
   private void items(List<String> lines) {
-    for (Item item : section.items().subList(0, whole)) {
-      lines.addAll(Wrap.lines(Sentence.capital(item.line()), width, "- ", "  "));
-      for (String note : item.notes()) {
-        lines.addAll(Wrap.lines(note, width, "  ", "  "));
-      }
-    }
+    items.subList(0, whole).forEach(lines::addAll);
     lines.addAll(given());
+  }
+
+  private List<String> wrapped(Item item) {
+    List<String> lines =
+        new ArrayList<>(Wrap.lines(Sentence.capital(item.line()), width, "- ", "  "));
+    for (String note : item.notes()) {
+      lines.addAll(Wrap.lines(note, width, "  ", "  "));
+    }
+    return lines;
   }
 
   /** What stands in place of the items that gave way. */

@@ -5,10 +5,10 @@ import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
 
 /** What every part of a page needs to put the advice into words. */
-record Told(Advice advice, Phrases phrases, Citations citations, Bands bands, Detail detail) {
+record Told(Advice advice, Phrases phrases, Citations citations, Detail detail) {
   static Told of(Advice advice, Units units, Detail detail) {
     Rulebook book = advice.rulebook();
-    return new Told(advice, new Phrases(book, units), new Citations(book), new Bands(book), detail);
+    return new Told(advice, new Phrases(book, units), new Citations(book), detail);
   }
 
   Rulebook book() {
