@@ -22,7 +22,7 @@ final class CatalogueReader {
   /**
    * Changes with the form of the file, so that a file of another program version is not misread.
    */
-  static final int FORM = 0x484F524E + 2;
+  static final int FORM = 0x484F524E + 3;
 
   static final int LIMIT = 0;
   static final int READING = 1;
@@ -64,7 +64,8 @@ final class CatalogueReader {
         byKey(each(this::finding), FindingKind::id),
         each(this::limit),
         byKey(each(this::rule), RuleEntry::id),
-        byKey(each(this::instruction), Instruction::id));
+        byKey(each(this::instruction), Instruction::id),
+        each(() -> new Term(text(), text())));
   }
 
   private Named named() throws IOException {
@@ -114,7 +115,8 @@ final class CatalogueReader {
         basis,
         safer,
         step,
-        each(this::dispute));
+        each(this::dispute),
+        in.readBoolean());
   }
 
   private Limit.Dispute dispute() throws IOException {

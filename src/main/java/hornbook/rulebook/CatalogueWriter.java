@@ -34,6 +34,7 @@ final class CatalogueWriter {
     each(book.limits(), this::limit);
     each(book.rules().values(), this::rule);
     each(book.instructions().values(), this::instruction);
+    each(book.glossary(), term -> texts(term.word(), term.says()));
   }
 
   private void named(Named named) throws IOException {
@@ -66,6 +67,7 @@ final class CatalogueWriter {
           texts(dispute.source(), dispute.says());
           out.writeDouble(dispute.value() == null ? Double.NaN : dispute.value());
         });
+    out.writeBoolean(limit.computing());
   }
 
   private void rule(RuleEntry rule) throws IOException {

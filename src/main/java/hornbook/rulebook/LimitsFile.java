@@ -79,9 +79,18 @@ final class LimitsFile {
               basis,
               safer,
               entry.number("step"),
-              disputes(entry)));
+              disputes(entry),
+              computing(entry)));
     }
     return limits;
+  }
+
+  private static boolean computing(YamlMap entry) {
+    String uses = entry.optional("uses");
+    if (uses != null && !uses.equals("computing")) {
+      entry.fault(entry.line("uses"), "uses cannot be " + uses, "computing, or leave uses out");
+    }
+    return uses != null;
   }
 
   private static List<Limit.Dispute> disputes(YamlMap entry) {

@@ -22,7 +22,8 @@ public record Rulebook(
     Map<String, FindingKind> findings,
     List<Limit> limits,
     Map<String, RuleEntry> rules,
-    Map<String, Instruction> instructions) {
+    Map<String, Instruction> instructions,
+    List<Term> glossary) {
 
   /** The same rule base with other limits. */
   public Rulebook withLimits(List<Limit> changed) {
@@ -37,7 +38,8 @@ public record Rulebook(
         findings,
         List.copyOf(changed),
         rules,
-        instructions);
+        instructions,
+        glossary);
   }
 
   public Named technique(String id) {

@@ -32,7 +32,8 @@ public final class RulebookReader {
           book.findings(),
           book.limits(),
           book.rules(),
-          book.instructions());
+          book.instructions(),
+          book.glossary());
     }
   }
 
@@ -50,6 +51,7 @@ public final class RulebookReader {
   private final List<Limit> limits = new ArrayList<>();
   private final Map<String, String> limitFiles = new TreeMap<>();
   private final Map<String, Instruction> instructions = new TreeMap<>();
+  private final List<Term> glossary = new ArrayList<>();
 
   private RulebookReader(Path folder) {
     this.folder = folder;
@@ -93,7 +95,8 @@ public final class RulebookReader {
             unmodifiable(findings),
             List.copyOf(limits),
             unmodifiable(joined),
-            unmodifiable(instructions));
+            unmodifiable(instructions),
+            List.copyOf(glossary));
     new RulebookCheck(book, textPlaces, limitFiles, faults).check();
     if (!faults.isEmpty()) {
       throw new RuleBaseFaulty(faults);
@@ -146,6 +149,11 @@ public final class RulebookReader {
                 one.text("title"),
                 (int) one.number("year"),
                 one.text("where")));
+      }
+    } else if (name.equals("glossary.yaml")) {
+      YamlMap all = YamlMap.file(name, text, faults);
+      for (String word : all.keys()) {
+        glossary.add(new Term(word, all.text(word)));
       }
     } else if (name.endsWith("/findings.yaml")) {
       YamlMap all = YamlMap.file(name, text, faults);

@@ -11,6 +11,7 @@ import hornbook.assessment.Setting;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,10 @@ import java.util.stream.Collectors;
 /**
  * The case of a rule: a foot that fires it, the one change that silences it, and for each limit it
  * binds a field with values that bring the reading under, at and over the limit.
+ *
+ * @param silent further single changes that each silence the rule, so that every one of its
+ *     conditions is once the only one that fails
+ * @param limits the brackets by limit; more than one where the limit differs by limb or age
  */
 public record RuleCase(
     String rule,
@@ -26,15 +31,29 @@ public record RuleCase(
     int foot,
     Assessment assessment,
     String nearMiss,
-    Map<String, Bracket> limits,
+    List<String> silent,
+    Map<String, List<Bracket>> limits,
     Path file) {
+
+  private static final List<String> KEYS =
+      List.of("rule", "title", "foot", "assessment", "nearMiss", "silent", "limits");
+  private static final List<String> BRACKET_KEYS = List.of("with", "field", "under", "at", "over");
 
   /**
    * A field and the values that bring a reading one step under a limit, on it, and one step over.
+   *
+   * @param with changes made first, to reach the foot the limit holds for
    */
-  public record Bracket(String field, String under, String at, String over) {
+  public record Bracket(List<String> with, String field, String under, String at, String over) {
     public List<String> values() {
       return List.of(under, at, over);
+    }
+
+    /** All that is changed to bring the field to one of the values. */
+    public String[] changes(String value) {
+      List<String> changes = new ArrayList<>(with);
+      changes.add(field + "=" + value);
+      return changes.toArray(String[]::new);
     }
   }
 
@@ -51,6 +70,7 @@ public record RuleCase(
     ReadResult.Good good = parsed(file, List.of());
     CaseFile round =
         good.caseFile().orElseThrow(() -> new Unusable(file, "no assessment key: not a case file"));
+    known(file, round.whole(), KEYS);
     String limb = text(file, round.whole(), "foot");
     int foot = -1;
     for (int at = 0; at < good.assessment().feet().size(); at++) {
@@ -66,6 +86,7 @@ public record RuleCase(
         foot,
         good.assessment(),
         text(file, round.whole(), "nearMiss"),
+        texts(file, round.whole(), "silent"),
         limits(file, round.whole()),
         file);
   }
@@ -85,23 +106,60 @@ public record RuleCase(
     return (ReadResult.Good) result;
   }
 
-  private static Map<String, Bracket> limits(Path file, Located.Group whole) throws Unusable {
-    Map<String, Bracket> limits = new LinkedHashMap<>();
+  private static Map<String, List<Bracket>> limits(Path file, Located.Group whole) throws Unusable {
+    Map<String, List<Bracket>> limits = new LinkedHashMap<>();
     if (whole.get("limits") instanceof Located.Group all) {
       for (String id : all.members().keySet()) {
-        if (!(all.get(id) instanceof Located.Group one)) {
-          throw new Unusable(file, "the limit " + id + " has to hold field, under, at and over");
+        Located value = all.get(id);
+        List<Bracket> brackets = new ArrayList<>();
+        for (Located one : value instanceof Located.Items list ? list.items() : List.of(value)) {
+          brackets.add(bracket(file, id, one));
         }
-        limits.put(
-            id,
-            new Bracket(
-                text(file, one, "field"),
-                text(file, one, "under"),
-                text(file, one, "at"),
-                text(file, one, "over")));
+        limits.put(id, List.copyOf(brackets));
       }
     }
     return limits;
+  }
+
+  private static Bracket bracket(Path file, String id, Located value) throws Unusable {
+    if (!(value instanceof Located.Group one)) {
+      throw new Unusable(file, "the limit " + id + " has to hold field, under, at and over");
+    }
+    known(file, one, BRACKET_KEYS);
+    return new Bracket(
+        texts(file, one, "with"),
+        text(file, one, "field"),
+        text(file, one, "under"),
+        text(file, one, "at"),
+        text(file, one, "over"));
+  }
+
+  private static void known(Path file, Located.Group group, List<String> keys) throws Unusable {
+    for (String key : group.members().keySet()) {
+      if (!keys.contains(key)) {
+        throw new Unusable(
+            file, "the key " + key + " is not known; known are " + String.join(", ", keys));
+      }
+    }
+  }
+
+  /** The texts of a list that may be left out. */
+  private static List<String> texts(Path file, Located.Group group, String key) throws Unusable {
+    List<String> texts = new ArrayList<>();
+    Located value = group.get(key);
+    if (value == null) {
+      return List.of();
+    }
+    if (!(value instanceof Located.Items list)) {
+      throw new Unusable(file, key + " has to be a list");
+    }
+    for (Located one : list.items()) {
+      if (!(one instanceof Located.Scalar scalar)) {
+        throw new Unusable(file, "an entry of " + key + " has to be plain text");
+      }
+      texts.add(scalar.text());
+    }
+    return List.copyOf(texts);
   }
 
   private static String text(Path file, Located.Group group, String key) throws Unusable {

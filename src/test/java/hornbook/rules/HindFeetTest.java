@@ -69,15 +69,35 @@ class HindFeetTest {
     assertThat(findings.contains("upright-foot")).isEqualTo(found);
   }
 
+  /** Lungwitz has the regular hind foot 5 degrees steeper than the regular fore foot, p. 73. */
+  @ParameterizedTest
+  @CsvSource({
+    "left-fore, 60, false",
+    "left-fore, 61, true",
+    "left-hind, 65, false",
+    "left-hind, 66, true",
+  })
+  void a_vet_looks_at_an_upright_hoof_past_the_limit_of_its_limb(
+      String limb, int angle, boolean referred) {
+    String feet = "feet: [{limb: %s, measures: {toeAngle: %d}}]\n".formatted(limb, angle);
+    assertThat(
+            advised("format: hornbook-assessment/1\n" + feet).referrals().stream()
+                .anyMatch(one -> one.id().equals("upright-hoof")))
+        .isEqualTo(referred);
+  }
+
   private static List<String> findings(String feet) {
     return of("format: hornbook-assessment/1\nfeet: [" + feet + "]\n");
   }
 
   private static List<String> of(String file) {
+    return advised(file).findings().stream().map(FindingGiven::id).toList();
+  }
+
+  private static FootAdvice advised(String file) {
     ReadResult read =
         AssessmentReader.read(file.getBytes(StandardCharsets.UTF_8), "hind feet", List.of());
     assertThat(read).isInstanceOf(ReadResult.Good.class);
-    FootAdvice foot = Shipped.ADVISOR.advise(((ReadResult.Good) read).assessment()).feet().get(0);
-    return foot.findings().stream().map(FindingGiven::id).toList();
+    return Shipped.ADVISOR.advise(((ReadResult.Good) read).assessment()).feet().get(0);
   }
 }

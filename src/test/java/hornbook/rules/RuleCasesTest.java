@@ -39,6 +39,11 @@ class RuleCasesTest {
                       assertThat(fires(Shipped.ADVISOR, one, one.nearMiss()))
                           .as("fires after " + one.nearMiss())
                           .isFalse();
+                      for (String change : one.silent()) {
+                        assertThat(fires(Shipped.ADVISOR, one, change))
+                            .as("fires after " + change)
+                            .isFalse();
+                      }
                     }));
   }
 
@@ -59,21 +64,23 @@ class RuleCasesTest {
   }
 
   private static void turns(RuleCase one, String limit) throws Exception {
-    RuleCase.Bracket bracket = one.limits().get(limit);
-    assertThat(bracket).as("a bracket for " + limit + " in " + one.file()).isNotNull();
+    List<RuleCase.Bracket> brackets = one.limits().get(limit);
+    assertThat(brackets).as("a bracket for " + limit + " in " + one.file()).isNotEmpty();
     RuleEntry rule = Shipped.BOOK.rules().get(one.rule());
     boolean satisfies = rule.conditions().stream().anyMatch(c -> asks(rule, c, limit, true));
     boolean misses = rule.conditions().stream().anyMatch(c -> asks(rule, c, limit, false));
     assertThat(satisfies || misses).as(limit + " is held against a reading").isTrue();
-    List<Boolean> outcomes = outcomes(Shipped.ADVISOR, one, bracket);
-    assertThat(outcomes).as("under, at, over").contains(true).contains(false);
-    Limit own = held(one, limit);
-    assertThat(outcomes(moved(own, own.step()), one, bracket))
-        .as("with " + limit + " one step up")
-        .isNotEqualTo(outcomes);
-    assertThat(outcomes(moved(own, -own.step()), one, bracket))
-        .as("with " + limit + " one step down")
-        .isNotEqualTo(outcomes);
+    for (RuleCase.Bracket bracket : brackets) {
+      List<Boolean> outcomes = outcomes(Shipped.ADVISOR, one, bracket);
+      assertThat(outcomes).as("under, at, over").contains(true).contains(false);
+      Limit own = held(one, bracket, limit);
+      assertThat(outcomes(moved(own, own.step()), one, bracket))
+          .as("with " + limit + " one step up")
+          .isNotEqualTo(outcomes);
+      assertThat(outcomes(moved(own, -own.step()), one, bracket))
+          .as("with " + limit + " one step down")
+          .isNotEqualTo(outcomes);
+    }
   }
 
   private static boolean asks(
@@ -83,9 +90,9 @@ class RuleCasesTest {
         && rule.limitBoundTo(reading.limit()).equals(limit);
   }
 
-  private static Limit held(RuleCase one, String limit) {
+  private static Limit held(RuleCase one, RuleCase.Bracket bracket, String limit) throws Exception {
     return Shipped.ADVISOR
-        .advise(one.assessment())
+        .judge(one.with(bracket.changes(bracket.at())))
         .feet()
         .get(one.foot())
         .sheet()
@@ -104,7 +111,7 @@ class RuleCasesTest {
       throws Exception {
     List<Boolean> outcomes = new ArrayList<>();
     for (String value : bracket.values()) {
-      outcomes.add(fires(advisor, one, bracket.field() + "=" + value));
+      outcomes.add(fires(advisor, one, bracket.changes(value)));
     }
     return outcomes;
   }

@@ -47,7 +47,7 @@ public final class Shipped {
   /** The ids of the rules that fire on one foot. */
   public static Set<String> fired(Advisor advisor, Assessment assessment, int foot) {
     Set<String> fired = new TreeSet<>();
-    Advice advice = advisor.advise(assessment);
+    Advice advice = advisor.judge(assessment);
     for (Firing firing : advice.feet().get(foot).firings()) {
       fired.add(firing.rule());
     }

@@ -11,6 +11,7 @@ import java.util.List;
  * @param age adult or foal, or null for both
  * @param safer the way to move the limit that makes the advice more careful: up, down or neither
  * @param step the smallest change worth telling apart, in the limit's unit
+ * @param computing whether the computing of a foot takes it; such a limit needs no rule
  */
 public record Limit(
     String id,
@@ -26,7 +27,8 @@ public record Limit(
     Basis basis,
     Safer safer,
     double step,
-    List<Dispute> disputes)
+    List<Dispute> disputes,
+    boolean computing)
     implements Cited {
 
   /** Which side of the value is asked for. */
@@ -67,6 +69,6 @@ public record Limit(
   public Limit withValue(double other) {
     return new Limit(
         id, label, other, unit, direction, inclusive, limbs, age, source, locator, basis, safer,
-        step, disputes);
+        step, disputes, computing);
   }
 }
