@@ -130,12 +130,14 @@ final class CrossChecks {
     }
 
     void refusePast(double longest, CrossChecks checks) {
-      String allowed = "at most " + mm(longest) + " for a foot of this length and width";
-      if (stretch.from() != null && stretch.from() > longest) {
-        checks.fault(path + ".from", mm(stretch.from()), allowed);
-      }
-      if (stretch.to() != null && stretch.to() > longest) {
-        checks.fault(path + ".to", mm(stretch.to()), allowed);
+      refusePast(longest, stretch.from(), ".from", checks);
+      refusePast(longest, stretch.to(), ".to", checks);
+    }
+
+    private void refusePast(double longest, Double end, String field, CrossChecks checks) {
+      if (end != null && end > longest) {
+        String allowed = "at most " + mm(longest) + " for a foot of this length and width";
+        checks.fault(path + field, mm(end), allowed);
       }
     }
   }

@@ -33,9 +33,9 @@ public record Quantity(double number, Unit unit) {
   public static String write(double kept, Unit unit) {
     double amount = unit.fromKept(kept);
     boolean whole = amount == Math.rint(amount) && Math.abs(amount) < 1e9;
-    return (whole ? Long.toString((long) amount) : BigDecimal.valueOf(amount).toPlainString())
-        + " "
-        + unit.symbol();
+    String number = whole ? Long.toString((long) amount) : Double.toString(amount);
+    boolean powers = number.indexOf('E') >= 0;
+    return (powers ? new BigDecimal(number).toPlainString() : number) + " " + unit.symbol();
   }
 
   /** A regular expression (the dialect of JSON Schema) for the quantities of one dimension. */
