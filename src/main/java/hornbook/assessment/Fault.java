@@ -32,9 +32,14 @@ public record Fault(
   public String message() {
     StringBuilder text = new StringBuilder(file);
     text.append(place().inSetting() ? " " : ":" + line + ":" + column + ": ");
-    text.append(path.isEmpty() ? "" : printable(path, LONGEST_PATH) + ": ");
+    text.append(path.isEmpty() ? "" : shownPath() + ": ");
     text.append("found ").append(found).append("; allowed: ").append(allowed);
     return nearest == null ? text.toString() : text + "; nearest: " + nearest;
+  }
+
+  /** The path, safe to print: its keys come out of the file. */
+  public String shownPath() {
+    return printable(path, LONGEST_PATH);
   }
 
   /** Text out of a file, made safe to print: cut, quoted, and without control characters. */

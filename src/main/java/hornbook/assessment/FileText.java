@@ -18,8 +18,7 @@ final class FileText {
    */
   static String of(byte[] bytes, String name) {
     if (bytes.length > AssessmentReader.LARGEST) {
-      String found = "a file of " + bytes.length + " bytes";
-      throw fault(name, "", found, "up to " + AssessmentReader.LARGEST + " bytes");
+      throw fault(name, "", "more text than that", "up to " + AssessmentReader.LARGEST + " bytes");
     }
     if (startsWith(bytes, 0xff, 0xfe) || startsWith(bytes, 0xfe, 0xff)) {
       throw fault(name, "", "a file saved as UTF-16", WANTED + ": save it again as UTF-8");

@@ -1,0 +1,49 @@
+package hornbook.cli;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+
+/** The program: reads the command line, runs the command it names, and ends with its exit code. */
+public final class Hornbook {
+  private Hornbook() {}
+
+  public static void main(String[] arguments) {
+    System.exit(run(Surroundings.ofProcess(), arguments));
+  }
+
+  /** Runs one command; whatever goes wrong is told in plain words on standard error. */
+  static int run(Surroundings surroundings, String... arguments) {
+    try {
+      return command(surroundings, arguments).number();
+    } catch (ParameterException misused) {
+      surroundings.err().print(Misuse.told(misused));
+      return ExitCode.USAGE.number();
+    } catch (Failure failure) {
+      surroundings.err().print(failure.text());
+      return failure.code().number();
+    } catch (Throwable fault) {
+      surroundings.err().print(ProgramFault.told(fault, surroundings));
+      return ExitCode.FAULT.number();
+    }
+  }
+
+  private static ExitCode command(Surroundings surroundings, String... arguments) {
+    CommandLine line = Commands.line(surroundings, arguments);
+    StringWriter help = new StringWriter();
+    line.setOut(new PrintWriter(help));
+    line.setErr(new PrintWriter(help));
+    ParseResult parsed = line.parseArgs(arguments);
+    if (CommandLine.executeHelpRequest(parsed) != null) {
+      surroundings.print(help.toString());
+      return ExitCode.DONE;
+    }
+    while (parsed.hasSubcommand()) {
+      parsed = parsed.subcommand();
+    }
+    Object command = parsed.commandSpec().userObject();
+    return ((Task) command).run();
+  }
+}

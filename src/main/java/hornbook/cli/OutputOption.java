@@ -1,0 +1,59 @@
+package hornbook.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.Option;
+
+/** Where the result goes. */
+final class OutputOption {
+  @Option(
+      names = {"-o", "--output"},
+      paramLabel = "FILE",
+      description = "write the result to FILE, whole or not at all, in place of the screen")
+  private String file;
+
+  /** Whether the result goes to standard output. */
+  boolean toScreen() {
+    return file == null || file.equals(InputFile.STANDARD_INPUT);
+  }
+
+  void deliver(String result, Surroundings surroundings) {
+    if (toScreen()) {
+      surroundings.print(result);
+    } else {
+      new ResultFile(file).write(result);
+    }
+  }
+
+  /** As {@link #deliver}, but never in place of a file that is there already. */
+  void deliverNew(String result, Surroundings surroundings) {
+    if (toScreen()) {
+      surroundings.print(result);
+    } else {
+      new ResultFile(file).writeNew(result);
+    }
+  }
+
+  /** Refuses to put the result in the place of what it was made from. */
+  void spare(List<String> inputs) {
+    for (String input : inputs) {
+      if (!toScreen() && same(input)) {
+        throw Failure.usage(
+            "--output " + file + " is one of the files to be read", "name another file");
+      }
+    }
+  }
+
+  private boolean same(String input) {
+    try {
+      Path one = Path.of(input);
+      Path other = Path.of(file);
+      return Files.isRegularFile(one) && Files.exists(other) && Files.isSameFile(one, other);
+    } catch (IOException | InvalidPathException unknown) {
+      return false;
+    }
+  }
+}

@@ -1,0 +1,33 @@
+package hornbook.cli;
+
+import hornbook.report.CaseShown;
+import hornbook.study.RuleCase;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** The cases of the rules, which lie beside the program. */
+final class RuleCases {
+  private RuleCases() {}
+
+  /** The case that fires a rule; null where it is not at hand. */
+  static CaseShown of(String rule, Surroundings surroundings) {
+    Path home = surroundings.home();
+    Path file = home == null ? null : home.resolve("cases/rules/" + rule + ".yaml");
+    if (file == null || !Files.isRegularFile(file)) {
+      return null;
+    }
+    try {
+      RuleCase one = RuleCase.read(file);
+      return new CaseShown(one.title(), shown(file), one.nearMiss());
+    } catch (IOException | RuleCase.Unusable unreadable) {
+      return null;
+    }
+  }
+
+  /** From the folder the user is in, where that is shorter. */
+  private static String shown(Path file) {
+    Path here = Path.of("").toAbsolutePath();
+    return file.startsWith(here) ? here.relativize(file).toString() : file.toString();
+  }
+}

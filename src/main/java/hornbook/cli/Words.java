@@ -1,0 +1,51 @@
+package hornbook.cli;
+
+import hornbook.assessment.Nearest;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Locale;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/**
+ * The values of an option as words in kebab case: reads one, and names them all for the shell's
+ * completion.
+ */
+abstract class Words<E extends Enum<E>> implements ITypeConverter<E>, Iterable<String> {
+  private final Class<E> type;
+
+  Words(Class<E> type) {
+    this.type = type;
+  }
+
+  @Override
+  public E convert(String word) {
+    for (E constant : type.getEnumConstants()) {
+      if (of(constant).equals(word)) {
+        return constant;
+      }
+    }
+    List<String> all = all();
+    String nearest = Nearest.of(word, all);
+    throw new TypeConversionException(
+        "allowed: " + String.join(", ", all) + (nearest == null ? "" : "\nnearest: " + nearest));
+  }
+
+  @Override
+  public Iterator<String> iterator() {
+    return all().iterator();
+  }
+
+  private List<String> all() {
+    List<String> all = new ArrayList<>();
+    for (E constant : type.getEnumConstants()) {
+      all.add(of(constant));
+    }
+    return all;
+  }
+
+  static String of(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

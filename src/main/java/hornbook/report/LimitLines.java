@@ -1,0 +1,36 @@
+package hornbook.report;
+
+import hornbook.rulebook.fact.Limit;
+
+/** A limit in a few lines: value, ground, the safe way to move it, and who disagrees. */
+final class LimitLines {
+  private final Phrases phrases;
+  private final Citations citations;
+
+  LimitLines(Phrases phrases, Citations citations) {
+    this.phrases = phrases;
+    this.citations = citations;
+  }
+
+  void add(PlainPage page, Limit limit) {
+    page.hanging(2, 4, limit.id() + RuleWords.where(limit) + ": " + limit.label());
+    page.paragraph(4, value(limit) + "; basis: " + limit.basis().word() + "; " + from(limit));
+    if (limit.safer() != Limit.Safer.NEITHER) {
+      page.paragraph(4, "safer: " + (limit.safer() == Limit.Safer.UP ? "higher" : "lower"));
+    }
+    for (Limit.Dispute dispute : limit.disputes()) {
+      String says =
+          dispute.value() == null ? "" : phrases.units().text(dispute.value(), limit.unit()) + ": ";
+      page.hanging(4, 6, "but " + citations.brief(dispute.source()) + ": " + says + dispute.says());
+    }
+  }
+
+  private String value(Limit limit) {
+    String side = limit.direction() == Limit.Direction.AT_LEAST ? "at least " : "at most ";
+    return side + phrases.of(limit) + (limit.inclusive() ? "" : ", itself not counted");
+  }
+
+  private String from(Limit limit) {
+    return citations.brief(limit.source()) + ", " + limit.locator();
+  }
+}

@@ -1,0 +1,197 @@
+package hornbook.report;
+
+import hornbook.rulebook.Condition;
+import hornbook.rulebook.Named;
+import hornbook.rulebook.Outcome;
+import hornbook.rulebook.RuleEntry;
+import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.Subjects;
+import hornbook.rulebook.WordTest;
+import hornbook.rulebook.fact.Bearing;
+import hornbook.rulebook.fact.Limit;
+import hornbook.rulebook.fact.Urgency;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** Says in plain words what a rule asks for and what it concludes. */
+final class RuleWords {
+  private static final Pattern HOLE = Pattern.compile("\\{(\\w+)\\}");
+
+  private final Rulebook book;
+  private final Phrases phrases;
+  private final Uses uses;
+
+  RuleWords(Rulebook book, Phrases phrases) {
+    this.book = book;
+    this.phrases = phrases;
+    this.uses = new Uses(book);
+  }
+
+  /** The conditions of a rule, one line each; limits stand in the lines that are held to them. */
+  List<String> conditions(RuleEntry rule) {
+    List<String> lines = new ArrayList<>();
+    for (Condition condition : rule.conditions()) {
+      if (!(condition instanceof Condition.OfLimit)) {
+        lines.add(condition(rule, condition));
+      }
+    }
+    return lines;
+  }
+
+  private String condition(RuleEntry rule, Condition condition) {
+    if (condition instanceof Condition.OfReading reading) {
+      String limit = rule.limitBoundTo(reading.limit());
+      return Subjects.label(reading.what()) + ": " + bound(limit, reading.satisfies());
+    }
+    if (condition instanceof Condition.OfSeen seen) {
+      return Subjects.label(seen.what()) + ": " + words(seen.word());
+    }
+    if (condition instanceof Condition.OfCrack crack) {
+      return "a crack" + (crack.words().isEmpty() ? "" : " with ") + all(crack.words());
+    }
+    if (condition instanceof Condition.OfStretch stretch) {
+      return "a stretch of wall"
+          + (stretch.words().isEmpty() ? "" : " with ")
+          + all(stretch.words());
+    }
+    return "found: " + book.findings().get(((Condition.OfFinding) condition).what()).label();
+  }
+
+  /** {@code at least 2}, or for a limit that differs by limb or age each of its values. */
+  private String bound(String id, boolean satisfies) {
+    return uses.limits(id).stream()
+        .map(limit -> side(limit, satisfies) + where(limit))
+        .collect(Collectors.joining("; "));
+  }
+
+  private String side(Limit limit, boolean satisfies) {
+    boolean above = (limit.direction() == Limit.Direction.AT_LEAST) == satisfies;
+    boolean itself = limit.inclusive() == satisfies;
+    String value = phrases.of(limit);
+    if (above) {
+      return (itself ? "at least " : "more than ") + value;
+    }
+    return (itself ? "at most " : "less than ") + value;
+  }
+
+  /** {@code (fore)}, where a limit does not hold for every foot. */
+  static String where(Limit limit) {
+    List<String> only = new ArrayList<>();
+    if (limit.limbs() != null) {
+      only.add(limit.limbs() == Limit.Limbs.FORE ? "fore" : "hind");
+    }
+    if (limit.age() != null) {
+      only.add(limit.age() == Limit.Age.ADULT ? "adult" : "foal");
+    }
+    return only.isEmpty() ? "" : " (" + String.join(", ", only) + ")";
+  }
+
+  private static String all(Map<String, WordTest> tests) {
+    return tests.entrySet().stream()
+        .map(test -> test.getKey() + " " + words(test.getValue()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String words(WordTest test) {
+    String words = test.words().stream().map(PlainWords::of).collect(Collectors.joining(" or "));
+    return test.oneOf() ? words : "anything but " + words;
+  }
+
+  /** What the rule concludes, in one line. */
+  String outcome(RuleEntry rule) {
+    Outcome outcome = rule.outcome();
+    if (outcome instanceof Outcome.Finds finds) {
+      boolean defect = book.findings().get(finds.finding()).defect();
+      String label = book.findings().get(finds.finding()).label();
+      return "finds: " + label + (defect ? ", a defect the technique has to answer" : "");
+    }
+    if (outcome instanceof Outcome.Refers refers) {
+      return "calls the vet " + soon(refers.urgency()) + ": " + PlainWords.of(refers.id());
+    }
+    if (outcome instanceof Outcome.Reasons reasons) {
+      return bearing(reasons.bearing()) + " " + labels(reasons.subjects());
+    }
+    return "warns: " + PlainWords.of(((Outcome.Cautions) outcome).id());
+  }
+
+  private static String soon(Urgency urgency) {
+    return switch (urgency) {
+      case NOW -> "now";
+      case TODAY -> "today";
+      case DAYS -> "within days";
+      case MENTION -> "at the next chance (worth a mention)";
+    };
+  }
+
+  private static String bearing(Bearing bearing) {
+    return switch (bearing) {
+      case FOR -> "speaks for";
+      case AGAINST -> "speaks against";
+      case NEEDS -> "has to be put right first, for";
+      case NEEDS_VET -> "the vet has to come first, for";
+      case RULES_OUT -> "rules out";
+    };
+  }
+
+  /** The heading over rules that bear this way. */
+  static String heading(Bearing bearing) {
+    return switch (bearing) {
+      case FOR -> "For it";
+      case AGAINST -> "Against it";
+      case NEEDS -> "To be put right first";
+      case NEEDS_VET -> "The vet comes first";
+      case RULES_OUT -> "Ruled out by";
+    };
+  }
+
+  /** Techniques and supports in words of the trade. */
+  String labels(List<String> subjects) {
+    return subjects.stream().map(this::label).collect(Collectors.joining(", "));
+  }
+
+  private String label(String subject) {
+    Named technique = book.technique(subject);
+    return technique == null ? book.support(subject).label() : technique.label();
+  }
+
+  /** The sentence of a rule, its limits filled in and what is observed named in angle brackets. */
+  String says(RuleEntry rule, String template) {
+    Matcher hole = HOLE.matcher(template);
+    StringBuilder text = new StringBuilder();
+    while (hole.find()) {
+      hole.appendReplacement(text, Matcher.quoteReplacement(filled(rule, hole.group(1))));
+    }
+    hole.appendTail(text);
+    return phrases.plain(text.toString());
+  }
+
+  private String filled(RuleEntry rule, String variable) {
+    for (Condition condition : rule.conditions()) {
+      if (condition.variable().equals(variable)) {
+        return filled(condition);
+      }
+    }
+    return "<" + variable + ">";
+  }
+
+  private String filled(Condition condition) {
+    if (condition instanceof Condition.OfLimit limit) {
+      List<Limit> limits = uses.limits(limit.id());
+      return limits.size() == 1 ? phrases.of(limits.get(0)) : "<" + limits.get(0).label() + ">";
+    }
+    if (condition instanceof Condition.OfReading reading) {
+      return "<" + Subjects.label(reading.what()) + ">";
+    }
+    if (condition instanceof Condition.OfSeen seen) {
+      return "<" + Subjects.label(seen.what()) + ">";
+    }
+    if (condition instanceof Condition.OfFinding finding) {
+      return book.findings().get(finding.what()).label();
+    }
+    return condition instanceof Condition.OfCrack ? "<the crack>" : "<the stretch of wall>";
+  }
+}

@@ -1,0 +1,67 @@
+package hornbook.report;
+
+import hornbook.rulebook.Condition;
+import hornbook.rulebook.Outcome;
+import hornbook.rulebook.RuleEntry;
+import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.fact.Bearing;
+import hornbook.rulebook.fact.Limit;
+import java.util.List;
+import java.util.function.Predicate;
+
+/** What in a rule base makes use of what. */
+final class Uses {
+  private final Rulebook book;
+
+  Uses(Rulebook book) {
+    this.book = book;
+  }
+
+  /** Every entry of a limit: there may be one for each limb and age. */
+  List<Limit> limits(String id) {
+    return limits(limit -> limit.id().equals(id));
+  }
+
+  List<Limit> limitsFrom(String source) {
+    return limits(limit -> limit.source().equals(source));
+  }
+
+  List<Limit> limitsDisputedBy(String source) {
+    return limits(limit -> limit.disputes().stream().anyMatch(one -> one.source().equals(source)));
+  }
+
+  List<RuleEntry> heldTo(String limit) {
+    return rules(rule -> rule.limits().anyMatch(limit::equals));
+  }
+
+  List<RuleEntry> finding(String finding) {
+    return rules(
+        rule -> rule.outcome() instanceof Outcome.Finds finds && finds.finding().equals(finding));
+  }
+
+  List<RuleEntry> buildingOn(String finding) {
+    Predicate<Condition> builds =
+        condition -> condition instanceof Condition.OfFinding found && found.what().equals(finding);
+    return rules(rule -> rule.conditions().stream().anyMatch(builds));
+  }
+
+  List<RuleEntry> citing(String source) {
+    return rules(rule -> rule.text().sources().contains(source));
+  }
+
+  List<RuleEntry> bearing(Bearing bearing, String subject) {
+    return rules(
+        rule ->
+            rule.outcome() instanceof Outcome.Reasons reasons
+                && reasons.bearing() == bearing
+                && reasons.subjects().contains(subject));
+  }
+
+  private List<RuleEntry> rules(Predicate<RuleEntry> which) {
+    return book.rules().values().stream().filter(which).toList();
+  }
+
+  private List<Limit> limits(Predicate<Limit> which) {
+    return book.limits().stream().filter(which).toList();
+  }
+}
