@@ -3,29 +3,37 @@ package hornbook.cli;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 
 /** Every command by its name, in the order of the help. */
 final class Commands {
-  private static final Map<String, Function<Surroundings, CommandLine>> ALL = new LinkedHashMap<>();
+  private static final Map<String, Function<Surroundings, Task>> ALL = new LinkedHashMap<>();
 
   static {
-    ALL.put("assess", with -> null);
-    ALL.put("rules", Commands::rules);
-    ALL.put("new", with -> null);
-    ALL.put("completion", with -> new CommandLine(new CompletionCommand(with)));
+    ALL.put("assess", AssessCommand::new);
+    ALL.put("new", NewCommand::new);
+    ALL.put("rules", RulesCommand::new);
+    ALL.put("completion", CompletionCommand::new);
+    ALL.put("help", HelpCommand::new);
   }
 
+  /** Those that cannot do without the rules, if what they are given is in order. */
+  private static final Set<String> FIRING = Set.of("assess");
+
   private Commands() {}
+
+  /** Whether the rules will most likely have to be loaded. */
+  static boolean fireRules(String... arguments) {
+    return arguments.length > 1 && FIRING.contains(arguments[0]);
+  }
 
   /** The command line that can take these arguments: a cold start lays out one command, not all. */
   static CommandLine line(Surroundings surroundings, String... arguments) {
     String named = arguments.length == 0 ? "" : arguments[0];
-    return ALL.containsKey(named)
-        ? line(surroundings, List.of(named))
-        : line(surroundings, ALL.keySet()).addSubcommand("help", new CommandLine.HelpCommand());
+    return ALL.containsKey(named) ? line(surroundings, List.of(named)) : whole(surroundings);
   }
 
   /** The command line with every command. */
@@ -34,16 +42,12 @@ final class Commands {
   }
 
   private static CommandLine line(Surroundings surroundings, Iterable<String> names) {
-    CommandLine line = new CommandLine(new RootCommand());
-    names.forEach(name -> line.addSubcommand(name, ALL.get(name).apply(surroundings)));
+    CommandLine line = new CommandLine(new RootCommand(surroundings).spec());
+    for (String name : names) {
+      line.addSubcommand(name, ALL.get(name).apply(surroundings).spec());
+    }
     line.setColorScheme(
         CommandLine.Help.defaultColorScheme(surroundings.colour() ? Ansi.ON : Ansi.OFF));
     return line;
-  }
-
-  private static CommandLine rules(Surroundings surroundings) {
-    return new CommandLine(new RulesCommand())
-        .addSubcommand("list", new RulesListCommand(surroundings))
-        .addSubcommand("show", new RulesShowCommand(surroundings));
   }
 }

@@ -1,7 +1,5 @@
 package hornbook.cli;
 
-import picocli.CommandLine.Option;
-
 /** The form of advice, job sheets and explanations. */
 final class FormatOption {
   /** The forms there are. */
@@ -12,22 +10,18 @@ final class FormatOption {
     MARKDOWN
   }
 
-  @Option(
-      names = "--format",
-      paramLabel = "text|json|html|markdown",
-      converter = All.class,
-      completionCandidates = All.class,
-      description = "plain text, JSON for programs, a page to print, or Markdown")
-  private Format format = Format.TEXT;
+  private final Value<Format> format;
 
-  Format format() {
-    return format;
+  FormatOption(Arguments arguments) {
+    format =
+        arguments.word(
+            Format.class,
+            Format.TEXT,
+            "plain text, JSON for programs, a page to print, or Markdown",
+            "--format");
   }
 
-  /** The words of {@code --format}. */
-  static final class All extends Words<Format> {
-    All() {
-      super(Format.class);
-    }
+  Format format() {
+    return format.value();
   }
 }

@@ -11,7 +11,11 @@ public final class Hornbook {
   private Hornbook() {}
 
   public static void main(String[] arguments) {
-    System.exit(run(Surroundings.ofProcess(), arguments));
+    ShippedWithProgram rules = new ShippedWithProgram();
+    if (Commands.fireRules(arguments)) {
+      rules.loadAhead();
+    }
+    System.exit(run(Surroundings.ofProcess(rules), arguments));
   }
 
   /** Runs one command; whatever goes wrong is told in plain words on standard error. */

@@ -1,31 +1,21 @@
 package hornbook.cli;
 
-import picocli.CommandLine.Option;
-
 /** The form of what is told of the rule base. */
 final class ListFormatOption {
-  /** The forms there are. */
-  enum Form {
+  private enum Form {
     TEXT,
     JSON
   }
 
-  @Option(
-      names = "--format",
-      paramLabel = "text|json",
-      converter = All.class,
-      completionCandidates = All.class,
-      description = "plain text for people, or JSON for programs")
-  private Form form = Form.TEXT;
+  private final Value<Form> form;
 
-  boolean json() {
-    return form == Form.JSON;
+  ListFormatOption(Arguments arguments) {
+    form =
+        arguments.word(
+            Form.class, Form.TEXT, "plain text for people, or JSON for programs", "--format");
   }
 
-  /** The words of {@code --format}. */
-  static final class All extends Words<Form> {
-    All() {
-      super(Form.class);
-    }
+  boolean json() {
+    return form.value() == Form.JSON;
   }
 }

@@ -5,26 +5,30 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
-import picocli.CommandLine.Option;
 
 /** Where the result goes. */
 final class OutputOption {
-  @Option(
-      names = {"-o", "--output"},
-      paramLabel = "FILE",
-      description = "write the result to FILE, whole or not at all, in place of the screen")
-  private String file;
+  private final Value<String> file;
+
+  OutputOption(Arguments arguments) {
+    file =
+        arguments.text(
+            "FILE",
+            "write the result to FILE, whole or not at all, in place of the screen",
+            "-o",
+            "--output");
+  }
 
   /** Whether the result goes to standard output. */
   boolean toScreen() {
-    return file == null || file.equals(InputFile.STANDARD_INPUT);
+    return file.value() == null || file.value().equals(InputFile.STANDARD_INPUT);
   }
 
   void deliver(String result, Surroundings surroundings) {
     if (toScreen()) {
       surroundings.print(result);
     } else {
-      new ResultFile(file).write(result);
+      new ResultFile(file.value()).write(result);
     }
   }
 
@@ -33,7 +37,7 @@ final class OutputOption {
     if (toScreen()) {
       surroundings.print(result);
     } else {
-      new ResultFile(file).writeNew(result);
+      new ResultFile(file.value()).writeNew(result);
     }
   }
 
@@ -42,7 +46,7 @@ final class OutputOption {
     for (String input : inputs) {
       if (!toScreen() && same(input)) {
         throw Failure.usage(
-            "--output " + file + " is one of the files to be read", "name another file");
+            "--output " + file.value() + " is one of the files to be read", "name another file");
       }
     }
   }
@@ -50,7 +54,7 @@ final class OutputOption {
   private boolean same(String input) {
     try {
       Path one = Path.of(input);
-      Path other = Path.of(file);
+      Path other = Path.of(file.value());
       return Files.isRegularFile(one) && Files.exists(other) && Files.isSameFile(one, other);
     } catch (IOException | InvalidPathException unknown) {
       return false;

@@ -1,25 +1,33 @@
 package hornbook.cli;
 
-import picocli.CommandLine.Command;
+import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 
 /** The rule base itself. */
-@Command(
-    name = "rules",
-    header = {
-      "The rule base: what the rules are, and why.",
-      "",
-      "Examples:",
-      "  hornbook rules list --topic nailing",
-      "  hornbook rules show N003",
-      ""
-    })
 final class RulesCommand implements Task {
-  @Spec private CommandSpec spec;
+  private final Arguments arguments =
+      new Arguments(
+          this,
+          "rules",
+          "The rule base: what the rules are, and why.",
+          "",
+          "Examples:",
+          "  hornbook rules list --topic nailing",
+          "  hornbook rules show N003",
+          "");
+
+  RulesCommand(Surroundings surroundings) {
+    spec().addSubcommand("list", new CommandLine(new RulesListCommand(surroundings).spec()));
+    spec().addSubcommand("show", new CommandLine(new RulesShowCommand(surroundings).spec()));
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return arguments.spec();
+  }
 
   @Override
   public ExitCode run() {
-    throw Failure.told(ExitCode.USAGE, spec.commandLine().getUsageMessage());
+    throw Failure.told(ExitCode.USAGE, spec().commandLine().getUsageMessage());
   }
 }

@@ -4,41 +4,41 @@ import hornbook.assessment.Nearest;
 import hornbook.report.CatalogueJson;
 import hornbook.report.RuleList;
 import hornbook.rulebook.Rulebook;
-import hornbook.rulebook.ShippedRules;
 import hornbook.rulebook.Topic;
 import java.util.List;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** Lists the rules by topic. */
-@Command(
-    name = "list",
-    header = {
-      "List the rules by topic.",
-      "",
-      "Examples:",
-      "  hornbook rules list",
-      "  hornbook rules list --topic nailing",
-      "  hornbook rules list --format json --output rules.json",
-      ""
-    })
 final class RulesListCommand implements Task {
-  @Option(names = "--topic", paramLabel = "TOPIC", description = "only the rules of this topic")
-  private String topic;
-
-  @Mixin private ListFormatOption format = new ListFormatOption();
-  @Mixin private OutputOption output = new OutputOption();
-
   private final Surroundings surroundings;
+  private final Arguments arguments =
+      new Arguments(
+          this,
+          "list",
+          "List the rules by topic.",
+          "",
+          "Examples:",
+          "  hornbook rules list",
+          "  hornbook rules list --topic nailing",
+          "  hornbook rules list --format json --output rules.json",
+          "");
+  private final Value<String> topic =
+      arguments.text("TOPIC", "only the rules of this topic", "--topic");
+  private final ListFormatOption format = new ListFormatOption(arguments);
+  private final OutputOption output = new OutputOption(arguments);
 
   RulesListCommand(Surroundings surroundings) {
     this.surroundings = surroundings;
   }
 
   @Override
+  public CommandSpec spec() {
+    return arguments.spec();
+  }
+
+  @Override
   public ExitCode run() {
-    Rulebook book = ShippedRules.book();
+    Rulebook book = surroundings.rules().book();
     List<Topic> topics = topics(book);
     String list =
         format.json() ? new CatalogueJson(book).rules(topics) : RuleList.text(book, topics);
@@ -47,15 +47,16 @@ final class RulesListCommand implements Task {
   }
 
   private List<Topic> topics(Rulebook book) {
-    if (topic == null) {
+    if (topic.value() == null) {
       return book.topics();
     }
-    List<Topic> named = book.topics().stream().filter(one -> one.id().equals(topic)).toList();
+    List<Topic> named =
+        book.topics().stream().filter(one -> one.id().equals(topic.value())).toList();
     if (named.isEmpty()) {
       List<String> ids = book.topics().stream().map(Topic::id).toList();
-      String nearest = Nearest.of(topic, ids);
+      String nearest = Nearest.of(topic.value(), ids);
       throw Failure.usage(
-          "there is no topic \"" + topic + "\"",
+          "there is no topic \"" + topic.value() + "\"",
           "allowed: " + String.join(", ", ids),
           nearest == null ? "all rules: hornbook rules list" : "nearest: " + nearest);
     }

@@ -5,50 +5,48 @@ import hornbook.report.CatalogueJson;
 import hornbook.report.CataloguePage;
 import hornbook.report.RulePage;
 import hornbook.rulebook.Rulebook;
-import hornbook.rulebook.ShippedRules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** Shows one rule, or one of the other things the rule base knows by name. */
-@Command(
-    name = "show",
-    header = {
-      "Show one rule: what it says and asks, why, its limits, sources, and the case that fires it.",
-      "",
-      "Examples:",
-      "  hornbook rules show N003                  a rule",
-      "  hornbook rules show nails.branch.least    a limit",
-      "  hornbook rules show low-heels             a finding",
-      "  hornbook rules show glue-on               a technique or a support",
-      "  hornbook rules show lungwitz-1913         a source",
-      ""
-    })
 final class RulesShowCommand implements Task {
-  @Parameters(
-      paramLabel = "ID",
-      description = "the id of a rule, limit, finding, technique, support or source")
-  private String id;
-
-  @Mixin private ListFormatOption format = new ListFormatOption();
-  @Mixin private UnitsOption units = new UnitsOption();
-  @Mixin private OutputOption output = new OutputOption();
-
   private final Surroundings surroundings;
+  private final Arguments arguments =
+      new Arguments(
+          this,
+          "show",
+          "Show one rule: what it says and asks, why, its limits, sources, and the case that fires it.",
+          "",
+          "Examples:",
+          "  hornbook rules show N003                  a rule",
+          "  hornbook rules show nails.branch.least    a limit",
+          "  hornbook rules show low-heels             a finding",
+          "  hornbook rules show glue-on               a technique or a support",
+          "  hornbook rules show lungwitz-1913         a source",
+          "");
+  private final Value<String> id =
+      arguments.operand("ID", "the id of a rule, limit, finding, technique, support or source");
+  private final ListFormatOption format = new ListFormatOption(arguments);
+  private final UnitsOption units = new UnitsOption(arguments);
+  private final OutputOption output = new OutputOption(arguments);
 
   RulesShowCommand(Surroundings surroundings) {
     this.surroundings = surroundings;
   }
 
   @Override
+  public CommandSpec spec() {
+    return arguments.spec();
+  }
+
+  @Override
   public ExitCode run() {
-    Rulebook book = ShippedRules.book();
-    String rule = id.toUpperCase(Locale.ROOT);
-    String known = book.rules().containsKey(rule) ? rule : id;
+    Rulebook book = surroundings.rules().book();
+    String rule = id.value().toUpperCase(Locale.ROOT);
+    String known = book.rules().containsKey(rule) ? rule : id.value();
     String shown = shown(book, known).orElseThrow(() -> unknown(book));
     output.deliver(shown, surroundings);
     return ExitCode.DONE;
@@ -66,15 +64,20 @@ final class RulesShowCommand implements Task {
   }
 
   private Failure unknown(Rulebook book) {
+    if (book.topics().stream().anyMatch(topic -> topic.id().equals(id.value()))) {
+      return Failure.usage(
+          "\"" + id.value() + "\" is a topic",
+          "its rules: hornbook rules list --topic " + id.value());
+    }
     List<String> known = new ArrayList<>(book.rules().keySet());
     book.limits().forEach(limit -> known.add(limit.id()));
     known.addAll(book.findings().keySet());
     book.techniques().forEach(technique -> known.add(technique.id()));
     book.supports().forEach(support -> known.add(support.id()));
     known.addAll(book.sources().keySet());
-    String nearest = Nearest.of(id, known);
+    String nearest = Nearest.of(id.value(), known);
     return Failure.usage(
-        "the rule base knows nothing by the name \"" + id + "\"",
+        "the rule base knows nothing by the name \"" + id.value() + "\"",
         nearest == null ? "all rules: hornbook rules list" : "nearest: " + nearest);
   }
 }

@@ -12,8 +12,8 @@ import java.util.Locale;
 import java.util.Map;
 
 /**
- * What the program meets when it is started: the three streams, the environment, and the folder it
- * lies in.
+ * What the program meets when it is started: the three streams, the environment, the folder it lies
+ * in, and the rules.
  *
  * @param terminal whether standard output is a terminal
  * @param home the program's folder, with {@code cases} and {@code rules} in it; null when unknown
@@ -24,10 +24,11 @@ record Surroundings(
     PrintStream err,
     Map<String, String> environment,
     boolean terminal,
-    Path home) {
+    Path home,
+    Rules rules) {
 
   /** Those of this process; the launcher tells what only a shell can see. */
-  static Surroundings ofProcess() {
+  static Surroundings ofProcess(Rules rules) {
     String home = System.getProperty("hornbook.home");
     return new Surroundings(
         System.in,
@@ -35,7 +36,8 @@ record Surroundings(
         new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8),
         System.getenv(),
         Boolean.getBoolean("hornbook.terminal"),
-        home == null ? null : Path.of(home));
+        home == null ? null : Path.of(home),
+        rules);
   }
 
   /** Whether standard output takes colour: a terminal that can, and a user who wants it. */

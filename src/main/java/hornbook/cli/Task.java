@@ -1,9 +1,14 @@
 package hornbook.cli;
 
-/** What a command does once its arguments are read. */
+import picocli.CommandLine.Model.CommandSpec;
+
+/** A command: what may be given to it, and what it does then. */
 interface Task {
+  /** Its name, arguments and help. */
+  CommandSpec spec();
+
   /**
-   * Does it, and says how the program is to end.
+   * Does it, once the arguments are read, and says how the program is to end.
    *
    * @throws Failure when it cannot be done
    */

@@ -1,26 +1,18 @@
 package hornbook.cli;
 
 import hornbook.report.Units;
-import picocli.CommandLine.Option;
 
 /** The units numbers are told in. */
 final class UnitsOption {
-  @Option(
-      names = "--units",
-      paramLabel = "mm|inch",
-      converter = All.class,
-      completionCandidates = All.class,
-      description = "tell lengths, weights and temperatures in mm, kg, C or in inches, lb, F")
-  private Units units = Units.MM;
+  private final Value<Units> units;
 
-  Units units() {
-    return units;
+  UnitsOption(Arguments arguments) {
+    units =
+        arguments.word(
+            Units.class, Units.MM, "mm, kg and Celsius, or inches, lb and Fahrenheit", "--units");
   }
 
-  /** The words of {@code --units}. */
-  static final class All extends Words<Units> {
-    All() {
-      super(Units.class);
-    }
+  Units units() {
+    return units.value();
   }
 }

@@ -1,14 +1,19 @@
 package hornbook.cli;
 
 import hornbook.rulebook.Rulebook;
-import hornbook.rulebook.ShippedRules;
 import picocli.CommandLine.IVersionProvider;
 
 /** The version of the program and of the rule base it carries. */
 final class VersionText implements IVersionProvider {
+  private final Surroundings surroundings;
+
+  VersionText(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
   @Override
   public String[] getVersion() {
-    Rulebook book = ShippedRules.book();
+    Rulebook book = surroundings.rules().book();
     String program = Hornbook.class.getPackage().getImplementationVersion();
     return new String[] {
       "hornbook " + (program == null ? "(not packaged)" : program),

@@ -9,10 +9,10 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /**
- * The values of an option as words in kebab case: reads one, and names them all for the shell's
+ * The values of an argument as words in kebab case: reads one, and names them all for the shell's
  * completion.
  */
-abstract class Words<E extends Enum<E>> implements ITypeConverter<E>, Iterable<String> {
+final class Words<E extends Enum<E>> implements ITypeConverter<E>, Iterable<String> {
   private final Class<E> type;
 
   Words(Class<E> type) {
@@ -37,6 +37,11 @@ abstract class Words<E extends Enum<E>> implements ITypeConverter<E>, Iterable<S
     return all().iterator();
   }
 
+  /** All words with bars between them. */
+  String label() {
+    return String.join("|", all());
+  }
+
   private List<String> all() {
     List<String> all = new ArrayList<>();
     for (E constant : type.getEnumConstants()) {
@@ -45,7 +50,7 @@ abstract class Words<E extends Enum<E>> implements ITypeConverter<E>, Iterable<S
     return all;
   }
 
-  static String of(Enum<?> constant) {
+  private static String of(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

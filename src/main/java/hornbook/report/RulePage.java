@@ -58,7 +58,7 @@ public final class RulePage {
           2, "only while one of these is open: " + words.labels(rule.text().techniques()));
     }
     page.heading("Why").paragraph(2, rule.why());
-    page.heading("Stays silent").paragraph(2, rule.silent());
+    page.heading("When silent").paragraph(2, rule.silent());
     addLimits(page, rule);
     addSources(page, rule);
     if (shown != null) {

@@ -1,0 +1,60 @@
+package hornbook.cli;
+
+import hornbook.advice.Advice;
+import hornbook.advice.Advisor;
+import hornbook.assessment.ReadResult;
+import hornbook.report.AdviceText;
+import hornbook.report.TextOptions;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** The main job: assessments in, advice out. */
+final class AssessCommand implements Task {
+  private final Surroundings surroundings;
+  private final Arguments arguments =
+      new Arguments(
+          this,
+          "assess",
+          "Advice on a foot, from a written assessment.",
+          "",
+          "Examples:",
+          "  hornbook assess tansy.yaml",
+          "  hornbook assess --brief --units inch tansy.yaml",
+          "  hornbook assess --format html --output tansy.html tansy.yaml",
+          "  hornbook assess --set feet[0].signs.digitalPulse=bounding tansy.yaml",
+          "  hornbook assess --fail-on today monday/*.yaml",
+          "");
+  private final Value<List<String>> files =
+      arguments.operands(
+          "FILE", "1..*", "an assessment or a case, in YAML or JSON; - is standard input");
+  private final FormatOption format = new FormatOption(arguments);
+  private final OutputOption output = new OutputOption(arguments);
+  private final UnitsOption units = new UnitsOption(arguments);
+  private final DetailOption detail = new DetailOption(arguments);
+  private final SetOption set = new SetOption(arguments);
+  private final FailOnOption failOn = new FailOnOption(arguments);
+
+  AssessCommand(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return arguments.spec();
+  }
+
+  @Override
+  public ExitCode run() {
+    output.spare(files.value());
+    boolean colour = output.toScreen() && surroundings.colour();
+    TextOptions options =
+        new TextOptions(units.units(), detail.detail(), colour, TextOptions.USUAL_WIDTH);
+    List<ReadResult.Good> read = Assessments.read(files.value(), set.settings(), surroundings);
+    Advisor advisor = new Advisor(surroundings.rules().loaded());
+    List<Advice> advice = read.stream().map(one -> advisor.advise(one.assessment())).toList();
+    StringBuilder text = new StringBuilder();
+    advice.forEach(one -> text.append(AdviceText.render(one, options)));
+    output.deliver(text.toString(), surroundings);
+    return failOn.of(advice);
+  }
+}
