@@ -4,6 +4,7 @@ import hornbook.rulebook.Outcome;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Cited;
+import hornbook.rulebook.fact.Finding;
 import hornbook.rulebook.fact.Limit;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -38,15 +39,23 @@ final class Wording {
     return List.copyOf(keys);
   }
 
-  /** The weakest ground among the rule's own and that of the limits cited. */
+  /**
+   * The weakest ground among the rule's own and that of every limit it rests on, however far down.
+   */
   static Basis basis(RuleEntry rule, List<Cited> because) {
-    Basis basis = rule.basis();
+    return weakest(rule.basis(), because);
+  }
+
+  private static Basis weakest(Basis basis, List<Cited> because) {
+    Basis weakest = basis;
     for (Cited fact : because) {
       if (fact instanceof Limit limit) {
-        basis = basis.weaker(limit.basis());
+        weakest = weakest.weaker(limit.basis());
+      } else if (fact instanceof Finding finding) {
+        weakest = weakest(weakest, finding.because());
       }
     }
-    return basis;
+    return weakest;
   }
 
   /** The facts by the names the rule gave them: a conclusion cites them in the rule's own order. */
