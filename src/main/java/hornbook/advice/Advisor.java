@@ -56,6 +56,16 @@ public final class Advisor {
     return advise(assessment, false);
   }
 
+  /** Everything known of the foot at this place, as the rules meet it. */
+  public FactSheet sheet(Assessment assessment, int foot) {
+    return sheets.of(assessment, foot);
+  }
+
+  /** The advice on the foot at this place from its sheet, without the questions. */
+  FootAdvice judge(Assessment assessment, int foot, FactSheet sheet) {
+    return adviseFoot(assessment, foot, sheet, false);
+  }
+
   private Advice advise(Assessment assessment, boolean asking) {
     List<FootAdvice> feet = new ArrayList<>();
     List<FactSheet> laidOut = sheets.of(assessment);

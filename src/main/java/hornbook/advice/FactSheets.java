@@ -70,6 +70,11 @@ final class FactSheets {
     return sheets;
   }
 
+  /** The sheet of the foot at this place. */
+  FactSheet of(Assessment assessment, int index) {
+    return new Sheet(assessment, index).laidOut(Fields.values(assessment).toList());
+  }
+
   /** The sheet of one foot while it is being written. */
   private final class Sheet {
     private final Assessment assessment;

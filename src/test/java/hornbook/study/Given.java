@@ -1,0 +1,41 @@
+package hornbook.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hornbook.assessment.Assessment;
+import hornbook.assessment.AssessmentReader;
+import hornbook.assessment.ReadResult;
+import hornbook.rules.Shipped;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Assessments for the tests of what is made of them. */
+final class Given {
+  private Given() {}
+
+  /** An assessment written without its first line. */
+  static ReadResult.Good written(String text) {
+    String file = "format: hornbook-assessment/1\n" + text;
+    return good(AssessmentReader.read(file.getBytes(StandardCharsets.UTF_8), "written", List.of()));
+  }
+
+  static ReadResult.Good read(Path file) {
+    try {
+      return good(AssessmentReader.read(Files.readAllBytes(file), file.toString(), List.of()));
+    } catch (IOException unreadable) {
+      throw new AssertionError(unreadable);
+    }
+  }
+
+  static Assessment exercise(String name) {
+    return read(Shipped.EXERCISES.resolve(name + ".yaml")).assessment();
+  }
+
+  static ReadResult.Good good(ReadResult read) {
+    assertThat(read).isInstanceOf(ReadResult.Good.class);
+    return (ReadResult.Good) read;
+  }
+}
