@@ -31,6 +31,9 @@ public final class AdviceText {
               : foot(told, foot, options, paint, USUAL_LINES - shared));
     }
     lines.add("");
+    if (options.detail() == Detail.FULL) {
+      lines.addAll(Wrap.lines(Head.rulebook(advice), options.width(), "", "  "));
+    }
     lines.addAll(safety);
     return String.join("\n", lines) + "\n";
   }

@@ -19,6 +19,11 @@ final class Head {
 
   private Head() {}
 
+  /** Which rule base the advice was made with. */
+  static String rulebook(Advice advice) {
+    return "Rule base " + advice.rulebook().version() + ", " + advice.rulebook().digest() + ".";
+  }
+
   /** {@code Tansy, 14 March 2026}. */
   static String title(Advice advice) {
     String name = advice.assessment().horse().name();

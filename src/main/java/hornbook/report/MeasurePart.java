@@ -75,18 +75,28 @@ final class MeasurePart {
     boolean nothing = reading.exact() && reading.low() == 0;
     boolean told = nothing || measure.finding() != null;
     int rank = close ? 0 : bands.isEmpty() ? 3 : told ? 2 : 1;
-    return new Row(Item.of(measure.label(), text(foot, measure, bands)), rank);
+    return new Row(item(foot, measure, bands), rank);
   }
 
-  private String text(FootAdvice foot, MeasureGiven measure, List<Band> bands) {
-    StringBuilder text = new StringBuilder(told.phrases().of(measure.reading()));
-    for (Band band : told.detail() == Detail.FULL ? bands : nearest(measure.reading(), bands)) {
-      boolean near = Closeness.close(foot.sheet(), measure.reading(), band.limit());
-      boolean named = band.finding() != null && band.finding().equals(measure.finding());
-      text.append(near ? ", NEAR " : named ? ", so " : "; ");
-      text.append(band.name()).append(' ').append(band.bound());
+  /** In full every band stands on a line of its own, else the nearest beside the number. */
+  private Item item(FootAdvice foot, MeasureGiven measure, List<Band> bands) {
+    Reading reading = measure.reading();
+    String tag = Phrases.tag(Grounds.of(reading.what(), foot.sheet().limits()));
+    String value = (told.phrases().of(reading) + " " + tag).strip();
+    if (told.detail() == Detail.FULL) {
+      List<String> notes = bands.stream().map(band -> against(foot, measure, band)).toList();
+      return new Item(measure.label(), value, notes, null);
     }
-    return text.toString();
+    List<Band> nearest = nearest(reading, bands);
+    return nearest.isEmpty()
+        ? Item.of(measure.label(), value)
+        : Item.of(measure.label(), value + "; " + against(foot, measure, nearest.get(0)));
+  }
+
+  private static String against(FootAdvice foot, MeasureGiven measure, Band band) {
+    boolean near = Closeness.close(foot.sheet(), measure.reading(), band.limit());
+    boolean named = band.finding() != null && band.finding().equals(measure.finding());
+    return (near ? "NEAR " : named ? "so " : "") + band.name() + " " + band.bound();
   }
 
   private static List<Band> nearest(Reading reading, List<Band> bands) {

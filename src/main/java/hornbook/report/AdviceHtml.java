@@ -1,0 +1,68 @@
+package hornbook.report;
+
+import hornbook.advice.Advice;
+import hornbook.advice.FootAdvice;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * Writes the whole of the advice as one page that needs nothing beside it: no script, no other
+ * file. It reads on a telephone, on a desk and on paper.
+ */
+public final class AdviceHtml {
+  private static final String STYLE = "page.css";
+
+  private AdviceHtml() {}
+
+  /** Everything {@link Detail#FULL} tells, with a drawing of each foot. */
+  public static String render(Advice advice, Units units) {
+    Told told = Told.of(advice, units, Detail.FULL);
+    Markup page = new Markup();
+    page.raw("<!DOCTYPE html>\n").open("html", "lang", "en-GB").line();
+    page.open("head").line();
+    page.open("meta", "charset", "utf-8").line();
+    page.open("meta", "name", "viewport", "content", "width=device-width, initial-scale=1").line();
+    page.element("title", "Hornbook advice: " + Head.title(advice)).line();
+    page.open("style").line().raw(style()).close("style").line();
+    page.close("head").line().open("body").line();
+    head(told, page);
+    page.open("main").line();
+    for (FootAdvice foot : advice.feet()) {
+      new HtmlFoot(told, foot, page).write();
+    }
+    page.close("main").line();
+    page.open("footer").element("p", Head.SAFETY, "class", "safety");
+    page.element("p", Head.rulebook(advice)).close("footer").line();
+    return page.close("body").line().close("html").line().toString();
+  }
+
+  private static void head(Told told, Markup page) {
+    Advice advice = told.advice();
+    page.open("header").line();
+    page.element("h1", "Hornbook advice: " + Head.title(advice)).line();
+    String facts = Head.facts(advice, told.phrases());
+    if (!facts.isEmpty()) {
+      page.element("p", facts).line();
+    }
+    page.element("p", Head.SAFETY, "class", "safety").line();
+    if (advice.feet().size() > 1) {
+      page.open("nav", "aria-label", "Feet").open("ul");
+      for (FootAdvice foot : advice.feet()) {
+        String name = Sentence.capital(FieldNames.of(foot.limb()));
+        page.open("li").element("a", name, "href", "#" + foot.limb().word()).close("li");
+      }
+      page.close("ul").close("nav").line();
+    }
+    page.close("header").line();
+  }
+
+  private static String style() {
+    try (InputStream css = AdviceHtml.class.getResourceAsStream(STYLE)) {
+      return new String(css.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+}

@@ -1,0 +1,58 @@
+package hornbook.report;
+
+import hornbook.advice.Advice;
+import hornbook.advice.FootAdvice;
+import hornbook.report.Section.Item;
+
+/** Writes the whole of the advice as Markdown, for a record or a letter. */
+public final class AdviceMarkdown {
+  private AdviceMarkdown() {}
+
+  /** Everything {@link Detail#FULL} tells. */
+  public static String render(Advice advice, Units units) {
+    Told told = Told.of(advice, units, Detail.FULL);
+    StringBuilder page = new StringBuilder();
+    page.append("# Hornbook advice: ").append(escaped(Head.title(advice))).append("\n\n");
+    String facts = Head.facts(advice, told.phrases());
+    if (!facts.isEmpty()) {
+      page.append(escaped(facts)).append("\n\n");
+    }
+    page.append("> ").append(escaped(Head.SAFETY)).append('\n');
+    for (FootAdvice foot : advice.feet()) {
+      foot(told, foot, page);
+    }
+    return page.append('\n').append(escaped(Head.rulebook(advice))).append('\n').toString();
+  }
+
+  private static void foot(Told told, FootAdvice foot, StringBuilder page) {
+    Page sections = Page.of(told, foot);
+    page.append("\n## ").append(Sentence.capital(sections.foot())).append('\n');
+    for (Section section : sections.sections()) {
+      page.append("\n### ").append(escaped(section.heading())).append("\n\n");
+      section.items().forEach(item -> item(item, page));
+    }
+  }
+
+  private static void item(Item item, StringBuilder page) {
+    page.append("- ");
+    if (!item.lead().isEmpty()) {
+      String lead = Sentence.capital(item.lead()) + (item.text().isEmpty() ? "" : ":");
+      page.append("**").append(escaped(lead)).append("** ");
+    }
+    Item rest = new Item("", item.text(), item.notes(), item.rule());
+    page.append(escaped(rest.line())).append('\n');
+    item.notes().forEach(note -> page.append("  - ").append(escaped(note)).append('\n'));
+  }
+
+  /** Text in which nothing is taken for a mark. */
+  static String escaped(String text) {
+    StringBuilder escaped = new StringBuilder();
+    for (char c : text.toCharArray()) {
+      if ("\\`*_[]<>#|~&".indexOf(c) >= 0) {
+        escaped.append('\\');
+      }
+      escaped.append(c);
+    }
+    return escaped.toString();
+  }
+}

@@ -1,0 +1,55 @@
+package hornbook.report;
+
+/** Writes HTML and SVG; whatever came from outside is escaped here and nowhere else. */
+final class Markup {
+  private final StringBuilder out = new StringBuilder();
+
+  /** Opens an element; attributes come as name, value, name, value. */
+  Markup open(String element, Object... attributes) {
+    out.append('<').append(element);
+    for (int i = 0; i < attributes.length; i += 2) {
+      out.append(' ').append(attributes[i]).append("=\"");
+      out.append(escaped(attributes[i + 1].toString())).append('"');
+    }
+    out.append('>');
+    return this;
+  }
+
+  Markup close(String element) {
+    out.append("</").append(element).append('>');
+    return this;
+  }
+
+  Markup text(String text) {
+    out.append(escaped(text));
+    return this;
+  }
+
+  /** A whole element with nothing but text in it. */
+  Markup element(String element, String text, Object... attributes) {
+    return open(element, attributes).text(text).close(element);
+  }
+
+  Markup line() {
+    out.append('\n');
+    return this;
+  }
+
+  /** Markup that is our own, as it stands. */
+  Markup raw(String markup) {
+    out.append(markup);
+    return this;
+  }
+
+  static String escaped(String text) {
+    return text.replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&quot;");
+  }
+
+  @Override
+  public String toString() {
+    return out.toString();
+  }
+}

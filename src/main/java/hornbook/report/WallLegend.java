@@ -1,0 +1,71 @@
+package hornbook.report;
+
+import hornbook.assessment.Stretch;
+import hornbook.foot.Interval;
+import hornbook.foot.Mapped;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The map of the wall in words, numbered as in the drawing. */
+final class WallLegend {
+  private final FootMap map;
+  private final Units units;
+
+  WallLegend(FootMap map, Units units) {
+    this.map = map;
+    this.units = units;
+  }
+
+  /** One line for each mapped piece of the edge, in the order of their numbers. */
+  List<String> pieces() {
+    return map.pieces().stream().map(this::piece).toList();
+  }
+
+  private String piece(Mapped piece) {
+    Stretch stretch = piece.stretch();
+    List<String> parts = new ArrayList<>();
+    parts.add(PlainWords.of(stretch.state().word()));
+    add(parts, stretch.height(), "high");
+    add(parts, stretch.thickness(), "thick");
+    if (stretch.moist() != null) {
+      parts.add(stretch.moist() ? "moist" : "dry");
+    }
+    return PlainWords.of(stretch.side().word())
+        + " side, "
+        + units.span(piece.from(), piece.to(), "mm")
+        + " back from the middle of the toe: "
+        + String.join(", ", parts);
+  }
+
+  private void add(List<String> parts, Double length, String what) {
+    if (length != null) {
+      parts.add(units.text(length, "mm") + " " + what);
+    }
+  }
+
+  /** What is not mapped, and how many nails find wall. */
+  List<String> remarks() {
+    List<String> remarks = new ArrayList<>();
+    if (map.wall() == null) {
+      remarks.add("The wall was not mapped.");
+    } else if (map.wall().unmapped() > 0) {
+      remarks.add(units.text(map.wall().unmapped(), "mm") + " of the edge was not mapped.");
+    }
+    if (map.outline() == null) {
+      remarks.add("Not drawn: bearing length or width was not measured.");
+    }
+    if (map.nails() != null) {
+      remarks.add(
+          "Places for nails: "
+              + count(map.nails().medial().count())
+              + " on the inner side, "
+              + count(map.nails().lateral().count())
+              + " on the outer.");
+    }
+    return remarks;
+  }
+
+  private String count(Interval count) {
+    return units.text(count.low(), count.high(), "", 0);
+  }
+}
