@@ -30,7 +30,7 @@ public enum Units {
     Unit unit = of(dimension);
     double amount = unit.fromKept(kept);
     if (unit == Unit.INCH) {
-      return sixteenths(Math.round(amount * SIXTEENTHS)) + " " + unit.symbol();
+      return sixteenths(amount) + " " + unit.symbol();
     }
     double grain = unit == Unit.POUND ? 1 : 10;
     double rounded = Math.rint(amount * grain) / grain + 0.0;
@@ -39,8 +39,9 @@ public enum Units {
     return number + " " + unit.symbol();
   }
 
-  /** {@code 3 5/8}, {@code 1/16}, {@code -2}. */
-  private static String sixteenths(long count) {
+  /** Inches to the nearest sixteenth: {@code 3 5/8}, {@code 1/16}, {@code -2}. */
+  public static String sixteenths(double inches) {
+    long count = Math.round(inches * SIXTEENTHS);
     long whole = Math.abs(count) / SIXTEENTHS;
     long rest = Math.abs(count) % SIXTEENTHS;
     String sign = count < 0 ? "-" : "";

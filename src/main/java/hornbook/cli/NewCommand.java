@@ -2,7 +2,6 @@ package hornbook.cli;
 
 import hornbook.assessment.BlankAssessment;
 import hornbook.assessment.Limb;
-import hornbook.assessment.Units;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
@@ -42,8 +41,7 @@ final class NewCommand implements Task {
   @Override
   public ExitCode run() {
     List<Limb> each = limbs.value().stream().distinct().toList();
-    Units own = Units.valueOf(units.units().name());
-    output.deliverNew(BlankAssessment.write(each, own, schema()), surroundings);
+    output.deliverNew(BlankAssessment.write(each, units.units(), schema()), surroundings);
     return ExitCode.DONE;
   }
 

@@ -1,6 +1,6 @@
 package hornbook.cli;
 
-import hornbook.report.Units;
+import hornbook.assessment.Units;
 
 /** The units numbers are told in. */
 final class UnitsOption {

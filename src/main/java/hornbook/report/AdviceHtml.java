@@ -2,6 +2,7 @@ package hornbook.report;
 
 import hornbook.advice.Advice;
 import hornbook.advice.FootAdvice;
+import hornbook.assessment.Units;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import hornbook.advice.Advice;
+import hornbook.assessment.Units;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.StringWriter;

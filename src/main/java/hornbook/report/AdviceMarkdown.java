@@ -2,6 +2,7 @@ package hornbook.report;
 
 import hornbook.advice.Advice;
 import hornbook.advice.FootAdvice;
+import hornbook.assessment.Units;
 import hornbook.report.Section.Item;
 
 /** Writes the whole of the advice as Markdown, for a record or a letter. */

@@ -12,6 +12,7 @@ import hornbook.advice.ReasonGiven;
 import hornbook.advice.ReferralGiven;
 import hornbook.advice.Says;
 import hornbook.assessment.Assessment;
+import hornbook.assessment.Units;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Bearing;
 import hornbook.rulebook.fact.Urgency;

@@ -1,5 +1,6 @@
 package hornbook.report;
 
+import hornbook.assessment.Units;
 import hornbook.rulebook.FindingKind;
 import hornbook.rulebook.Named;
 import hornbook.rulebook.RuleEntry;

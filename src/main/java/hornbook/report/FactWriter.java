@@ -30,8 +30,8 @@ final class FactWriter {
       amount(reading.low(), unit);
       return;
     }
-    Units.Amount low = phrases.units().amount(reading.low(), unit);
-    Units.Amount high = phrases.units().amount(reading.high(), unit);
+    Amounts.Amount low = phrases.amounts().amount(reading.low(), unit);
+    Amounts.Amount high = phrases.amounts().amount(reading.high(), unit);
     json.writeNullField("value");
     json.writeFieldName("low");
     number(low.value());
@@ -41,7 +41,7 @@ final class FactWriter {
   }
 
   private void amount(double value, String unit) throws IOException {
-    Units.Amount amount = phrases.units().amount(value, unit);
+    Amounts.Amount amount = phrases.amounts().amount(value, unit);
     json.writeFieldName("value");
     number(amount.value());
     json.writeStringField("unit", amount.unit());

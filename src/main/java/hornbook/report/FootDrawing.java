@@ -74,7 +74,8 @@ final class FootDrawing {
     double to = Math.min(piece.to() * scale, outline.edgeLength());
     stroke(stroke(piece.group()), side, from, to);
     EdgePoint middle = outline.at((from + to) / 2);
-    double inward = 1 - NUMBER_INSIDE / Math.max(NUMBER_INSIDE, Math.hypot(middle.out(), centre(middle)));
+    double inward =
+        1 - NUMBER_INSIDE / Math.max(NUMBER_INSIDE, Math.hypot(middle.out(), centre(middle)));
     svg.element(
         "text",
         Integer.toString(number),
@@ -150,7 +151,14 @@ final class FootDrawing {
   }
 
   private void sideWord(String word, double x) {
-    String turned = "rotate(" + (x < 0 ? -90 : 90) + " " + number(x) + " " + number(outline.toeToWidest()) + ")";
+    String turned =
+        "rotate("
+            + (x < 0 ? -90 : 90)
+            + " "
+            + number(x)
+            + " "
+            + number(outline.toeToWidest())
+            + ")";
     svg.element(
         "text",
         word,

@@ -25,21 +25,21 @@ final class Grounds {
             case TOE_LENGTH_OVER_USUAL -> List.of("toe.usual-");
             case HOOF_LOAD_INDEX -> List.of("foot.small");
             case SOUND_SHARE,
-                    SOUND_SHARE_MEDIAL,
-                    SOUND_SHARE_LATERAL,
-                    MISSING_SHARE,
-                    PARTED_SHARE,
-                    MISSING_OR_PARTED_SHARE,
-                    LONGEST_DEFECT,
-                    BEARING_SHARE,
-                    BEARING_PRESSURE_RATIO,
-                    THINNEST_SOUND_WALL ->
+                SOUND_SHARE_MEDIAL,
+                SOUND_SHARE_LATERAL,
+                MISSING_SHARE,
+                PARTED_SHARE,
+                MISSING_OR_PARTED_SHARE,
+                LONGEST_DEFECT,
+                BEARING_SHARE,
+                BEARING_PRESSURE_RATIO,
+                THINNEST_SOUND_WALL ->
                 OUTLINE;
             case NAIL_SITES_MEDIAL,
-                    NAIL_SITES_LATERAL,
-                    NAIL_SITES_WEAKER_BRANCH,
-                    NAIL_SITES_BOTH,
-                    NAIL_SITES_WEAKER_BRANCH_IF_BEHIND ->
+                NAIL_SITES_LATERAL,
+                NAIL_SITES_WEAKER_BRANCH,
+                NAIL_SITES_BOTH,
+                NAIL_SITES_WEAKER_BRANCH_IF_BEHIND ->
                 NAILS;
             case WEEKS_TO_NAILABLE -> List.of("growth.", "nails.exit.usual");
             default -> List.of();

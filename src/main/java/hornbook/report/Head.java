@@ -35,19 +35,19 @@ final class Head {
   static String facts(Advice advice, Phrases phrases) {
     Horse horse = advice.assessment().horse();
     Visit visit = advice.assessment().visit();
-    Units units = phrases.units();
+    Amounts amounts = phrases.amounts();
     List<String> facts = new ArrayList<>();
     if (horse.ageDays() != null) {
-      facts.add(units.text(horse.ageDays(), "days") + " old");
+      facts.add(amounts.text(horse.ageDays(), "days") + " old");
     } else if (horse.ageYears() != null) {
-      facts.add(units.text(horse.ageYears(), "years") + " old");
+      facts.add(amounts.text(horse.ageYears(), "years") + " old");
     }
     weight(advice, phrases, facts);
     if (horse.work() != null) {
       facts.add("work: " + PlainWords.of(horse.work().word()));
     }
     if (visit.shodDaysAgo() != null) {
-      facts.add("last done " + units.text(visit.shodDaysAgo(), "days") + " ago");
+      facts.add("last done " + amounts.text(visit.shodDaysAgo(), "days") + " ago");
     }
     if (visit.vet() != null) {
       facts.add(

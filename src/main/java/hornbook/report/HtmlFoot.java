@@ -113,7 +113,7 @@ final class HtmlFoot {
 
   private void drawing() {
     FootMap map = FootMap.of(told.advice(), foot);
-    WallLegend legend = new WallLegend(map, told.phrases().units());
+    WallLegend legend = new WallLegend(map, told.phrases().amounts());
     page.open("section", "class", "drawing").line().element("h3", "THE GROUND EDGE").line();
     page.open("div", "class", "figure").line();
     page.raw(FootDrawing.svg(map, id)).line();

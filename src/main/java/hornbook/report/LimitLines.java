@@ -20,7 +20,9 @@ final class LimitLines {
     }
     for (Limit.Dispute dispute : limit.disputes()) {
       String says =
-          dispute.value() == null ? "" : phrases.units().text(dispute.value(), limit.unit()) + ": ";
+          dispute.value() == null
+              ? ""
+              : phrases.amounts().text(dispute.value(), limit.unit()) + ": ";
       page.hanging(4, 6, "but " + citations.brief(dispute.source()) + ": " + says + dispute.says());
     }
   }

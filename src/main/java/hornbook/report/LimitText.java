@@ -20,7 +20,7 @@ final class LimitText {
     for (Limit.Dispute dispute : limit.disputes()) {
       line.append("; ").append(told.citations().brief(dispute.source())).append(" says ");
       if (dispute.value() != null) {
-        line.append(told.phrases().units().text(dispute.value(), limit.unit())).append(", ");
+        line.append(told.phrases().amounts().text(dispute.value(), limit.unit())).append(", ");
       }
       line.append(told.phrases().plain(dispute.says()));
     }

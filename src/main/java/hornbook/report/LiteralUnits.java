@@ -9,10 +9,10 @@ final class LiteralUnits {
       Pattern.compile(
           "(?<![\\w.])(-?\\d+(?:\\.\\d+)?)(?: to (-?\\d+(?:\\.\\d+)?))? (mm|cm|kg|C)\\b");
 
-  private final Units units;
+  private final Amounts amounts;
 
-  LiteralUnits(Units units) {
-    this.units = units;
+  LiteralUnits(Amounts amounts) {
+    this.amounts = amounts;
   }
 
   String in(String text) {
@@ -41,7 +41,7 @@ final class LiteralUnits {
     double from = Double.parseDouble(amount.group(1));
     String unit = amount.group(3);
     return amount.group(2) == null
-        ? units.text(from, unit)
-        : units.span(from, Double.parseDouble(amount.group(2)), unit);
+        ? amounts.text(from, unit)
+        : amounts.span(from, Double.parseDouble(amount.group(2)), unit);
   }
 }

@@ -1,12 +1,11 @@
 package hornbook.report;
 
+import hornbook.assessment.Units;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /** Writes numbers the way they are spoken of in the yard. */
 final class Numbers {
-  private static final int PARTS_OF_AN_INCH = 16;
-
   private Numbers() {}
 
   /** Rounded to so many decimals, with no zeros hanging on. */
@@ -21,20 +20,8 @@ final class Numbers {
    * decimals.
    */
   static String sixteenths(double inches) {
-    long parts = Math.round(Math.abs(inches) * PARTS_OF_AN_INCH);
-    if (parts == 0) {
-      return rounded(inches, 3);
-    }
-    long whole = parts / PARTS_OF_AN_INCH;
-    long top = parts % PARTS_OF_AN_INCH;
-    long bottom = PARTS_OF_AN_INCH;
-    while (top > 0 && top % 2 == 0) {
-      top /= 2;
-      bottom /= 2;
-    }
-    String fraction = top == 0 ? "" : top + "/" + bottom;
-    String gap = whole > 0 && top > 0 ? " " : "";
-    return (inches < 0 ? "-" : "") + (whole > 0 ? whole : "") + gap + fraction;
+    String said = Units.sixteenths(inches);
+    return said.equals("0") ? rounded(inches, 3) : said;
   }
 
   /** How many decimals a gauge, a tape or a sum in this unit is worth. */

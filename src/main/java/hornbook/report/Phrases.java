@@ -1,6 +1,7 @@
 package hornbook.report;
 
 import hornbook.advice.Says;
+import hornbook.assessment.Units;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.Subjects;
 import hornbook.rulebook.fact.Basis;
@@ -23,19 +24,19 @@ public final class Phrases {
   private static final int FINEST = 4;
 
   private final Rulebook book;
-  private final Units units;
+  private final Amounts amounts;
   private final LiteralUnits literals;
   private final Map<Says, String> said = new IdentityHashMap<>();
   private final Map<Says, String> saidWithGrounds = new IdentityHashMap<>();
 
   public Phrases(Rulebook book, Units units) {
     this.book = book;
-    this.units = units;
-    this.literals = new LiteralUnits(units);
+    this.amounts = new Amounts(units);
+    this.literals = new LiteralUnits(amounts);
   }
 
-  public Units units() {
-    return units;
+  public Amounts amounts() {
+    return amounts;
   }
 
   /** The sentence with its holes filled. */
@@ -77,16 +78,16 @@ public final class Phrases {
 
   private String of(Cited fact, int finer) {
     if (fact instanceof Reading reading) {
-      return units.text(reading.low(), reading.high(), Subjects.unit(reading.what()), finer);
+      return amounts.text(reading.low(), reading.high(), Subjects.unit(reading.what()), finer);
     }
     if (fact instanceof Limit limit) {
-      return units.text(limit.value(), limit.unit(), Math.max(finer, exact(limit)));
+      return amounts.text(limit.value(), limit.unit(), Math.max(finer, exact(limit)));
     }
     if (fact instanceof Crack crack) {
       return PlainWords.of(crack);
     }
     if (fact instanceof Stretch stretch) {
-      return PlainWords.of(stretch, units);
+      return PlainWords.of(stretch, amounts);
     }
     if (fact instanceof Finding finding) {
       return book.findings().get(finding.what()).label();
@@ -96,7 +97,7 @@ public final class Phrases {
 
   /** Decimals beyond the usual that a limit needs to be shown as it stands in the rule base. */
   private int exact(Limit limit) {
-    boolean converted = !units.amount(limit.value(), limit.unit()).unit().equals(limit.unit());
+    boolean converted = !amounts.amount(limit.value(), limit.unit()).unit().equals(limit.unit());
     int scale = BigDecimal.valueOf(limit.value()).stripTrailingZeros().scale();
     return converted ? 0 : Math.max(0, scale - Numbers.decimals(limit.unit()));
   }

@@ -33,13 +33,13 @@ final class PlainWords {
   }
 
   /** {@code separated inner wall from 0 to 40 mm}; lengths in the units given. */
-  static String of(Stretch stretch, Units units) {
+  static String of(Stretch stretch, Amounts amounts) {
     String state = stretch.state() == null ? "" : spokenState(stretch.state()) + " ";
     String side = stretch.side() == null ? "" : of(stretch.side()) + " ";
     String what = state + side + "wall";
     return Double.isNaN(stretch.from()) || Double.isNaN(stretch.to())
         ? what
-        : what + " from " + units.span(stretch.from(), stretch.to(), "mm");
+        : what + " from " + amounts.span(stretch.from(), stretch.to(), "mm");
   }
 
   private static String spokenState(String state) {

@@ -1,6 +1,7 @@
 package hornbook.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import hornbook.assessment.Units;
 import hornbook.rulebook.Outcome;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;

@@ -1,5 +1,6 @@
 package hornbook.report;
 
+import hornbook.assessment.Units;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.Topic;

@@ -1,5 +1,7 @@
 package hornbook.report;
 
+import hornbook.assessment.Units;
+
 /**
  * How a text is to be written.
  *

@@ -1,6 +1,7 @@
 package hornbook.report;
 
 import hornbook.advice.Advice;
+import hornbook.assessment.Units;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
 

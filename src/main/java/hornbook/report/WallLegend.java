@@ -9,11 +9,11 @@ import java.util.List;
 /** The map of the wall in words, numbered as in the drawing. */
 final class WallLegend {
   private final FootMap map;
-  private final Units units;
+  private final Amounts amounts;
 
-  WallLegend(FootMap map, Units units) {
+  WallLegend(FootMap map, Amounts amounts) {
     this.map = map;
-    this.units = units;
+    this.amounts = amounts;
   }
 
   /** One line for each mapped piece of the edge, in the order of their numbers. */
@@ -32,14 +32,14 @@ final class WallLegend {
     }
     return PlainWords.of(stretch.side().word())
         + " side, "
-        + units.span(piece.from(), piece.to(), "mm")
+        + amounts.span(piece.from(), piece.to(), "mm")
         + " back from the middle of the toe: "
         + String.join(", ", parts);
   }
 
   private void add(List<String> parts, Double length, String what) {
     if (length != null) {
-      parts.add(units.text(length, "mm") + " " + what);
+      parts.add(amounts.text(length, "mm") + " " + what);
     }
   }
 
@@ -49,7 +49,7 @@ final class WallLegend {
     if (map.wall() == null) {
       remarks.add("The wall was not mapped.");
     } else if (map.wall().unmapped() > 0) {
-      remarks.add(units.text(map.wall().unmapped(), "mm") + " of the edge was not mapped.");
+      remarks.add(amounts.text(map.wall().unmapped(), "mm") + " of the edge was not mapped.");
     }
     if (map.outline() == null) {
       remarks.add("Not drawn: bearing length or width was not measured.");
@@ -66,6 +66,6 @@ final class WallLegend {
   }
 
   private String count(Interval count) {
-    return units.text(count.low(), count.high(), "", 0);
+    return amounts.text(count.low(), count.high(), "", 0);
   }
 }

@@ -3,6 +3,7 @@ package hornbook.report;
 import hornbook.advice.Advice;
 import hornbook.assessment.AssessmentReader;
 import hornbook.assessment.ReadResult;
+import hornbook.assessment.Units;
 import hornbook.rules.Shipped;
 import hornbook.study.RuleCase;
 import java.nio.charset.StandardCharsets;

@@ -2,45 +2,34 @@ package hornbook.report;
 
 import hornbook.assessment.Dimension;
 import hornbook.assessment.Unit;
-import java.util.Locale;
+import hornbook.assessment.Units;
 
 /**
- * The units a report is written in. The program computes in millimetres, kilograms and degrees
- * Celsius throughout; here, at the very end, numbers are put into the units of the reader.
+ * Amounts in the units of the reader. The program computes in millimetres, kilograms and degrees
+ * Celsius throughout; here, at the very end, numbers are put into other units.
  */
-public enum Units {
-  MM(Unit.MM, Unit.KILOGRAM, Unit.CELSIUS),
-  INCH(Unit.INCH, Unit.POUND, Unit.FAHRENHEIT);
+public final class Amounts {
+  /** Finer than anything measured: what is converted is kept to a ten-thousandth of its unit. */
+  private static final double GRAIN = 1e4;
 
-  private final Unit length;
-  private final Unit mass;
-  private final Unit temperature;
+  private final Units units;
 
-  Units(Unit length, Unit mass, Unit temperature) {
-    this.length = length;
-    this.mass = mass;
-    this.temperature = temperature;
+  public Amounts(Units units) {
+    this.units = units;
   }
 
   /** A number and the symbol of its unit; empty for counts. */
   public record Amount(double value, String unit) {}
 
-  /** The word that names these units on the command line. */
-  public String word() {
-    return name().toLowerCase(Locale.ROOT);
-  }
-
-  /** Finer than anything measured: what is converted is kept to a ten-thousandth of its unit. */
-  private static final double GRAIN = 1e4;
-
   /** A value as facts and limits hold it, in these units. */
   public Amount amount(double value, String unit) {
     Unit from = known(unit);
     if (from != null && from.dimension() != Dimension.ANGLE) {
-      Unit to = of(from.dimension());
+      Unit to = units.of(from.dimension());
       double put = to.fromKept(from.toKept(value));
       return new Amount(from == to ? value : Math.rint(put * GRAIN) / GRAIN, to.symbol());
     }
+    Unit length = units.of(Dimension.LENGTH);
     if (unit.startsWith("mm/") && length != Unit.MM) {
       return new Amount(length.fromKept(value), length.symbol() + unit.substring(2));
     }
@@ -85,15 +74,6 @@ public enum Units {
   /** From one place to another: {@code 0 to 40 mm}. */
   String span(double from, double to, String unit) {
     return Numbers.spanned(number(amount(from, unit), 0), text(to, unit));
-  }
-
-  Unit of(Dimension dimension) {
-    return switch (dimension) {
-      case LENGTH -> length;
-      case MASS -> mass;
-      case TEMPERATURE -> temperature;
-      case ANGLE -> Unit.DEGREE;
-    };
   }
 
   private static String number(Amount amount, int finer) {

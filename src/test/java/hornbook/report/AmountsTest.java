@@ -2,10 +2,11 @@ package hornbook.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hornbook.assessment.Units;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class UnitsTest {
+class AmountsTest {
   @ParameterizedTest
   @CsvSource({
     "92, mm, 92 mm, 3 5/8 in",
@@ -30,8 +31,8 @@ class UnitsTest {
     "3, '', 3, 3"
   })
   void says_a_value_as_people_do(double value, String unit, String mm, String inch) {
-    assertThat(Units.MM.text(value, unit)).isEqualTo(mm);
-    assertThat(Units.INCH.text(value, unit)).isEqualTo(inch);
+    assertThat(new Amounts(Units.MM).text(value, unit)).isEqualTo(mm);
+    assertThat(new Amounts(Units.INCH).text(value, unit)).isEqualTo(inch);
   }
 
   @ParameterizedTest
@@ -46,6 +47,7 @@ class UnitsTest {
     "33.1, 33.2, %, about 33%"
   })
   void says_what_is_known_within_bounds(double low, double high, String unit, String said) {
-    assertThat(Units.MM.text(low, high, unit, 0)).isEqualTo(said.replace("34% to", "34 to"));
+    assertThat(new Amounts(Units.MM).text(low, high, unit, 0))
+        .isEqualTo(said.replace("34% to", "34 to"));
   }
 }
