@@ -6,8 +6,8 @@ import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Crack;
 import hornbook.rulebook.fact.Limit;
 import hornbook.rulebook.fact.Reading;
+import hornbook.rulebook.fact.Seen;
 import hornbook.rulebook.fact.Stretch;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -43,10 +43,21 @@ final class Asked {
             sides.append(side(reading, sheet.limits().get(id)));
           }
         });
-    List<Object> words = new ArrayList<>(sheet.seen().values());
-    words.add(sheet.cracks() == null ? "" : sheet.cracks().stream().map(Asked::words).toList());
-    words.add(sheet.wall() == null ? "" : sheet.wall().stream().map(Asked::words).toList());
-    return new Likeness(sides.toString(), words);
+    StringBuilder words = new StringBuilder(2_000);
+    for (List<Seen> seen : sheet.seen().values()) {
+      for (Seen one : seen) {
+        words.append(one.what()).append('=').append(one.word()).append('\n');
+      }
+    }
+    words.append("cracks\n");
+    if (sheet.cracks() != null) {
+      sheet.cracks().forEach(crack -> add(words, crack));
+    }
+    words.append("wall\n");
+    if (sheet.wall() != null) {
+      sheet.wall().forEach(stretch -> add(words, stretch));
+    }
+    return new Likeness(sides.toString(), words.toString());
   }
 
   private static char side(Reading reading, Limit limit) {
@@ -56,22 +67,14 @@ final class Asked {
     return reading.satisfies(limit) ? '+' : reading.misses(limit) ? '-' : '?';
   }
 
-  private static List<String> words(Crack crack) {
-    List<String> words = new ArrayList<>(6);
-    words.add(crack.place());
-    words.add(crack.side());
-    words.add(crack.starts());
-    words.add(crack.depth());
-    words.add(crack.bleeds());
-    words.add(crack.moves());
-    return words;
+  private static void add(StringBuilder words, Crack crack) {
+    words.append(crack.place()).append(' ').append(crack.side()).append(' ');
+    words.append(crack.starts()).append(' ').append(crack.depth()).append(' ');
+    words.append(crack.bleeds()).append(' ').append(crack.moves()).append('\n');
   }
 
-  private static List<String> words(Stretch stretch) {
-    List<String> words = new ArrayList<>(3);
-    words.add(stretch.side());
-    words.add(stretch.state());
-    words.add(stretch.moist());
-    return words;
+  private static void add(StringBuilder words, Stretch stretch) {
+    words.append(stretch.side()).append(' ').append(stretch.state()).append(' ');
+    words.append(stretch.moist()).append('\n');
   }
 }

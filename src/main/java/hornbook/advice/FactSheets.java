@@ -20,11 +20,12 @@ import hornbook.rulebook.fact.Reading;
 import hornbook.rulebook.fact.Seen;
 import hornbook.rulebook.fact.Stretch;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Lays out everything known of a foot as facts, and everything unknown with the path that would
@@ -33,6 +34,9 @@ import java.util.Map;
 final class FactSheets {
   private final Map<Limit.Limbs, Map<Limit.Age, Held>> held = new LinkedHashMap<>();
   private final double grownFrom;
+
+  /** The fields that readings rest on, by the place and name of the foot: the same every time. */
+  private final Map<String, Map<ReadingKind, List<String>>> fields = new ConcurrentHashMap<>();
 
   /** The limits that hold for such a limb and age, and those of the computing among them. */
   private record Held(Map<String, Limit> limits, FootLimits computing) {}
@@ -167,10 +171,11 @@ final class FactSheets {
     }
 
     private void computed(FootReadings computed) {
+      Map<ReadingKind, List<String>> fieldsOf =
+          fields.computeIfAbsent(path + foot.limb().word(), at -> fieldsOfReadings());
       for (ReadingKind kind : ReadingKind.values()) {
         Interval value = Computed.value(kind, computed);
-        List<String> fields =
-            Arrays.stream(kind.fields().toArray(String[]::new)).map(this::inFile).toList();
+        List<String> fields = fieldsOf.get(kind);
         if (value.known()) {
           readings.put(kind.id(), new Reading(kind.id(), value.low(), value.high(), fields));
         }
@@ -196,6 +201,14 @@ final class FactSheets {
         }
       }
       unknown.put("defectMoist", notFelt.isEmpty() ? List.of(path + ".wall") : notFelt);
+    }
+
+    private Map<ReadingKind, List<String>> fieldsOfReadings() {
+      Map<ReadingKind, List<String>> fields = new EnumMap<>(ReadingKind.class);
+      for (ReadingKind kind : ReadingKind.values()) {
+        fields.put(kind, kind.fields().stream().map(this::inFile).toList());
+      }
+      return fields;
     }
 
     /** The one word that rules ask of the other foot of the pair. */

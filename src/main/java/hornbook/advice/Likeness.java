@@ -1,7 +1,5 @@
 package hornbook.advice;
 
-import java.util.List;
-
 /**
  * Every answer a foot gives to what the rules ask. Feet of one rule base that are alike in this are
  * advised alike.
@@ -9,4 +7,4 @@ import java.util.List;
  * @param sides one sign for each number held against a limit
  * @param words every word seen
  */
-public record Likeness(String sides, List<?> words) {}
+public record Likeness(String sides, String words) {}

@@ -104,6 +104,7 @@ public enum ReadingKind {
   /** Growth, at the mean rate, until the tallest defect has passed the usual nail exit. */
   WEEKS_TO_NAILABLE("weeks until the defect has grown below the nail exits", "weeks", "foot.wall");
 
+  private final String id = name().toLowerCase(Locale.ROOT).replace('_', '-');
   private final String label;
   private final String unit;
   private final List<String> fields;
@@ -116,7 +117,7 @@ public enum ReadingKind {
 
   /** The name rules use: kebab-case. */
   public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return id;
   }
 
   public String label() {

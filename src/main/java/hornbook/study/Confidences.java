@@ -24,7 +24,7 @@ public final class Confidences {
   private static final int BATCH = 250;
 
   /** Turned runs looked into to find what turned them. */
-  private static final int LOOKED_INTO = 400;
+  private static final int LOOKED_INTO = 200;
 
   private final Advisor advisor;
   private final int threads;
