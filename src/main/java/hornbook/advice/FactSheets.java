@@ -180,7 +180,7 @@ final class FactSheets {
           readings.put(kind.id(), new Reading(kind.id(), value.low(), value.high(), fields));
         }
         if (!value.known() || !value.exact()) {
-          unknown.put(kind.id(), fields);
+          unknown.put(kind.id(), Missing.paths(kind, fields, foot, path, unknown.values()));
         }
       }
     }

@@ -74,20 +74,32 @@ public enum ReadingKind {
   /** The thinnest sound wall from the toe to the rearmost place a nail may go. */
   THINNEST_SOUND_WALL("thinnest sound wall in the nailing region", "mm", "foot.wall"),
   NAIL_SITES_MEDIAL(
-      "nail sites, medial", "", "foot.wall", "foot.measures.bearingLength", "foot.measures.width"),
+      "nail sites, medial",
+      "",
+      "foot.wall",
+      "foot.cracks",
+      "foot.measures.bearingLength",
+      "foot.measures.width"),
   NAIL_SITES_LATERAL(
-      "nail sites, lateral", "", "foot.wall", "foot.measures.bearingLength", "foot.measures.width"),
+      "nail sites, lateral",
+      "",
+      "foot.wall",
+      "foot.cracks",
+      "foot.measures.bearingLength",
+      "foot.measures.width"),
   /** The smaller count of the two branches. */
   NAIL_SITES_WEAKER_BRANCH(
       "nail sites, weaker branch",
       "",
       "foot.wall",
+      "foot.cracks",
       "foot.measures.bearingLength",
       "foot.measures.width"),
   NAIL_SITES_BOTH(
       "nail sites, both branches",
       "",
       "foot.wall",
+      "foot.cracks",
       "foot.measures.bearingLength",
       "foot.measures.width"),
   /** As the weaker branch, but with nails allowed behind the usual rearmost limit. */
@@ -95,6 +107,7 @@ public enum ReadingKind {
       "nail sites, weaker branch, nailing behind the usual limit",
       "",
       "foot.wall",
+      "foot.cracks",
       "foot.measures.bearingLength",
       "foot.measures.width"),
   /** The share of the whole edge that still bears: all but what is missing, parted or crumbling. */

@@ -10,11 +10,11 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 
 /** Any assessment the format allows, made from the table of fields. */
-final class AnyAssessment {
+public final class AnyAssessment {
   private AnyAssessment() {}
 
   /** Without contradictions: every one of these passes the reader. */
-  static Arbitrary<Assessment> valid() {
+  public static Arbitrary<Assessment> valid() {
     return record(Fields.ASSESSMENT).map(any -> consistent((Assessment) any));
   }
 
