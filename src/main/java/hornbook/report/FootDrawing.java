@@ -19,6 +19,7 @@ final class FootDrawing {
   private static final double STEP = 2;
   private static final double MARGIN = 26;
   private static final double NUMBER_INSIDE = 13;
+  private static final double NAIL = 4;
 
   private final FootMap map;
   private final GroundOutline outline;
@@ -57,7 +58,7 @@ final class FootDrawing {
     }
     int number = 0;
     for (SideSurvey side : map.sides()) {
-      double scale = Math.min(1, outline.edgeLength() / side.edge());
+      double scale = outline.edgeLength() / side.edge();
       for (Mapped piece : side.pieces()) {
         number++;
         piece(piece, side.side(), scale, number);
@@ -120,25 +121,31 @@ final class FootDrawing {
     for (NailBranch branch : List.of(map.nails().medial(), map.nails().lateral())) {
       List<Double> certain = branch.positions();
       List<Double> possible = branch.possiblePositions();
-      (certain.size() >= possible.size() ? List.<Double>of() : possible)
-          .forEach(at -> nail("may-nail", branch.side(), at));
-      certain.forEach(at -> nail("nail", branch.side(), at));
+      if (possible.size() > certain.size()) {
+        possible.forEach(at -> ring(branch.side(), at));
+      }
+      certain.forEach(at -> diamond(branch.side(), at));
     }
   }
 
-  private void nail(String style, Side side, double at) {
+  /** A place that may take a nail. */
+  private void ring(Side side, double at) {
     EdgePoint point = outline.at(Math.min(at, outline.edgeLength()));
-    svg.open(
-            "circle",
-            "class",
-            style,
-            "cx",
-            number(x(side, point.out())),
-            "cy",
-            number(point.back()),
-            "r",
-            "2.2")
-        .close("circle");
+    String x = number(x(side, point.out()));
+    svg.open("circle", "cx", x, "cy", number(point.back()), "r", "2.5").close("circle");
+  }
+
+  /** A place that takes a nail. */
+  private void diamond(Side side, double at) {
+    EdgePoint point = outline.at(Math.min(at, outline.edgeLength()));
+    double x = x(side, point.out());
+    double y = point.back();
+    StringBuilder corners = new StringBuilder();
+    for (double[] corner : new double[][] {{0, -NAIL}, {NAIL, 0}, {0, NAIL}, {-NAIL, 0}}) {
+      corners.append(corners.isEmpty() ? "" : " ").append(number(x + corner[0]));
+      corners.append(',').append(number(y + corner[1]));
+    }
+    svg.open("polygon", "points", corners).close("polygon");
   }
 
   private void words(double half) {

@@ -19,6 +19,9 @@ final class JudgedLines {
   }
 
   List<Item> of(Deciding deciding, List<Judged> all) {
+    if (told.detail() == Detail.FULL) {
+      return all.stream().map(this::inFull).toList();
+    }
     List<Item> items = new ArrayList<>();
     for (Map.Entry<String, List<Judged>> one : deciding.byRule(all).entrySet()) {
       List<Judged> together = one.getValue();
@@ -26,13 +29,30 @@ final class JudgedLines {
           together.stream()
               .map(judged -> told.label(judged.id()))
               .collect(Collectors.joining(", "));
-      if (one.getKey().isEmpty()) {
-        items.add(new Item(labels, "", notes(together), null));
-      } else {
-        items.add(decided(labels, together, one.getKey()));
-      }
+      items.add(
+          one.getKey().isEmpty()
+              ? Item.of(labels, "")
+              : decided(labels, together, one.getKey()));
     }
     return items;
+  }
+
+  /** Every reason by its title, those of one bearing in a line. */
+  private Item inFull(Judged judged) {
+    List<String> notes = new ArrayList<>();
+    Bearing[] weightiest = Bearing.values();
+    for (int i = weightiest.length - 1; i >= 0; i--) {
+      Bearing bearing = weightiest[i];
+      String titles =
+          judged.reasons().stream()
+              .filter(reason -> reason.bearing() == bearing)
+              .map(reason -> told.title(reason.rule()))
+              .collect(Collectors.joining("; "));
+      if (!titles.isEmpty()) {
+        notes.add(Sentence.capital(bearing(bearing)) + ": " + titles);
+      }
+    }
+    return new Item(told.label(judged.id()), "", notes, null);
   }
 
   /** The title of the rule that decides; for one that stands alone, how many more say the same. */
@@ -50,7 +70,7 @@ final class JudgedLines {
             ? labels
             : labels + ", " + (bearing == Bearing.NEEDS ? "but first" : bearing(bearing));
     String more = together.size() == 1 ? more(first, bearing) : "";
-    return new Item(lead, this.told.title(rule) + more, notes(together), rule);
+    return new Item(lead, this.told.title(rule) + more, List.of(), rule);
   }
 
   private boolean technique(Judged judged) {
@@ -60,31 +80,12 @@ final class JudgedLines {
   private String more(Judged judged, Bearing bearing) {
     long more = count(judged, bearing) - 1;
     long against = bearing == Bearing.FOR ? count(judged, Bearing.AGAINST) : 0;
-    if (told.detail() == Detail.FULL) {
-      return "";
-    }
     String said = more > 0 ? ", and " + more + " more" : "";
     return said + (against > 0 ? "; against it " + against : "");
   }
 
   private static long count(Judged judged, Bearing bearing) {
     return judged.reasons().stream().filter(reason -> reason.bearing() == bearing).count();
-  }
-
-  /** In full, every reason of each by its title. */
-  private List<String> notes(List<Judged> together) {
-    List<String> notes = new ArrayList<>();
-    if (told.detail() == Detail.FULL) {
-      for (Judged judged : together) {
-        String whose = together.size() > 1 ? told.label(judged.id()) + ", " : "";
-        for (ReasonGiven reason : judged.reasons()) {
-          notes.add(
-              Sentence.capital(
-                  whose + bearing(reason.bearing()) + ": " + told.title(reason.rule())));
-        }
-      }
-    }
-    return notes;
   }
 
   /** The bearing in plain words. */

@@ -19,11 +19,7 @@ final class LimitLines {
       page.paragraph(4, "safer: " + (limit.safer() == Limit.Safer.UP ? "higher" : "lower"));
     }
     for (Limit.Dispute dispute : limit.disputes()) {
-      String says =
-          dispute.value() == null
-              ? ""
-              : phrases.amounts().text(dispute.value(), limit.unit()) + ": ";
-      page.hanging(4, 6, "but " + citations.brief(dispute.source()) + ": " + says + dispute.says());
+      page.hanging(4, 6, "but " + new LimitText(phrases, citations).other(limit, dispute));
     }
   }
 

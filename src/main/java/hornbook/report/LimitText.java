@@ -4,26 +4,32 @@ import hornbook.rulebook.fact.Limit;
 
 /** A limit in words: what it limits, its value, where it comes from, and what others say. */
 final class LimitText {
-  private final Told told;
+  private final Phrases phrases;
+  private final Citations citations;
 
-  LimitText(Told told) {
-    this.told = told;
+  LimitText(Phrases phrases, Citations citations) {
+    this.phrases = phrases;
+    this.citations = citations;
   }
 
+  /** All of it in one line. */
   String line(Limit limit) {
     StringBuilder line = new StringBuilder(limit.label());
-    line.append(", ").append(told.phrases().of(limit)).append(" (").append(limit.basis().word());
+    line.append(": ").append(phrases.of(limit)).append(" (").append(limit.basis().word());
     if (Citations.work(limit.source())) {
-      line.append(", ").append(told.citations().brief(limit.source()));
+      line.append(", ").append(citations.brief(limit.source()));
     }
-    line.append(": ").append(told.phrases().plain(limit.locator())).append(")");
-    for (Limit.Dispute dispute : limit.disputes()) {
-      line.append("; ").append(told.citations().brief(dispute.source())).append(" says ");
-      if (dispute.value() != null) {
-        line.append(told.phrases().amounts().text(dispute.value(), limit.unit())).append(", ");
-      }
-      line.append(told.phrases().plain(dispute.says()));
-    }
+    line.append(": ").append(phrases.plain(limit.locator())).append(")");
+    limit.disputes().forEach(dispute -> line.append("; but ").append(other(limit, dispute)));
     return line.toString();
+  }
+
+  /** What another author says: {@code Hunting 1895: 2, four or five in all hold a small shoe}. */
+  String other(Limit limit, Limit.Dispute dispute) {
+    String value =
+        dispute.value() == null
+            ? ""
+            : phrases.amounts().text(dispute.value(), limit.unit()) + ", ";
+    return citations.brief(dispute.source()) + ": " + value + phrases.plain(dispute.says());
   }
 }

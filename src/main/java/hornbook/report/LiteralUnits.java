@@ -25,7 +25,7 @@ final class LiteralUnits {
       amount.appendReplacement(put, Matcher.quoteReplacement(said(amount)));
     }
     amount.appendTail(put);
-    return put.toString();
+    return put.toString().replace(" %", "%");
   }
 
   private static boolean hasDigit(String text) {

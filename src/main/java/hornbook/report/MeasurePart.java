@@ -70,11 +70,20 @@ final class MeasurePart {
     Reading reading = measure.reading();
     List<Band> bands =
         allBands.of(reading.what(), foot.sheet().limits(), told.book(), told.phrases());
-    boolean close =
+    boolean named = bands.stream().anyMatch(band -> band.finding() != null);
+    boolean near =
         bands.stream().anyMatch(band -> Closeness.close(foot.sheet(), reading, band.limit()));
     boolean nothing = reading.exact() && reading.low() == 0;
-    boolean told = nothing || measure.finding() != null;
-    int rank = close ? 0 : bands.isEmpty() ? 3 : told ? 2 : 1;
+    int rank;
+    if (near && named) {
+      rank = 0;
+    } else if (bands.isEmpty()) {
+      rank = 4;
+    } else if (measure.finding() != null || nothing) {
+      rank = 3;
+    } else {
+      rank = named ? 1 : 2;
+    }
     return new Row(item(foot, measure, bands), rank);
   }
 
@@ -96,7 +105,8 @@ final class MeasurePart {
   private static String against(FootAdvice foot, MeasureGiven measure, Band band) {
     boolean near = Closeness.close(foot.sheet(), measure.reading(), band.limit());
     boolean named = band.finding() != null && band.finding().equals(measure.finding());
-    return (near ? "NEAR " : named ? "so " : "") + band.name() + " " + band.bound();
+    String bound = (band.finding() == null ? ": " : " ") + band.bound();
+    return (near ? "NEAR " : named ? "so: " : "") + band.name() + bound;
   }
 
   private static List<Band> nearest(Reading reading, List<Band> bands) {

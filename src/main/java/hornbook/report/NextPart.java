@@ -23,6 +23,8 @@ final class NextPart {
           COULD_MEAN + ReferralPart.heading(Urgency.NOW),
           COULD_MEAN + ReferralPart.heading(Urgency.TODAY));
 
+  private static final int MOST_CHANGES = 4;
+
   private final Told told;
 
   NextPart(Told told) {
@@ -79,10 +81,14 @@ final class NextPart {
   }
 
   private Item question(Question question) {
+    List<String> changes = question.couldChange();
+    int named = Math.min(MOST_CHANGES, changes.size());
     String could =
-        question.couldChange().stream()
+        changes.stream()
+            .limit(named)
             .map(this::named)
             .collect(Collectors.joining(", ", weight(question) + ": ", ""));
+    could += changes.size() > named ? " and " + (changes.size() - named) + " more" : "";
     return new Item(
         FieldNames.of(question.field()),
         FieldNames.how(question.field()),

@@ -9,7 +9,7 @@ import hornbook.rulebook.fact.Reading;
 import hornbook.rulebook.fact.Seen;
 import hornbook.rulebook.fact.Stretch;
 
-/** What was observed, with its name: {@code nail sites, weaker branch 1}. */
+/** What was observed, with its name: {@code nail sites, weaker branch: 1}. */
 final class Observed {
   private final Phrases phrases;
 
@@ -36,6 +36,6 @@ final class Observed {
 
   String line(Cited fact) {
     boolean itself = fact instanceof Crack || fact instanceof Stretch || fact instanceof Finding;
-    return itself ? phrases.of(fact) : what(fact) + " " + phrases.of(fact);
+    return itself ? phrases.of(fact) : what(fact) + ": " + phrases.of(fact);
   }
 }

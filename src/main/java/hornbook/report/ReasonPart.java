@@ -40,23 +40,17 @@ final class ReasonPart {
             .map(fact -> new Observed(told.phrases()).line(fact))
             .collect(Collectors.joining("; "));
     if (!seen.isEmpty()) {
-      notes.add(
-          "Seen: " + seen + (reason.close() ? "; too close to the limit to call by hand" : ""));
+      notes.add("Seen: " + seen + (reason.close() ? "; NEAR the limit, look again" : ""));
     }
+    LimitText limits = new LimitText(told.phrases(), told.citations());
     for (Cited fact : reason.because()) {
       if (fact instanceof Limit limit) {
-        notes.add("Limit: " + new LimitText(told).line(limit));
+        notes.add("Limit: " + limits.line(limit));
       }
     }
-    notes.add(
-        "Source: "
-            + reason.sources().stream()
-                .map(key -> told.citations().brief(key))
-                .distinct()
-                .collect(Collectors.joining("; "))
-            + "; "
-            + reason.basis().word()
-            + ".");
+    List<String> works = told.citations().brief(reason.sources());
+    String cited = works.isEmpty() ? "no work" : String.join("; ", works);
+    notes.add("Source: " + cited + ". Basis: " + reason.basis().word() + ".");
     return new Item(told.rule(reason.rule()).title(), says, notes, reason.rule());
   }
 }

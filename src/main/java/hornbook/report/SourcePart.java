@@ -36,7 +36,7 @@ final class SourcePart {
     Set<String> all = works(Stream.concat(behindTheChoice(foot), behindTheRest(foot)));
     List<Item> items = new ArrayList<>();
     if (told.detail() == Detail.FULL) {
-      all.forEach(key -> items.add(Item.of(key, told.citations().full(key))));
+      all.forEach(key -> items.add(Item.of(told.citations().full(key) + " [" + key + "]")));
     } else if (!all.isEmpty()) {
       items.add(Item.of(brief(works(behindTheChoice(foot)), all.size())));
     }
