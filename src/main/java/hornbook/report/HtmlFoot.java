@@ -137,7 +137,9 @@ final class HtmlFoot {
             + " repaired. Short dashes: separated or crumbling. Dots: broken away or resected."
             + " Thin line: not mapped.";
     String nails =
-        map.nails() == null ? "" : " Diamonds: places for nails. Rings: places that may take a nail.";
+        map.nails() == null
+            ? ""
+            : " Diamonds: places for nails. Rings: places that may take a nail.";
     return lines + nails + " The outline is drawn from the measures, not traced.";
   }
 }

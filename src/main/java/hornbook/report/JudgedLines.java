@@ -1,7 +1,6 @@
 package hornbook.report;
 
 import hornbook.advice.Judged;
-import hornbook.advice.ReasonGiven;
 import hornbook.advice.Verdict;
 import hornbook.report.Section.Item;
 import hornbook.rulebook.fact.Bearing;
@@ -30,9 +29,7 @@ final class JudgedLines {
               .map(judged -> told.label(judged.id()))
               .collect(Collectors.joining(", "));
       items.add(
-          one.getKey().isEmpty()
-              ? Item.of(labels, "")
-              : decided(labels, together, one.getKey()));
+          one.getKey().isEmpty() ? Item.of(labels, "") : decided(labels, together, one.getKey()));
     }
     return items;
   }

@@ -27,9 +27,7 @@ final class LimitText {
   /** What another author says: {@code Hunting 1895: 2, four or five in all hold a small shoe}. */
   String other(Limit limit, Limit.Dispute dispute) {
     String value =
-        dispute.value() == null
-            ? ""
-            : phrases.amounts().text(dispute.value(), limit.unit()) + ", ";
+        dispute.value() == null ? "" : phrases.amounts().text(dispute.value(), limit.unit()) + ", ";
     return citations.brief(dispute.source()) + ": " + value + phrases.plain(dispute.says());
   }
 }
