@@ -48,6 +48,13 @@ class BodyWeightTest {
   }
 
   @Test
+  void aHorseThatMayBeYoungIsNotEstimated() {
+    Horse yearling = horse(1, null, null, 1500.0, 1300.0);
+    assertThat(BodyWeight.of(yearling, 500).how()).isNull();
+    assertThat(BodyWeight.of(yearling, 365).how()).isEqualTo(BodyWeight.How.ESTIMATED);
+  }
+
+  @Test
   void needsBothMeasures() {
     assertThat(BodyWeight.of(horse(8, null, null, 1900.0, null), GROWN).how()).isNull();
     assertThat(BodyWeight.of(horse(8, null, null, null, 1650.0), GROWN).kg()).isNaN();

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hornbook.assessment.Assessment;
+import hornbook.assessment.Crack;
+import hornbook.assessment.CrackPlace;
 import hornbook.assessment.Foot;
 import hornbook.assessment.Horse;
 import hornbook.assessment.Limb;
@@ -101,6 +103,33 @@ class FootReadingsTest {
   }
 
   @Test
+  void betweenTwoBandsOfWeightTheUsualToeMayBeEither() {
+    FootReadings r = readings(Map.of("limb", Limb.LEFT_FORE, "measures", MEASURES), 410);
+    assertThat(r.toeLengthOverUsual()).isEqualTo(new Interval(13.5, 20));
+  }
+
+  /** An unmapped crack in the side may lie anywhere from 34 to 101 mm along the lateral edge. */
+  @Test
+  void aCrackTakesNailSites() {
+    Crack crack = Given.a(Crack.class, Map.of("place", CrackPlace.SIDE, "side", Side.LATERAL));
+    FootReadings r =
+        readings(
+            Map.of(
+                "limb",
+                Limb.LEFT_FORE,
+                "measures",
+                MEASURES,
+                "wall",
+                WALL,
+                "cracks",
+                List.of(crack)),
+            470);
+    assertThat(r.nailSitesLateral()).isEqualTo(new Interval(0, 3));
+    assertThat(r.nailSitesMedial()).isEqualTo(Interval.of(2));
+    assertThat(r.nailSitesWeakerBranchIfBehind()).isEqualTo(new Interval(3, 5));
+  }
+
+  @Test
   void aFootOfWhichNothingIsKnownHasNoReadings() {
     Foot foot = Given.a(Foot.class, Map.of("limb", Limb.LEFT_HIND));
     Assessment assessment = Given.a(Assessment.class, Map.of("feet", List.of(foot)));
@@ -166,12 +195,15 @@ class FootReadingsTest {
   }
 
   private static FootReadings readings(Measures measures, List<Stretch> wall) {
-    Foot foot =
-        Given.a(Foot.class, Map.of("limb", Limb.LEFT_FORE, "measures", measures, "wall", wall));
+    return readings(Map.of("limb", Limb.LEFT_FORE, "measures", measures, "wall", wall), 470);
+  }
+
+  private static FootReadings readings(Map<String, ?> known, double weight) {
+    Foot foot = Given.a(Foot.class, known);
     Measures steeper = Given.a(Measures.class, Map.of("toeAngle", 51.0));
     Foot pair =
         Given.a(Foot.class, Map.of("limb", Limb.RIGHT_FORE, "measures", steeper, "lameness", 1));
-    Horse horse = Given.a(Horse.class, Map.of("ageYears", 6, "weight", 470.0));
+    Horse horse = Given.a(Horse.class, Map.of("ageYears", 6, "weight", weight));
     Assessment assessment =
         Given.a(Assessment.class, Map.of("horse", horse, "feet", List.of(foot, pair)));
     return FootReadings.of(assessment, foot, Trade.LIMITS);

@@ -41,6 +41,13 @@ class MappedTest {
   }
 
   @Test
+  void nothingLiesAheadOfTheMiddleOfTheToe() {
+    List<Mapped> pieces = Mapped.inOrder(List.of(at(-3, 40, WallState.SOUND)));
+    assertThat(pieces).extracting(Mapped::from, Mapped::to).containsExactly(tuple(0.0, 40.0));
+    assertThat(Mapped.inOrder(List.of(at(-5, -1, WallState.SOUND)))).isEmpty();
+  }
+
+  @Test
   void everyStateHasItsWorth() {
     assertThat(WallGroup.of(WallState.SOUND)).isEqualTo(WallGroup.SOUND);
     for (WallState weak : List.of(WallState.FLARED, WallState.CRACKED, WallState.REPAIRED)) {

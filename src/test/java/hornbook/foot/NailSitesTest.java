@@ -31,6 +31,18 @@ class NailSitesTest {
   }
 
   @Test
+  void theWeakerBranchMayBeEither() {
+    Stretch strong = Trade.sound(Side.MEDIAL, 0, 150, 9.0);
+    Stretch weak = Trade.sound(Side.LATERAL, 0, 60, 9.0);
+    Stretch torn = Trade.stretch(Side.LATERAL, 60, 150, WallState.BROKEN_AWAY);
+    WallSurvey wall = WallSurvey.of(List.of(strong, weak, torn), null, 0);
+    NailSites sites = NailSites.of(wall, null, LIMITS, 95);
+    assertThat(sites.weaker()).isEqualTo(sites.lateral().count()).isEqualTo(Interval.of(2));
+    assertThat(sites(95, null, Trade.stretch(Side.MEDIAL, 0, 150, WallState.RESECTED)).weaker())
+        .isEqualTo(Interval.of(0));
+  }
+
+  @Test
   void keepsClearOfTheEndsOfASoundRun() {
     NailSites sites =
         sites(
@@ -117,6 +129,18 @@ class NailSitesTest {
             Trade.sound(Side.MEDIAL, 54, 150, 9.0));
     assertThat(sites.medial().positions()).containsExactly(20.0, 64.0, 89.0);
     assertThat(sites.medial().count()).isEqualTo(Interval.of(3));
+  }
+
+  @Test
+  void aCrackedStretchInAnotherPartOfTheWallPlacesNoCrack() {
+    NailSites sites =
+        sites(
+            95,
+            List.of(crack(CrackPlace.SIDE, Side.MEDIAL)),
+            Trade.sound(Side.MEDIAL, 0, 120, 9.0),
+            Trade.stretch(Side.MEDIAL, 120, 124, WallState.CRACKED),
+            Trade.sound(Side.MEDIAL, 124, 150, 9.0));
+    assertThat(sites.medial().count()).isEqualTo(new Interval(2, 4));
   }
 
   /** A fore foot no further back than its widest part, a hind foot two thirds. */

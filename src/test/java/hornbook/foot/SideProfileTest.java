@@ -70,6 +70,17 @@ class SideProfileTest {
     assertThat(level.toeToWidest()).isCloseTo(65, within(1e-9));
   }
 
+  @Test
+  void theHeelTurnsWithTheToeAndRollsAddUp() {
+    SideProfile foot = new SideProfile(90, 30, 46, 38, 50, 130, 62, 5);
+    SideProfile after = foot.with(Build.depth(0, 8).withSetBack(7));
+    double turn = foot.tilt(0, 8);
+    assertThat(turn).isPositive();
+    assertThat(after.heelAngle()).isEqualTo(38 + turn);
+    assertThat(after.setBack()).isEqualTo(12);
+    assertThat(after.toeHeelAngleDifference()).isCloseTo(8, within(1e-9));
+  }
+
   /** The whole figure drawn out in coordinates and measured with a geometry library. */
   @Property
   void agreesWithTheFigureDrawnOut(
