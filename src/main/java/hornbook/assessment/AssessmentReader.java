@@ -22,19 +22,12 @@ public final class AssessmentReader {
   public static ReadResult read(byte[] bytes, String name, List<Setting> set) {
     List<Fault> faults = new ArrayList<>();
     try {
-      Located root = tree(bytes, name, faults);
+      Located root = FileTree.readable(bytes, name, faults);
       return check(root, set, faults);
     } catch (Unreadable unreadable) {
       faults.add(unreadable.fault());
       return faulty(faults);
     }
-  }
-
-  private static Located tree(byte[] bytes, String name, List<Fault> faults) {
-    String text = FileText.of(bytes, name);
-    return text.stripLeading().startsWith("{")
-        ? JsonTree.read(text, name, faults)
-        : YamlTree.read(text, name, faults);
   }
 
   private static ReadResult check(Located root, List<Setting> set, List<Fault> faults) {

@@ -32,6 +32,7 @@ final class AssessCommand implements Task {
   private final UnitsOption units = new UnitsOption(arguments);
   private final DetailOption detail = new DetailOption(arguments);
   private final SetOption set = new SetOption(arguments);
+  private final RulesOption rules = new RulesOption(arguments);
   private final FailOnOption failOn = new FailOnOption(arguments);
 
   AssessCommand(Surroundings surroundings) {
@@ -50,7 +51,7 @@ final class AssessCommand implements Task {
     TextOptions options =
         new TextOptions(units.units(), detail.detail(), colour, TextOptions.USUAL_WIDTH);
     List<ReadResult.Good> read = Assessments.read(files.value(), set.settings(), surroundings);
-    Advisor advisor = new Advisor(surroundings.rules().loaded());
+    Advisor advisor = new Advisor(rules.of(surroundings).loaded());
     List<Advice> advice = read.stream().map(one -> advisor.advise(one.assessment())).toList();
     StringBuilder text = new StringBuilder();
     advice.forEach(one -> text.append(AdviceText.render(one, options)));

@@ -9,10 +9,20 @@ final class FaultsFound {
   private static final int WIDTH = 80;
   private static final String HANGING = "             ";
 
+  private final String hint;
   private final List<String> unread = new ArrayList<>();
   private final StringBuilder blocks = new StringBuilder();
   private int faults;
   private int files;
+
+  FaultsFound() {
+    this("every field with the words it takes: hornbook new");
+  }
+
+  /** With a hint of its own at the end. */
+  FaultsFound(String hint) {
+    this.hint = hint;
+  }
 
   /** A file that could not be read at all. */
   void unread(Failure failure) {
@@ -69,7 +79,7 @@ final class FaultsFound {
     if (faults > 0) {
       String where = files > 1 ? " in " + files + " files" : "";
       told += "hornbook: " + counted(faults, "fault") + where + "; nothing was written\n";
-      told += "  every field with the words it takes: hornbook new\n";
+      told += "  " + hint + "\n";
     }
     throw Failure.told(unread.isEmpty() ? ExitCode.INVALID_INPUT : ExitCode.NO_INPUT, told);
   }

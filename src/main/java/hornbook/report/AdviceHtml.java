@@ -56,7 +56,19 @@ public final class AdviceHtml {
       }
       page.close("ul").close("nav").line();
     }
+    for (Section practice : PracticePart.of(told)) {
+      practice(practice, page);
+    }
     page.close("header").line();
+  }
+
+  private static void practice(Section practice, Markup page) {
+    page.open("section", "class", "practice").element("h2", practice.heading()).line();
+    page.open("ul").line();
+    for (Section.Item item : practice.items()) {
+      page.element("li", Sentence.capital(item.line())).line();
+    }
+    page.close("ul").close("section").line();
   }
 
   private static String style() {

@@ -19,6 +19,7 @@ public final class AdviceMarkdown {
       page.append(escaped(facts)).append("\n\n");
     }
     page.append("> ").append(escaped(Head.SAFETY)).append('\n');
+    PracticePart.of(told).forEach(practice -> section(practice, "## ", page));
     for (FootAdvice foot : advice.feet()) {
       foot(told, foot, page);
     }
@@ -28,10 +29,12 @@ public final class AdviceMarkdown {
   private static void foot(Told told, FootAdvice foot, StringBuilder page) {
     Page sections = Page.of(told, foot);
     page.append("\n## ").append(Sentence.capital(sections.foot())).append('\n');
-    for (Section section : sections.sections()) {
-      page.append("\n### ").append(escaped(section.heading())).append("\n\n");
-      section.items().forEach(item -> item(item, page));
-    }
+    sections.sections().forEach(section -> section(section, "### ", page));
+  }
+
+  private static void section(Section section, String mark, StringBuilder page) {
+    page.append('\n').append(mark).append(escaped(section.heading())).append("\n\n");
+    section.items().forEach(item -> item(item, page));
   }
 
   private static void item(Item item, StringBuilder page) {

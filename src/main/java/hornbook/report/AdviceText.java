@@ -8,7 +8,10 @@ import java.util.Locale;
 
 /** Writes advice as plain text for a terminal or a slip of paper. */
 public final class AdviceText {
-  /** The most lines for one foot; for several feet, so many for each. */
+  /**
+   * The most lines for one foot; for several feet, so many for each. What a local practice changes
+   * and adds comes on top.
+   */
   public static final int BRIEF_LINES = 15;
 
   public static final int USUAL_LINES = 60;
@@ -23,6 +26,9 @@ public final class AdviceText {
     List<String> head = head(told, options, paint);
     List<String> safety = Wrap.lines(Head.SAFETY, options.width(), "", "");
     lines.addAll(head);
+    for (Section practice : PracticePart.of(told)) {
+      lines.addAll(new TextSection(practice, options.width(), false).lines(paint));
+    }
     int shared = head.size() + 1 + safety.size();
     for (FootAdvice foot : advice.feet()) {
       lines.addAll(

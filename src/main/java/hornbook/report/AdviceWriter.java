@@ -59,7 +59,7 @@ final class AdviceWriter {
     json.writeObjectFieldStart("rulebook");
     json.writeStringField("version", book.version());
     json.writeStringField("digest", book.digest());
-    json.writeNullField("practice");
+    new PracticeJson(json, advice, phrases).write();
     json.writeEndObject();
   }
 

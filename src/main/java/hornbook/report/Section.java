@@ -7,8 +7,10 @@ import java.util.List;
  * same sections.
  */
 record Section(Kind kind, String heading, List<Item> items) {
-  /** The parts of the advice on a foot, in the order they are read. */
+  /** The parts of a page, in the order they are read. */
   enum Kind {
+    /** What a local practice changes and adds. */
+    PRACTICE,
     /** The most urgent calls for the vet. */
     REFERRAL,
     REFERRAL_LATER,

@@ -60,6 +60,7 @@ final class TextFit {
       case MEASURES, SUPPORT -> List.of(4, 2, 1, 0, 0).get(stage);
       case NEXT -> List.of(all, 2, 1, 0, 0).get(stage);
       case CHOICE -> List.of(all, 4, 3, 2, 1).get(stage);
+      case PRACTICE -> all;
       case REFERRAL -> List.of(all, all, all, 1, 0).get(stage);
       case REFERRAL_LATER -> List.of(all, 1, 0, 0, 0).get(stage);
       case WORKABLE, WITH_VET, RULED_OUT, NOT_INDICATED -> List.of(all, all, 3, 1, 0).get(stage);

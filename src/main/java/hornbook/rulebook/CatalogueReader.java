@@ -65,7 +65,8 @@ final class CatalogueReader {
         each(this::limit),
         byKey(each(this::rule), RuleEntry::id),
         byKey(each(this::instruction), Instruction::id),
-        each(() -> new Term(text(), text())));
+        each(() -> new Term(text(), text())),
+        null);
   }
 
   private Named named() throws IOException {

@@ -1,8 +1,11 @@
 package hornbook.rulebook;
 
 import hornbook.rulebook.fact.Limit;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * A rule base as data: what its rules say, need and rest on. The compiled rules are found by {@code
@@ -10,6 +13,7 @@ import java.util.Map;
  * sentences of the job sheets.
  *
  * @param digest sha256 over the files of the rule base
+ * @param practice the local practice its limits were changed by, or null
  */
 public record Rulebook(
     String version,
@@ -23,7 +27,8 @@ public record Rulebook(
     List<Limit> limits,
     Map<String, RuleEntry> rules,
     Map<String, Instruction> instructions,
-    List<Term> glossary) {
+    List<Term> glossary,
+    Practice practice) {
 
   /** The same rule base with other limits. */
   public Rulebook withLimits(List<Limit> changed) {
@@ -39,7 +44,36 @@ public record Rulebook(
         List.copyOf(changed),
         rules,
         instructions,
-        glossary);
+        glossary,
+        practice);
+  }
+
+  /** The same rule base as a local practice has it. */
+  public Rulebook under(Practice local) {
+    List<Limit> moved = new ArrayList<>();
+    for (Limit limit : limits) {
+      Limit now = limit;
+      for (LimitChange change : local.changes()) {
+        now = change.before().equals(limit) ? change.after() : now;
+      }
+      moved.add(now);
+    }
+    Map<String, Source> works = new TreeMap<>(sources);
+    works.put(Practice.SOURCE, local.source());
+    return new Rulebook(
+        version,
+        digest,
+        modelClass,
+        topics,
+        techniques,
+        supports,
+        Collections.unmodifiableMap(works),
+        findings,
+        List.copyOf(moved),
+        rules,
+        instructions,
+        glossary,
+        local);
   }
 
   public Named technique(String id) {

@@ -33,7 +33,8 @@ public final class RulebookReader {
           book.limits(),
           book.rules(),
           book.instructions(),
-          book.glossary());
+          book.glossary(),
+          book.practice());
     }
   }
 
@@ -96,7 +97,8 @@ public final class RulebookReader {
             List.copyOf(limits),
             unmodifiable(joined),
             unmodifiable(instructions),
-            List.copyOf(glossary));
+            List.copyOf(glossary),
+            null);
     new RulebookCheck(book, textPlaces, limitFiles, faults).check();
     if (!faults.isEmpty()) {
       throw new RuleBaseFaulty(faults);

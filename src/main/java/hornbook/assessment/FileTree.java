@@ -1,0 +1,34 @@
+package hornbook.assessment;
+
+import java.util.List;
+
+/** Reads a file of names and values, YAML or JSON, as the tree of what stands in it. */
+public final class FileTree {
+  private FileTree() {}
+
+  /**
+   * The tree; null, with a fault, where no sense can be made of the file. Never throws for what is
+   * in it.
+   *
+   * @param bytes the whole file, or standard input
+   * @param name the file as the user named it, for the faults
+   */
+  public static Located read(byte[] bytes, String name, List<Fault> faults) {
+    try {
+      return readable(bytes, name, faults);
+    } catch (Unreadable unreadable) {
+      faults.add(unreadable.fault());
+      return null;
+    }
+  }
+
+  /**
+   * @throws Unreadable where no sense can be made of the file
+   */
+  static Located readable(byte[] bytes, String name, List<Fault> faults) {
+    String text = FileText.of(bytes, name);
+    return text.stripLeading().startsWith("{")
+        ? JsonTree.read(text, name, faults)
+        : YamlTree.read(text, name, faults);
+  }
+}

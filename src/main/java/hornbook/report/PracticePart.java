@@ -1,0 +1,133 @@
+package hornbook.report;
+
+import hornbook.advice.Advice;
+import hornbook.advice.FootAdvice;
+import hornbook.advice.Judged;
+import hornbook.advice.MovedLimits;
+import hornbook.advice.Verdict;
+import hornbook.report.Section.Item;
+import hornbook.report.Section.Kind;
+import hornbook.rulebook.LimitChange;
+import hornbook.rulebook.Practice;
+import hornbook.rulebook.RuleEntry;
+import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.Topic;
+import hornbook.rulebook.fact.Limit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What a local practice changes on a page, and adds to it. A limit moved toward less safety stands
+ * on every page; any other where it touches a foot.
+ */
+final class PracticePart {
+  private final Rulebook book;
+  private final Practice practice;
+  private final Phrases phrases;
+
+  PracticePart(Rulebook book, Phrases phrases) {
+    this.book = book;
+    this.practice = book.practice();
+    this.phrases = phrases;
+  }
+
+  /** The part, or none where no local practice was given. */
+  static List<Section> of(Told told) {
+    return new PracticePart(told.book(), told.phrases()).of(told.advice());
+  }
+
+  private List<Section> of(Advice advice) {
+    if (practice == null) {
+      return List.of();
+    }
+    List<Item> items = new ArrayList<>();
+    boolean refers = advice.feet().stream().anyMatch(foot -> !foot.referrals().isEmpty());
+    if (refers && !practice.emergency().isEmpty()) {
+      items.add(Item.of("Call", numbers()));
+    }
+    for (LimitChange change : practice.changes()) {
+      if (change.lessSafe() || touches(change, advice)) {
+        items.add(changed(change));
+      }
+    }
+    for (Practice.Note note : practice.notes()) {
+      if (advice.feet().stream().anyMatch(foot -> concerns(note, foot))) {
+        items.add(Item.of(named(note), note.says()));
+      }
+    }
+    if (practice.law() != null) {
+      items.add(Item.of("Law", practice.law()));
+    }
+    if (items.isEmpty()) {
+      items.add(Item.of("it touches nothing here."));
+    }
+    String from = " (" + practice.by() + ", " + Head.spoken(practice.date()) + ")";
+    return List.of(new Section(Kind.PRACTICE, "LOCAL PRACTICE: " + practice.name() + from, items));
+  }
+
+  /** Whether a moved limit touches the advice. */
+  boolean touches(LimitChange change, Advice advice) {
+    return advice.feet().stream()
+        .anyMatch(foot -> MovedLimits.touching(book, foot).contains(change));
+  }
+
+  private Item changed(LimitChange change) {
+    Limit after = change.after();
+    String what =
+        after.label()
+            + RuleWords.where(after)
+            + " ("
+            + after.id()
+            + ") "
+            + phrases.of(after)
+            + " in place of "
+            + phrases.of(change.before())
+            + ": "
+            + change.reason();
+    return Item.of(change.lessSafe() ? "LESS SAFE" : "Moved", what);
+  }
+
+  private String numbers() {
+    return practice.emergency().stream()
+        .map(one -> one.name() + " " + one.number())
+        .collect(Collectors.joining("; ", "", "."));
+  }
+
+  private String named(Practice.Note note) {
+    return switch (note.about()) {
+      case TOPIC -> topic(note.id());
+      case RULE -> book.rules().get(note.id()).title() + " (" + note.id() + ")";
+      case TECHNIQUE ->
+          book.technique(note.id()) == null
+              ? book.support(note.id()).label()
+              : book.technique(note.id()).label();
+    };
+  }
+
+  private String topic(String id) {
+    return book.topics().stream()
+        .filter(topic -> topic.id().equals(id))
+        .map(Topic::title)
+        .findFirst()
+        .orElse(id);
+  }
+
+  /** A rule that fired, a topic of which one did, or a technique that is not closed. */
+  private boolean concerns(Practice.Note note, FootAdvice foot) {
+    Stream<RuleEntry> fired =
+        foot.firings().stream().map(firing -> book.rules().get(firing.rule()));
+    return switch (note.about()) {
+      case TOPIC -> fired.anyMatch(rule -> rule.topic().equals(note.id()));
+      case RULE -> fired.anyMatch(rule -> rule.id().equals(note.id()));
+      case TECHNIQUE -> open(foot.technique(note.id())) || open(foot.support(note.id()));
+    };
+  }
+
+  private static boolean open(Judged judged) {
+    return judged != null
+        && judged.verdict() != Verdict.RULED_OUT
+        && judged.verdict() != Verdict.NOT_INDICATED;
+  }
+}

@@ -1,0 +1,103 @@
+package hornbook.rulebook;
+
+import hornbook.assessment.Located.Scalar;
+import hornbook.assessment.Located.Token;
+import hornbook.assessment.Quantity;
+import hornbook.assessment.Unit;
+import hornbook.rulebook.fact.Limit;
+import java.util.Locale;
+
+/** A value for a limit as somebody wrote it: with its unit, with one like it, or bare. */
+final class LimitAmount {
+  /** How far from the value it has a limit may be moved: further is a slip of the pen. */
+  private static final double MOST_TIMES = 10;
+
+  private final Limit limit;
+
+  LimitAmount(Limit limit) {
+    this.limit = limit;
+  }
+
+  /** In the limit's unit; NaN where the text is no such amount. */
+  double of(Scalar scalar) {
+    return scalar.token() == Token.FLAG ? Double.NaN : of(scalar.text());
+  }
+
+  /** In the limit's unit; NaN where the text is no such amount. */
+  double of(String text) {
+    String plain = plain(text.strip());
+    Quantity quantity = Quantity.parse(plain);
+    if (quantity == null) {
+      return Double.NaN;
+    }
+    if (quantity.unit() == null) {
+      return quantity.number() + 0.0;
+    }
+    Unit own = own();
+    boolean difference = limit.id().startsWith("error.");
+    boolean shifted = quantity.unit() == Unit.FAHRENHEIT;
+    if (own == null || own.dimension() != quantity.unit().dimension() || difference && shifted) {
+      return Double.NaN;
+    }
+    return own.fromKept(quantity.unit().toKept(quantity.number())) + 0.0;
+  }
+
+  /** Without a unit that only limits have. */
+  private String plain(String text) {
+    if (limit.unit().isEmpty() || own() != null) {
+      return text;
+    }
+    String lower = text.toLowerCase(Locale.ROOT);
+    String unit = limit.unit().toLowerCase(Locale.ROOT);
+    String one = unit.endsWith("s") ? unit.substring(0, unit.length() - 1) : unit;
+    for (String spelt : new String[] {unit, one}) {
+      if (lower.endsWith(spelt)) {
+        return text.substring(0, text.length() - spelt.length()).strip();
+      }
+      if (lower.startsWith(spelt)) {
+        return text.substring(spelt.length()).strip();
+      }
+    }
+    return text;
+  }
+
+  private Unit own() {
+    for (Unit unit : Unit.values()) {
+      if (unit.symbol().equals(limit.unit())) {
+        return unit;
+      }
+    }
+    return null;
+  }
+
+  /** The least it may be moved to. */
+  double least() {
+    return switch (limit.unit()) {
+      case "%", "grade" -> 0;
+      default -> limit.value() > 0 ? limit.value() / MOST_TIMES : -span();
+    };
+  }
+
+  /** The most it may be moved to. */
+  double most() {
+    return switch (limit.unit()) {
+      case "%" -> Math.max(100, limit.value());
+      case "grade" -> Math.max(5, limit.value());
+      default -> limit.value() > 0 ? limit.value() * MOST_TIMES : span();
+    };
+  }
+
+  private double span() {
+    return MOST_TIMES * Math.max(Math.abs(limit.value()), limit.step());
+  }
+
+  /** What may stand there, in words. */
+  String allowed() {
+    String unit = limit.unit().isEmpty() ? "" : " " + limit.unit();
+    return "an amount from " + shown(least()) + unit + " to " + shown(most()) + unit;
+  }
+
+  static String shown(double value) {
+    return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
+  }
+}

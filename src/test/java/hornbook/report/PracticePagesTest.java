@@ -1,0 +1,140 @@
+package hornbook.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import hornbook.advice.Advice;
+import hornbook.advice.Advisor;
+import hornbook.assessment.Fault;
+import hornbook.assessment.Units;
+import hornbook.rulebook.LoadedRules;
+import hornbook.rulebook.Practice;
+import hornbook.rulebook.PracticeReader;
+import hornbook.rules.Shipped;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What a local practice changes and adds stands on every page it touches, in every form. */
+class PracticePagesTest {
+  private static final String YARD =
+      """
+      format: hornbook-practice/1
+      name: Upper Yard
+      by: the head farrier
+      date: 2026-03-14
+      limits:
+        - {id: nails.branch.least, value: 3, reason: heavy going tears two nails out}
+        - {id: growth.slow, value: 5, age: adult, reason: measured here over two winters}
+        - {id: referral.foal.newborn, value: 21, reason: the vet asks to see them longer}
+      notes:
+        - {topic: nailing, says: Bring the nails a size down.}
+        - {technique: prosthetic-wall, says: Only in the closed shed.}
+      law: Shoeing is reserved to licensed farriers here.
+      emergency:
+        - {name: Duty vet, number: 0555 010 010}
+      """;
+
+  private static Advice advice(String resource) throws Exception {
+    List<Fault> faults = new ArrayList<>();
+    byte[] file = YARD.getBytes(StandardCharsets.UTF_8);
+    Practice practice = PracticeReader.read(file, "yard.yaml", Shipped.BOOK, true, faults);
+    assertThat(faults).isEmpty();
+    Advisor advisor =
+        new Advisor(new LoadedRules(Shipped.BOOK.under(practice), Shipped.RULES.rules()));
+    return advisor.advise(Pages.advice(resource).assessment());
+  }
+
+  private static List<String> everyForm(Advice advice) {
+    List<String> pages = new ArrayList<>();
+    Pages.options().forEach(options -> pages.add(AdviceText.render(advice, options)));
+    pages.add(AdviceHtml.render(advice, Units.MM));
+    pages.add(AdviceMarkdown.render(advice, Units.MM).replace("\\", "").replace("**", ""));
+    return pages.stream().map(page -> page.replaceAll("\\s+", " ")).toList();
+  }
+
+  @Test
+  void name_law_and_what_was_moved_toward_less_safety_stand_on_every_page() throws Exception {
+    for (String foot : List.of("torn-toe", "everything-wrong", "nothing-known", "two-feet")) {
+      assertThat(everyForm(advice(foot)))
+          .allSatisfy(
+              page ->
+                  assertThat(page)
+                      .contains("Upper Yard", "(the head farrier, 14 March 2026")
+                      .contains("Shoeing is reserved to licensed farriers here.")
+                      .contains("LESS SAFE: ")
+                      .contains("(growth.slow)")
+                      .contains("measured here over two winters"));
+    }
+  }
+
+  @Test
+  void a_limit_that_met_a_number_of_the_foot_stands_there_with_old_and_new_and_reason()
+      throws Exception {
+    assertThat(everyForm(advice("torn-toe")))
+        .allSatisfy(
+            page ->
+                assertThat(page)
+                    .contains(
+                        "Moved: fewest nails that hold a branch (nails.branch.least) 3 in place of"
+                            + " 2: heavy going tears two nails out"));
+  }
+
+  @Test
+  void a_limit_that_met_none_does_not() throws Exception {
+    assertThat(everyForm(advice("nothing-known")))
+        .noneMatch(page -> page.contains("nails.branch.least) 3"));
+    assertThat(everyForm(advice("torn-toe"))).noneMatch(page -> page.contains("asks to see them"));
+  }
+
+  @Test
+  void a_note_stands_where_its_topic_speaks() throws Exception {
+    assertThat(everyForm(advice("torn-toe"))).allMatch(page -> page.contains("a size down."));
+    assertThat(everyForm(advice("nothing-known"))).noneMatch(page -> page.contains("a size down."));
+  }
+
+  @Test
+  void whom_to_call_stands_where_the_vet_is_called() throws Exception {
+    for (String foot : List.of("torn-toe", "everything-wrong", "nothing-known", "two-feet")) {
+      Advice advice = advice(foot);
+      boolean calls = advice.urgency().isPresent();
+      assertThat(everyForm(advice))
+          .allSatisfy(
+              page -> assertThat(page.contains("Duty vet 0555 010 010")).as(page).isEqualTo(calls));
+    }
+    assertThat(advice("everything-wrong").urgency()).isPresent();
+  }
+
+  @Test
+  void a_moved_limit_is_cited_from_the_practice_and_no_better_than_practice() throws Exception {
+    JsonNode json = new ObjectMapper().readTree(AdviceJson.line(advice("torn-toe"), Units.MM));
+    JsonNode limits = json.at("/rulebook/practice/limits");
+    assertThat(limits).hasSize(3);
+    assertThat(limits.get(0).toString())
+        .contains("\"id\":\"nails.branch.least\"", "\"was\":2.0", "\"value\":3.0")
+        .contains("\"lessSafe\":false", "\"touches\":true");
+    assertThat(limits.get(1).get("lessSafe").booleanValue()).isTrue();
+    assertThat(limits.get(2).get("touches").booleanValue()).isFalse();
+    List<JsonNode> held = new ArrayList<>();
+    json.findParents("rule").stream()
+        .filter(one -> "nails.branch.least".equals(one.at("/limit/id").asText()))
+        .forEach(held::add);
+    assertThat(held).isNotEmpty();
+    assertThat(held)
+        .allSatisfy(
+            one -> {
+              assertThat(one.at("/limit/value").doubleValue()).isEqualTo(3);
+              assertThat(one.get("sources").toString()).contains("local-practice");
+              assertThat(one.get("basis").asText()).isIn("practice", "memory");
+            });
+  }
+
+  @Test
+  void without_one_there_is_none() throws Exception {
+    String json = AdviceJson.line(Pages.advice("torn-toe"), Units.MM);
+    assertThat(new ObjectMapper().readTree(json).at("/rulebook/practice").isNull()).isTrue();
+    assertThat(everyForm(Pages.advice("torn-toe"))).noneMatch(page -> page.contains("PRACTICE:"));
+  }
+}
