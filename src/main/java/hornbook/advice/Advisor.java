@@ -8,7 +8,6 @@ import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Bearing;
-import hornbook.rulebook.fact.Caution;
 import hornbook.rulebook.fact.Cited;
 import hornbook.rulebook.fact.Finding;
 import hornbook.rulebook.fact.Limit;
@@ -87,8 +86,7 @@ public final class Advisor {
     Map<String, List<ReasonGiven>> reasons = reasons(sheet, firings, referrals, directs);
     List<Judged> techniques = verdicts.withFirstChoice(judge(book.techniques(), verdicts, reasons));
     List<Judged> supports = judge(book.supports(), verdicts, reasons);
-    List<Question> questions =
-        asking ? Questions.of(book, sheet, assessment.visit().vet()) : List.of();
+    List<Question> questions = asking ? Questions.of(book, sheet) : List.of();
     return new FootAdvice(
         assessment.feet().get(index).limb(),
         index,
@@ -98,7 +96,7 @@ public final class Advisor {
         referrals,
         techniques,
         supports,
-        cautions(firings, techniques),
+        Cautions.of(book, firings, only -> anyOpen(techniques, only)),
         questions,
         sheet,
         firings);
@@ -219,28 +217,9 @@ public final class Advisor {
     return judged;
   }
 
-  private List<CautionGiven> cautions(List<Firing> firings, List<Judged> techniques) {
-    List<CautionGiven> given = new ArrayList<>();
-    for (Firing firing : firings) {
-      if (firing.conclusion() instanceof Caution caution) {
-        RuleEntry rule = book.rules().get(firing.rule());
-        List<String> only = rule.text().techniques();
-        boolean fits =
-            only.isEmpty()
-                || techniques.stream()
-                    .anyMatch(one -> only.contains(one.id()) && one.verdict().open());
-        if (fits) {
-          given.add(
-              new CautionGiven(
-                  caution.id(),
-                  Wording.says(rule, caution.because()),
-                  rule.id(),
-                  only,
-                  Wording.sources(rule, caution.because()),
-                  Wording.basis(rule, caution.because())));
-        }
-      }
-    }
-    return List.copyOf(given);
+  /** Whether a caution belongs here: to any work, or to a technique that is open. */
+  private static boolean anyOpen(List<Judged> techniques, List<String> only) {
+    return only.isEmpty()
+        || techniques.stream().anyMatch(one -> only.contains(one.id()) && one.verdict().open());
   }
 }

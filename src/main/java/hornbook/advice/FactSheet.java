@@ -19,6 +19,7 @@ import java.util.Map;
  * @param seen the words observed, by field; a field that is absent was not looked at
  * @param readings the numbers known, by name
  * @param limits the limits that hold, by id
+ * @param bound those of them that some rule binds: the others only slow the engine down
  * @param unknown for every field or reading that is not known, the paths that would make it known
  */
 public record FactSheet(
@@ -27,12 +28,13 @@ public record FactSheet(
     List<Crack> cracks,
     List<Stretch> wall,
     Map<String, Limit> limits,
+    List<Limit> bound,
     Map<String, List<String>> unknown) {
 
   /** All facts, for the engine. */
   Collection<Cited> facts() {
-    List<Cited> facts = new ArrayList<>(limits.size() + 64);
-    facts.addAll(limits.values());
+    List<Cited> facts = new ArrayList<>(bound.size() + 64);
+    facts.addAll(bound);
     seen.values().forEach(facts::addAll);
     facts.addAll(readings.values());
     if (cracks != null) {

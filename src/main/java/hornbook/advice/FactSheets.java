@@ -12,6 +12,7 @@ import hornbook.foot.Interval;
 import hornbook.foot.WallGroup;
 import hornbook.foot.WallSurvey;
 import hornbook.rulebook.ReadingKind;
+import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.Subjects;
 import hornbook.rulebook.fact.Crack;
@@ -25,7 +26,9 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 
 /**
  * Lays out everything known of a foot as facts, and everything unknown with the path that would
@@ -38,15 +41,22 @@ final class FactSheets {
   /** The fields that readings rest on, by the place and name of the foot: the same every time. */
   private final Map<String, Map<ReadingKind, List<String>>> fields = new ConcurrentHashMap<>();
 
-  /** The limits that hold for such a limb and age, and those of the computing among them. */
-  private record Held(Map<String, Limit> limits, FootLimits computing) {}
+  /**
+   * The limits that hold for such a limb and age, those of them that rules bind, and those of the
+   * computing.
+   */
+  private record Held(Map<String, Limit> limits, List<Limit> bound, FootLimits computing) {}
 
   FactSheets(Rulebook book) {
+    Set<String> bound =
+        book.rules().values().stream().flatMap(RuleEntry::limits).collect(Collectors.toSet());
     for (Limit.Limbs limbs : Limit.Limbs.values()) {
       Map<Limit.Age, Held> byAge = new LinkedHashMap<>();
       for (Limit.Age age : Limit.Age.values()) {
         Map<String, Limit> limits = holding(book, limbs, age);
-        byAge.put(age, new Held(limits, ComputingLimits.of(limits)));
+        List<Limit> ofRules =
+            limits.values().stream().filter(limit -> bound.contains(limit.id())).toList();
+        byAge.put(age, new Held(limits, ofRules, ComputingLimits.of(limits)));
       }
       held.put(limbs, byAge);
     }
@@ -113,6 +123,7 @@ final class FactSheets {
           cracks(),
           wall(),
           limits.limits(),
+          limits.bound(),
           Collections.unmodifiableMap(unknown));
     }
 

@@ -14,6 +14,7 @@ final class Commands {
 
   static {
     ALL.put("assess", AssessCommand::new);
+    ALL.put("plan", PlanCommand::new);
     ALL.put("new", NewCommand::new);
     ALL.put("rules", RulesCommand::new);
     ALL.put("completion", CompletionCommand::new);
@@ -21,7 +22,7 @@ final class Commands {
   }
 
   /** Those that cannot do without the rules, if what they are given is in order. */
-  private static final Set<String> FIRING = Set.of("assess");
+  private static final Set<String> FIRING = Set.of("assess", "plan");
 
   private Commands() {}
 

@@ -8,6 +8,8 @@ public enum ExitCode {
   DONE(0),
   /** A referral is at least as urgent as {@code --fail-on} asks. */
   URGENCY_MET(1),
+  /** A job sheet is refused: the advice rules the technique out, or the vet comes first. */
+  REFUSED(1),
   USAGE(2),
   INVALID_INPUT(65),
   NO_INPUT(66),

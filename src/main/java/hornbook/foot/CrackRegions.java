@@ -20,6 +20,13 @@ public record CrackRegions(double toeEnd, double sideEnd, double heelStart) {
     }
   }
 
+  /**
+   * Whether a share of the way along the edge lies in the part; an unknown part may be anywhere.
+   */
+  public boolean holds(CrackPlace place, double share) {
+    return from(place) <= share && share <= to(place);
+  }
+
   /** Where the part begins; a part unknown may begin anywhere. */
   double from(CrackPlace place) {
     if (place == null) {

@@ -4,7 +4,6 @@ import hornbook.assessment.Crack;
 import hornbook.assessment.CrackPlace;
 import hornbook.assessment.Side;
 import hornbook.assessment.WallState;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -61,7 +60,7 @@ public record NailSites(NailBranch medial, NailBranch lateral) {
         double from = side.edge() * limits.regions().from(crack.place());
         double to = side.edge() * limits.regions().to(crack.place());
         if (!placed(side, from, to)) {
-          left = without(left, from, to);
+          left = Window.without(left, from, to);
         }
       }
     }
@@ -80,22 +79,5 @@ public record NailSites(NailBranch medial, NailBranch lateral) {
       }
     }
     return false;
-  }
-
-  private static List<Window> without(List<Window> windows, double from, double to) {
-    List<Window> left = new ArrayList<>(windows.size() + 1);
-    for (Window w : windows) {
-      if (w.to() <= from || w.from() >= to) {
-        left.add(w);
-      } else {
-        if (w.from() < from) {
-          left.add(new Window(w.from(), from));
-        }
-        if (w.to() > to) {
-          left.add(new Window(to, w.to()));
-        }
-      }
-    }
-    return left;
   }
 }

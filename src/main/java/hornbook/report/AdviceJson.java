@@ -66,6 +66,11 @@ public final class AdviceJson {
     return line.toString();
   }
 
+  /** Where an object may be written on many lines; closing it leaves the writer open. */
+  static JsonGenerator pretty(Writer to) throws IOException {
+    return pretty(JSON.createGenerator(to));
+  }
+
   private static JsonGenerator pretty(JsonGenerator json) {
     DefaultIndenter lines = new DefaultIndenter("  ", "\n");
     DefaultPrettyPrinter printer = new DefaultPrettyPrinter();

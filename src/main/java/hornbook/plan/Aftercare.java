@@ -1,0 +1,103 @@
+package hornbook.plan;
+
+import static hornbook.plan.Part.OWNER;
+import static hornbook.plan.Part.TROT;
+import static hornbook.plan.Part.VET;
+
+import hornbook.assessment.Stretch;
+import hornbook.rulebook.fact.Urgency;
+import java.time.LocalDate;
+import java.util.List;
+
+/** What the owner, the vet and whoever trots the horse up are told. */
+final class Aftercare {
+  private final Draft draft;
+
+  Aftercare(Draft draft) {
+    this.draft = draft;
+  }
+
+  void write(Growing growing, FootNumbers before, FootNumbers after, int nails) {
+    owner(growing);
+    vet(before, after, nails);
+    trot();
+  }
+
+  /** Ten lines, whatever the technique. */
+  private void owner(Growing growing) {
+    draft.say(OWNER, "owner.lame");
+    draft.say(OWNER, "owner.heat");
+    special().forEach(line -> draft.say(OWNER, "owner." + line));
+    draft.say(OWNER, "owner.pick-out");
+    draft.say(OWNER, "owner.nothing-on");
+    draft.say(OWNER, "owner.work");
+    draft.say(OWNER, "owner.tetanus");
+    LocalDate next = growing.nextVisit();
+    if (next == null) {
+      draft.say(OWNER, "owner.next-days", "days", growing.interval());
+    } else {
+      draft.say(OWNER, "owner.next", "day", new Hole.On(next));
+    }
+  }
+
+  /** The three lines that belong to the technique. */
+  private List<String> special() {
+    return switch (draft.technique()) {
+      case LEAVE_UNSHOD -> List.of("soft-ground", "chips", "footsore");
+      case LEAVE_OPEN -> List.of("dry-standing", "brush-out", "smell");
+      case NAIL_ON, NAIL_ON_ADAPTED -> List.of("next-day", "clenches", "loose-shoe");
+      case GLUE_ON -> List.of("first-day", "wet", "loose-bond");
+      case CAST_WRAP -> List.of("wrap-daily", "wet", "wrap-off");
+      case PROSTHETIC_WALL -> List.of("first-day", "wet", "edges");
+    };
+  }
+
+  private void vet(FootNumbers before, FootNumbers after, int nails) {
+    draft.say(
+        VET,
+        "vet.done",
+        Holes.of("technique", new Hole.Word(label()))
+            .and("limb", new Hole.Word(draft.assessed().limb().word())));
+    for (Stretch lost : new Walls(draft).lost()) {
+      if (lost.height() != null) {
+        draft.say(
+            VET,
+            "vet.defect",
+            Holes.of("place", Walls.place(lost)).and("height", draft.given().height(lost)));
+      }
+    }
+    if (nails > 0) {
+      draft.say(VET, "vet.nails", "nails", Figure.measured("nails driven", nails, "", null));
+    }
+    if (after.toeAngle().known()) {
+      draft.say(
+          VET, "vet.angle", Holes.of("before", before.toeAngle()).and("after", after.toeAngle()));
+    }
+    if (draft.technique().covers()) {
+      draft.say(VET, "vet.covered");
+    }
+    if (draft.readings().measures().palmarAngle() == null) {
+      draft.say(VET, "vet.no-images");
+    }
+    boolean called =
+        draft.foot().urgency().map(urgency -> urgency.compareTo(Urgency.DAYS) <= 0).orElse(false);
+    draft.say(VET, called ? "vet.referral" : "vet.sound");
+  }
+
+  private String label() {
+    return draft.advice().rulebook().technique(draft.technique().id()).label();
+  }
+
+  private void trot() {
+    draft.say(TROT, "trot.stand");
+    draft.say(TROT, "trot.straight");
+    draft.say(TROT, "trot.turn");
+    draft.say(TROT, "trot.land");
+    if (draft.technique().nailed()) {
+      draft.say(TROT, "trot.nails");
+    } else if (draft.technique().covers()) {
+      draft.say(TROT, "trot.hairline");
+    }
+    draft.say(TROT, "trot.fit-for-work");
+  }
+}

@@ -1,0 +1,122 @@
+package hornbook.plan;
+
+import hornbook.foot.Depth;
+import hornbook.foot.SideProfile;
+
+/**
+ * What is added to the foot along the wall, or taken off it below 0, in mm.
+ *
+ * @param toe at the toe
+ * @param heel at the heels, with a wedge and what the heels were lowered by
+ * @param lift what the wedge lifts the heels, square to the ground; null without one
+ */
+record Depths(Figure toe, Figure heel, Figure lift) {
+  private static final Figure NOTHING = Figure.measured("depth added", 0, "mm", null);
+
+  /**
+   * The depths of a job.
+   *
+   * @param thickness of what is built, or null
+   * @param heelsDown horn taken off the heels, or null
+   */
+  static Depths of(Draft draft, Figure thickness, Figure heelsDown) {
+    Figure toe = added(draft, thickness);
+    Figure heel = addedAtHeel(draft, toe);
+    if (heelsDown != null) {
+      heel =
+          Figure.reckoned(
+              "depth at the heels",
+              heel.value() - heelsDown.value(),
+              "mm",
+              "{added} - lowered {lowered}",
+              Parts.of("added", heel).and("lowered", heelsDown));
+    }
+    Figure lift = lift(draft);
+    return new Depths(toe, lift == null ? heel : onWedge(draft, heel, lift), lift);
+  }
+
+  private static Figure added(Draft draft, Figure thickness) {
+    PlanWishes wishes = draft.wishes();
+    if (!draft.technique().shod()) {
+      return NOTHING;
+    }
+    if (wishes.add() != null) {
+      return Figure.measured("depth added", wishes.add(), "mm", null);
+    }
+    boolean build = draft.technique().covers();
+    if (build && wishes.targetRatio() != null) {
+      Figure equal = Targets.equal(draft, wishes.targetRatio());
+      return equal.value() > 0 ? equal : NOTHING;
+    }
+    return switch (draft.technique()) {
+      case CAST_WRAP -> wishes.targetAngle() == null ? thickness : NOTHING;
+      case GLUE_ON -> alongWall(draft, thickness);
+      default -> NOTHING;
+    };
+  }
+
+  private static Figure addedAtHeel(Draft draft, Figure toe) {
+    PlanWishes wishes = draft.wishes();
+    boolean turn =
+        draft.technique().covers()
+            && wishes.targetAngle() != null
+            && wishes.targetRatio() == null
+            && wishes.add() == null;
+    Figure heel = turn ? Targets.heelForAngle(draft, wishes.targetAngle()) : toe;
+    return turn && heel.value() < 0 ? toe : heel;
+  }
+
+  /** A layer between foot and shoe, measured square to the ground. */
+  private static Figure alongWall(Draft draft, Figure layer) {
+    Figure angle = draft.given().toeAngle();
+    SideProfile profile = draft.readings().profile();
+    return Figure.reckoned(
+        "depth of the bond along the wall",
+        Depth.square(profile, layer.value(), layer.value()).toeDepth(),
+        "mm",
+        "{layer} / sin({angle})",
+        Parts.of("layer", layer).and("angle", angle).and("bearing", draft.given().bearingLength()));
+  }
+
+  /** Null without a wedge. */
+  private static Figure lift(Draft draft) {
+    if (!draft.wished("heel-wedge")) {
+      return null;
+    }
+    Double wedge = draft.wishes().wedge();
+    Figure angle = Figure.measured("angle of the wedge", wedge, "deg", "--wedge");
+    Figure bearing = draft.given().bearingLength();
+    return Figure.reckoned(
+        "lift of the wedge at the heels",
+        Depth.lift(bearing.value(), angle.value()),
+        "mm",
+        "bearing length {bearing} x tan({wedge})",
+        Parts.of("bearing", bearing).and("wedge", angle));
+  }
+
+  private static Figure onWedge(Draft draft, Figure heel, Figure lift) {
+    Figure wedge = lift.parts().get("wedge");
+    SideProfile profile = draft.readings().profile();
+    Figure along =
+        Figure.reckoned(
+            "lift of the wedge along the heel wall",
+            Depth.wedge(profile, wedge.value()).heelDepth(),
+            "mm",
+            "{lift} x cos({wedge}) / sin({toe} + {wedge})",
+            Parts.of("lift", lift).and("wedge", wedge).and("toe", draft.given().toeAngle()));
+    if (heel.value() == 0 && !heel.reckoned()) {
+      return along;
+    }
+    return Figure.reckoned(
+        "depth at the heels",
+        heel.value() + along.value(),
+        "mm",
+        "{heel} + wedge {along}",
+        Parts.of("heel", heel).and("along", along));
+  }
+
+  /** Whether the same is added at toe and heel. */
+  boolean equal() {
+    return toe.value() == heel.value();
+  }
+}

@@ -1,0 +1,197 @@
+package hornbook.plan;
+
+import static hornbook.plan.Part.DRESS;
+
+import hornbook.assessment.Shoeing;
+import hornbook.assessment.Stretch;
+import hornbook.foot.Depth;
+import hornbook.foot.Interval;
+import hornbook.foot.SideProfile;
+import java.util.List;
+
+/** What comes off the foot, how much of it, and what is left alone. */
+final class Dressing {
+  private final Draft draft;
+  private final Given given;
+  private Figure setBack;
+  private Figure heelsDown;
+
+  Dressing(Draft draft) {
+    this.draft = draft;
+    this.given = draft.given();
+  }
+
+  /** How far behind the foremost point the foot is to break over; unknown or null for none. */
+  Figure setBack() {
+    return setBack;
+  }
+
+  /** Horn taken off the heels along the wall; null for none. */
+  Figure heelsDown() {
+    return heelsDown;
+  }
+
+  void write() {
+    oldShoe();
+    draft.say(DRESS, "dress.clean");
+    List<Stretch> wall = draft.assessed().wall();
+    if (wall == null) {
+      draft.ask(given.path("wall"), "what dead horn and flare come off");
+    } else {
+      wall.forEach(this::stretch);
+    }
+    cracks();
+    toe();
+    heels();
+    draft.say(DRESS, "dress.level");
+    draft.say(DRESS, "dress.keep-off");
+    if (draft.found("flat-sole") || draft.found("dropped-sole") || draft.found("thin-sole")) {
+      draft.say(DRESS, "dress.thin-sole");
+    }
+    draft.say(DRESS, draft.technique().shod() ? "dress.no-rasp" : "dress.round");
+  }
+
+  private void oldShoe() {
+    Shoeing shoeing = draft.assessed().shoeing();
+    if (shoeing != null && shoeing != Shoeing.UNSHOD) {
+      draft.say(DRESS, "dress.off-" + shoeing.word());
+    } else if (shoeing == Shoeing.UNSHOD && Boolean.TRUE.equals(draft.assessed().lostShoe())) {
+      draft.say(DRESS, "dress.off-lost");
+    }
+  }
+
+  private void stretch(Stretch stretch) {
+    if (stretch.side() == null
+        || stretch.from() == null
+        || stretch.to() == null
+        || stretch.state() == null) {
+      return;
+    }
+    Hole place = new Hole.Place(stretch.side(), stretch.from(), stretch.to());
+    Figure height = given.height(stretch);
+    switch (stretch.state()) {
+      case SEPARATED, CRUMBLING -> parted(place, height);
+      case BROKEN_AWAY -> draft.say(DRESS, "dress.broken", "place", place);
+      case RESECTED -> draft.say(DRESS, "dress.resected", "place", place);
+      case CRACKED -> draft.say(DRESS, "dress.cracked", "place", place);
+      case REPAIRED -> draft.say(DRESS, "dress.repaired", "place", place);
+      case FLARED -> draft.known(given.flare(stretch));
+      case SOUND -> {
+        // nothing comes off sound wall but what stands out of line
+      }
+    }
+    if (stretch.flare() != null && stretch.flare() > 0) {
+      flare(stretch, place);
+    }
+  }
+
+  private void parted(Hole place, Figure height) {
+    if (height.known()) {
+      draft.say(DRESS, "dress.dead", Holes.of("place", place).and("height", height));
+    } else {
+      draft.known(height);
+      draft.say(DRESS, "dress.dead-unprobed", "place", place);
+    }
+  }
+
+  private void flare(Stretch stretch, Hole place) {
+    Figure flare = given.flare(stretch);
+    draft.say(DRESS, "dress.flare", Holes.of("place", place).and("flare", flare));
+    Figure thickness = given.thickness(stretch);
+    Figure left =
+        Figure.reckoned(
+            "wall left at the ground when the flare is off",
+            thickness.value() - flare.value(),
+            "mm",
+            "wall {thickness} - flare {flare}",
+            Parts.of("thickness", thickness).and("flare", flare));
+    Figure least = draft.limit("nails.wall.least");
+    if (draft.known(left) && left.value() < least.value()) {
+      draft.say(DRESS, "dress.flare-thin", Holes.of("left", left).and("least", least));
+    }
+  }
+
+  private void cracks() {
+    if (draft.found("surface-crack")) {
+      draft.say(DRESS, "dress.crack-low");
+    } else if (draft.found("weak-crack") || draft.found("living-crack")) {
+      draft.say(DRESS, "dress.crack");
+    }
+  }
+
+  private void toe() {
+    if (draft.limited("breakover.frog")) {
+      Figure aim = draft.limit("breakover.frog");
+      Figure frog = given.toeToFrog();
+      setBack =
+          Figure.reckoned(
+              "breakover to come back",
+              Math.max(0, frog.value() - aim.value()),
+              "mm",
+              "toe to point of frog {frog} - aim {aim}, and never forward",
+              Parts.of("frog", frog).and("aim", aim));
+      String line = setBack.value() > 0 ? "dress.toe-back" : "dress.toe-there";
+      draft.say(DRESS, line, Holes.of("back", setBack).and("frog", frog).and("aim", aim));
+    }
+    overUsual();
+  }
+
+  /** A toe long for the weight is shortened from the front, whatever the figure says. */
+  private void overUsual() {
+    Interval usual = draft.readings().limits().usualToe().at(draft.readings().weight().kg());
+    if (draft.found("long-toe") && usual.known()) {
+      Parts bands = Parts.of("toe", given.toeLength());
+      for (String band : List.of("light", "medium", "heavy")) {
+        bands.and(band, draft.limit("toe.usual-" + band));
+      }
+      Figure over =
+          Figure.between(
+              "toe over the usual for the weight",
+              given.toeLength().value() - usual.high(),
+              given.toeLength().value() - usual.low(),
+              "mm",
+              "toe {toe} - usual for the weight ({light}, {medium} or {heavy})",
+              bands);
+      draft.say(DRESS, "dress.toe-long", "over", over);
+    }
+  }
+
+  private void heels() {
+    if (draft.found("club-foot-grade-1") || draft.found("club-foot-grade-2")) {
+      draft.say(DRESS, "dress.club");
+    } else if (draft.found("broken-forward")) {
+      lowerHeels();
+    } else if (draft.found("low-heels") || draft.found("under-run-heels")) {
+      draft.say(DRESS, "dress.low-heels");
+    } else {
+      draft.say(DRESS, "dress.heels");
+    }
+  }
+
+  /** Toward the pastern, but no more at one visit than the limit. */
+  private void lowerHeels() {
+    SideProfile profile = draft.readings().profile();
+    Figure most = draft.limit("change.per-visit-forward");
+    Figure toe = given.toeAngle();
+    Figure pastern = given.pasternAngle();
+    double aim = Math.max(pastern.value(), toe.value() - most.value());
+    Figure angle =
+        Figure.reckoned(
+            "toe angle after the heels are lowered",
+            aim,
+            "deg",
+            "pastern {pastern}, but no more than {most} off {toe} at one visit",
+            Parts.of("pastern", pastern).and("most", most).and("toe", toe));
+    heelsDown =
+        Figure.reckoned(
+            "heels to be lowered, along the wall",
+            -Depth.heelForAngle(profile, aim, 0),
+            "mm",
+            "bearing length {bearing} x sin({toe} - {angle}) / sin({angle})",
+            Parts.of("bearing", given.bearingLength()).and("toe", toe).and("angle", angle));
+    draft.say(
+        DRESS,
+        "dress.lower-heels",
+        Holes.of("heels", heelsDown).and("toe", toe).and("angle", angle));
+  }
+}

@@ -1,0 +1,120 @@
+package hornbook.plan;
+
+import static hornbook.plan.Part.EFFECT;
+
+/** What the job does to the foot, in words beside the numbers. */
+final class Effect {
+  private static final double SAME = 1e-9;
+
+  private final Draft draft;
+  private final Depths depths;
+  private final FootNumbers before;
+  private final FootNumbers after;
+
+  Effect(Draft draft, Depths depths, FootNumbers before, FootNumbers after) {
+    this.draft = draft;
+    this.depths = depths;
+    this.before = before;
+    this.after = after;
+  }
+
+  void write() {
+    after.all().forEach(draft::known);
+    moves();
+    wedge();
+    visit();
+    Targets.write(draft);
+    lever();
+    shoe();
+  }
+
+  /** A longer lever in front, or too little behind, is said, not left to the table. */
+  private void lever() {
+    if (after.breakover().value() > before.breakover().value() + SAME) {
+      draft.say(
+          EFFECT,
+          "effect.lever",
+          Holes.of("before", before.breakover()).and("after", after.breakover()));
+    }
+    if (after.heelSupport().value() < -SAME) {
+      draft.say(EFFECT, "effect.support-short", "support", after.heelSupport());
+    }
+  }
+
+  /** Where proportion and angle part, it is said plainly. */
+  private void moves() {
+    double ratio = after.toeHeelRatio().value() - before.toeHeelRatio().value();
+    double angle = after.toeAngle().value() - before.toeAngle().value();
+    boolean alike = depths.toe().known() && depths.equal() && depths.toe().value() > 0;
+    Holes holes =
+        Holes.of("before", before.toeHeelRatio())
+            .and("after", after.toeHeelRatio())
+            .and("angle", after.toeAngle());
+    if (alike) {
+      draft.say(EFFECT, "effect.equal", holes.and("depth", depths.toe()));
+      boolean harms = draft.found("upright-foot") || draft.found("broken-forward");
+      if (harms) {
+        draft.say(EFFECT, "effect.equal-harms");
+      }
+    } else if (ratio < -SAME && angle > SAME) {
+      draft.say(EFFECT, "effect.steeper", holes.and("was", before.toeAngle()));
+    } else if (ratio > SAME && angle < -SAME) {
+      draft.say(EFFECT, "effect.flatter", holes.and("was", before.toeAngle()));
+    } else if (depths.toe().known() && depths.heel().known() && depths.equal()) {
+      draft.say(EFFECT, "effect.nothing");
+    }
+  }
+
+  private void wedge() {
+    if (depths.lift() == null) {
+      return;
+    }
+    Figure lift = depths.lift();
+    Figure wedge = lift.parts().get("wedge");
+    draft.say(EFFECT, "effect.wedge", Holes.of("wedge", wedge).and("lift", lift));
+    draft.say(
+        EFFECT,
+        "effect.wedge-joints",
+        Holes.of("coffin", turn("coffin", wedge))
+            .and("pastern", turn("pastern", wedge))
+            .and("fetlock", turn("fetlock", wedge)));
+    Figure push = draft.limit("wedge.push");
+    Figure under = draft.limit("wedge.push-lift");
+    Figure up =
+        Figure.reckoned(
+            "heel wall that may be pushed up",
+            lift.value() * push.value() / under.value(),
+            "mm",
+            "{push} for {under}, taken as even: {lift} here",
+            Parts.of("push", push).and("under", under).and("lift", lift));
+    draft.say(EFFECT, "effect.wedge-push", "up", up);
+  }
+
+  private Figure turn(String joint, Figure wedge) {
+    Figure rate = draft.limit("joint." + joint);
+    return Figure.reckoned(
+        "turn of the " + joint + " joint",
+        rate.value() * wedge.value(),
+        "deg",
+        "{rate} a degree x {wedge}",
+        Parts.of("rate", rate).and("wedge", wedge));
+  }
+
+  /** No foot is turned by more than the limit at one visit. */
+  private void visit() {
+    Figure most = draft.limit("change.per-visit-forward");
+    double angle = Math.abs(after.toeAngle().value() - before.toeAngle().value());
+    if (angle > most.value() + SAME) {
+      draft.say(
+          EFFECT,
+          "effect.too-much",
+          Holes.of("was", before.toeAngle()).and("angle", after.toeAngle()).and("most", most));
+    }
+  }
+
+  private void shoe() {
+    if (draft.technique().shod()) {
+      draft.say(EFFECT, "effect.shoe", "shoe", draft.given().shoeThickness());
+    }
+  }
+}

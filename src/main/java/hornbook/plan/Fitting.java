@@ -1,0 +1,132 @@
+package hornbook.plan;
+
+import static hornbook.plan.Part.SHOE;
+
+import hornbook.assessment.ShoeSize;
+import java.util.Comparator;
+import java.util.List;
+
+/** How the shoe is cut, fitted and supported. */
+final class Fitting {
+  private final Draft draft;
+
+  Fitting(Draft draft) {
+    this.draft = draft;
+  }
+
+  /** How far a branch ends behind the heel buttress, by the form of the foot; null without shoe. */
+  Figure branch(Figure toeAngle) {
+    if (!draft.technique().shod()) {
+      return null;
+    }
+    Figure thickness = draft.given().shoeThickness();
+    if (is("angle.upright", toeAngle) && !draft.wished("longer-branch")) {
+      Figure most = draft.limit("branch.upright");
+      return Figure.reckoned(
+          "branch behind the heel buttress",
+          Math.min(most.value(), thickness.value()),
+          "mm",
+          "upright foot at {angle}: no more than {most}",
+          Parts.of("angle", toeAngle).and("most", most).and("thickness", thickness));
+    }
+    boolean acute = is("angle.acute", toeAngle) || draft.wished("longer-branch");
+    Figure times = draft.times(acute ? "branch.acute" : "branch.regular");
+    return Figure.reckoned(
+        "branch behind the heel buttress",
+        times.value() * thickness.value(),
+        "mm",
+        "shoe {thickness} x {times}, toe angle {angle}",
+        Parts.of("thickness", thickness).and("times", times).and("angle", toeAngle));
+  }
+
+  private boolean is(String limit, Figure toeAngle) {
+    return draft.limited(limit)
+        && toeAngle.known()
+        && draft.limit(limit).limit().allows(toeAngle.value());
+  }
+
+  /** Writes it, and gives the sizes. */
+  Shoe write(Figure branch, FootNumbers before, FootNumbers after) {
+    if (!draft.technique().shod()) {
+      return Shoe.NONE;
+    }
+    Shoe shoe = sizes(before.width(), after.width());
+    draft.say(SHOE, "shoe.shape");
+    draft.say(SHOE, "shoe.rim", "rim", draft.limit("fit.sole-rim"));
+    draft.say(SHOE, branchLine(branch), "branch", branch);
+    draft.say(
+        SHOE,
+        "shoe.heels",
+        Holes.of("least", draft.limit("fit.heels-least"))
+            .and("most", draft.limit("fit.heels-most"))
+            .and("some", draft.limit("heels.move-least"))
+            .and("move", draft.limit("heels.move-most")));
+    supports();
+    held();
+    return shoe;
+  }
+
+  private String branchLine(Figure branch) {
+    if (draft.wished("egg-bar")) {
+      return "shoe.branch-egg";
+    }
+    if (!branch.known()) {
+      return "shoe.branch-regular";
+    }
+    if (branch.parts().containsKey("most")) {
+      return "shoe.branch-upright";
+    }
+    boolean sloping = branch.parts().get("times").limit().id().equals("branch.acute");
+    return sloping ? "shoe.branch-sloping" : "shoe.branch-regular";
+  }
+
+  private Shoe sizes(Figure before, Figure after) {
+    List<ShoeSize> list = draft.assessment().kit().shoeSizes();
+    if (list == null) {
+      draft.ask("kit.shoeSizes", "the size of shoe, before and after");
+      return Shoe.NONE;
+    }
+    if (!draft.known(before) || !draft.known(after)) {
+      return Shoe.NONE;
+    }
+    Shoe shoe = new Shoe(size(list, before.value()), size(list, after.value()));
+    if (shoe.after() == null) {
+      draft.say(SHOE, "shoe.no-size", "width", after);
+    } else {
+      draft.say(
+          SHOE,
+          shoe.after().equals(shoe.before()) ? "shoe.size" : "shoe.size-up",
+          Holes.of("after", new Hole.Word(shoe.after()))
+              .and("before", new Hole.Word(shoe.before()))
+              .and("width", after));
+    }
+    return shoe;
+  }
+
+  /** The narrowest shoe that is as wide as the foot, or null. */
+  private static String size(List<ShoeSize> list, double width) {
+    return list.stream()
+        .filter(one -> one.width() != null && one.label() != null && one.width() >= width)
+        .min(Comparator.comparing(ShoeSize::width))
+        .map(ShoeSize::label)
+        .orElse(null);
+  }
+
+  private void supports() {
+    for (String support : draft.wishes().supports()) {
+      draft.say(SHOE, "support." + support);
+    }
+  }
+
+  /** Supports that the advice holds open and nobody asked for. */
+  private void held() {
+    List<String> held =
+        draft.foot().supports().stream()
+            .filter(one -> one.verdict().open() && !draft.wished(one.id()))
+            .map(one -> draft.advice().rulebook().support(one.id()).label())
+            .toList();
+    if (!held.isEmpty()) {
+      draft.say(SHOE, "shoe.held", "supports", new Hole.Word(String.join(", ", held)));
+    }
+  }
+}

@@ -1,0 +1,97 @@
+package hornbook.plan;
+
+import static hornbook.plan.Part.BUILD;
+
+import hornbook.assessment.Stretch;
+import hornbook.foot.GroundOutline;
+import java.util.List;
+
+/** A shoe bonded to sound wall. */
+final class Gluing {
+  private final Draft draft;
+  private final Given given;
+  private final List<Figure> materials;
+
+  Gluing(Draft draft, List<Figure> materials) {
+    this.draft = draft;
+    this.given = draft.given();
+    this.materials = materials;
+  }
+
+  /** Writes it, and gives the thickness of the bond. */
+  Figure write() {
+    Walls walls = new Walls(draft);
+    Figure free = heelsFree();
+    double length = 0;
+    for (Stretch sound : walls.sound()) {
+      double to = free.known() ? Math.min(sound.to(), free.value()) : sound.to();
+      if (to > sound.from()) {
+        length += to - sound.from();
+        draft.say(BUILD, "glue.bond", "place", Walls.place(sound.side(), sound.from(), to));
+      }
+    }
+    for (Stretch lost : walls.lost()) {
+      draft.say(BUILD, "glue.bridge", "place", Walls.place(lost));
+    }
+    draft.say(BUILD, "glue.heels", "free", free);
+    draft.say(BUILD, "glue.clear");
+    draft.say(BUILD, "glue.lip", "lip", draft.limit("glue.lip"));
+    draft.say(BUILD, "glue.set-down");
+    cycles();
+    Figure layer = draft.limit("glue.layer");
+    if (draft.assessed().wall() != null) {
+      volume(length, free, layer);
+    }
+    return layer;
+  }
+
+  /** Behind this place along the edge nothing is bonded, so that the heels can move. */
+  private Figure heelsFree() {
+    GroundOutline outline = draft.readings().outline();
+    Figure share = draft.limit("wall.heel-start");
+    return Figure.reckoned(
+        "edge up to which the shoe is bonded",
+        outline == null ? Double.NaN : outline.edgeLength() * share.value() / 100,
+        "mm",
+        "{share} of the edge of a foot {width} wide on a bearing length of {bearing}",
+        Parts.of("share", share).and("width", given.width()).and("bearing", given.bearingLength()));
+  }
+
+  private void cycles() {
+    Integer glued = draft.assessed().gluedCycles();
+    Figure most = draft.limit("aftercare.glue.cycles");
+    if (glued == null) {
+      draft.ask(given.path("gluedCycles"), "how many glued cycles are left");
+      return;
+    }
+    Figure before = Figure.measured("glued cycles so far", glued, "", given.path("gluedCycles"));
+    Figure cycle =
+        Figure.reckoned(
+            "glued cycles with this one",
+            glued + 1,
+            "",
+            "{before} + this one",
+            Parts.of("before", before));
+    draft.say(BUILD, "glue.cycles", Holes.of("cycle", cycle).and("most", most));
+  }
+
+  private void volume(double length, Figure free, Figure layer) {
+    Figure bonded =
+        Figure.reckoned(
+            "edge that is bonded, both sides",
+            length,
+            "mm",
+            "sound wall on the map up to {free}",
+            Parts.of("free", free));
+    Figure web = given.webWidth();
+    Figure lip = draft.limit("glue.lip");
+    Figure net =
+        Figure.reckoned(
+            "adhesive in the bond",
+            length * (web.value() + lip.value()) * layer.value() / 1000,
+            "cm3",
+            "{bonded} x (web {web} + lip {lip}) x {layer}",
+            Parts.of("bonded", bonded).and("web", web).and("lip", lip).and("layer", layer));
+    Building.inHand(draft, net, materials);
+  }
+}

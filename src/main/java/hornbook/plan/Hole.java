@@ -1,0 +1,17 @@
+package hornbook.plan;
+
+import hornbook.assessment.Side;
+import java.time.LocalDate;
+
+/** What fills a hole in a sentence of the sheet; numbers are put into units when it is shown. */
+public sealed interface Hole permits Figure, Hole.Place, Hole.Word, Hole.On {
+
+  /** A run of the ground edge of one side, in mm from the middle of the toe. */
+  record Place(Side side, double from, double to) implements Hole {}
+
+  /** A word of the formats or a name. */
+  record Word(String text) implements Hole {}
+
+  /** A day. */
+  record On(LocalDate day) implements Hole {}
+}

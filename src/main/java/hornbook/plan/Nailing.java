@@ -1,0 +1,316 @@
+package hornbook.plan;
+
+import static hornbook.plan.Part.NAILS;
+
+import hornbook.advice.Verdict;
+import hornbook.assessment.Side;
+import hornbook.assessment.Stretch;
+import hornbook.assessment.Work;
+import hornbook.foot.FootReadings;
+import hornbook.foot.Interval;
+import hornbook.foot.Mapped;
+import hornbook.foot.NailBranch;
+import hornbook.foot.NailSites;
+import hornbook.foot.SideSurvey;
+import hornbook.foot.WallGroup;
+import hornbook.foot.WallSurvey;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Where the nails go. They go into sound wall alone, whatever is built round it; where the rule
+ * base lets a branch without enough wall be nailed behind the usual limit, the sheet says so.
+ */
+final class Nailing {
+  private final Draft draft;
+  private final FootReadings readings;
+  private final List<PlannedNail> nails = new ArrayList<>();
+  private List<PlannedClip> clips = List.of();
+
+  Nailing(Draft draft) {
+    this.draft = draft;
+    this.readings = draft.readings();
+  }
+
+  List<PlannedNail> nails() {
+    return List.copyOf(nails);
+  }
+
+  List<PlannedClip> clips() {
+    return clips;
+  }
+
+  /** Whether some nail stands behind the usual limit. */
+  boolean behind() {
+    return nails.stream().anyMatch(PlannedNail::behind);
+  }
+
+  void write() {
+    if (!draft.technique().shod()) {
+      draft.say(NAILS, "nails.bare");
+      return;
+    }
+    if (draft.technique() == Technique.GLUE_ON) {
+      draft.say(NAILS, "nails.glued");
+      return;
+    }
+    if (draft.technique() == Technique.PROSTHETIC_WALL) {
+      draft.say(NAILS, "nails.repair");
+    }
+    if (readings.nails() == null) {
+      draft.ask(unmapped(), "the places of the nails");
+      return;
+    }
+    placed();
+  }
+
+  private List<String> unmapped() {
+    List<String> fields = new ArrayList<>(draft.given().bearingLength().missing());
+    fields.addAll(draft.given().width().missing());
+    if (readings.wall() == null) {
+      fields.add(draft.given().path("wall"));
+    }
+    return fields;
+  }
+
+  private void placed() {
+    Branch inner = branch(Side.MEDIAL);
+    Branch outer = branch(Side.LATERAL);
+    if (clipped()) {
+      clips = new Clips(draft).places(inner.sites(), outer.sites(), wanted(Side.MEDIAL));
+    }
+    Figure exit = exit();
+    branch(inner, exit);
+    branch(outer, exit);
+    if (draft.technique() == Technique.CAST_WRAP) {
+      draft.say(NAILS, "nails.wrap", "least", draft.limit("wrap.thickness-least"));
+    }
+    if (!nails.isEmpty()) {
+      draft.say(
+          NAILS,
+          "nails.exit",
+          Holes.of("exit", exit)
+              .and("least", draft.limit("nails.exit.least"))
+              .and("most", draft.limit("nails.exit.most")));
+      draft.say(NAILS, "nails.holes");
+      draft.say(NAILS, "nails.size");
+      draft.say(NAILS, "nails.wrong", "depth", draft.limit("nails.wrong-depth"));
+      draft.say(NAILS, "nails.prick");
+    }
+    if (behind()) {
+      draft.say(NAILS, "nails.behind", "days", draft.limit("waived.interval"));
+    }
+    clipLines();
+  }
+
+  /** Where they are wished for, or the advice holds them open without a vet. */
+  private boolean clipped() {
+    Verdict verdict = draft.foot().support("clips").verdict();
+    return draft.wished("clips") || verdict == Verdict.WORKABLE || verdict == Verdict.FIRST_CHOICE;
+  }
+
+  private void clipLines() {
+    if (clipped()) {
+      draft.say(
+          NAILS,
+          clips.isEmpty() ? "nails.no-clip" : "nails.clips",
+          "nails",
+          draft.limit("clip.nails"));
+    }
+  }
+
+  private Branch branch(Side side) {
+    NailBranch usual = of(readings.nails(), side);
+    double least = draft.limit("nails.branch.least").value();
+    boolean behind =
+        draft.technique() == Technique.NAIL_ON_ADAPTED
+            && usual.count().high() < least
+            && of(readings.nailsIfBehind(), side).count().low() >= least;
+    NailBranch sites = behind ? of(readings.nailsIfBehind(), side) : usual;
+    Interval count = sites.count();
+    return new Branch(sites, fit(count.low(), behind), fit(count.high(), behind), behind);
+  }
+
+  private static NailBranch of(NailSites sites, Side side) {
+    return side == Side.MEDIAL ? sites.medial() : sites.lateral();
+  }
+
+  private Figure fit(double count, boolean behind) {
+    return Figure.reckoned(
+        "nails that fit the branch",
+        count,
+        "",
+        "the most that stand {apart} apart in sound wall of {thick} or more, {end} clear of its"
+            + " ends, from {toe} to {rear} behind mid-toe",
+        Parts.of("apart", draft.limit("nails.spacing"))
+            .and("thick", draft.limit("nails.wall.least"))
+            .and("end", draft.limit("nails.end-clearance"))
+            .and("toe", draft.limit("nails.toe-clearance"))
+            .and("rear", rearmost(behind)));
+  }
+
+  private Figure rearmost(boolean behind) {
+    boolean fore = draft.assessed().limb().fore();
+    String limit =
+        behind ? "nails.waived-rearmost" : fore ? "nails.fore-rearmost" : "nails.hind-rearmost";
+    boolean widest = fore && !behind;
+    Figure reach =
+        Figure.measured(
+            widest ? "toe to widest part" : "bearing length",
+            widest ? readings.outline().toeToWidest() : readings.outline().bearingLength(),
+            "mm",
+            null);
+    double along =
+        behind
+            ? readings.limits().nailing().rearmostWaived(readings.outline())
+            : readings.rearmostNail();
+    return Figure.reckoned(
+        "rearmost nail, along the edge",
+        along,
+        "mm",
+        "the place on the edge that lies {share} of {reach} back from the toe",
+        Parts.of("share", draft.limit(limit)).and("reach", reach));
+  }
+
+  private int wanted(Side side) {
+    Double weight = draft.assessment().horse().weight();
+    boolean heavy =
+        draft.assessment().horse().work() == Work.DRAUGHT
+            && weight != null
+            && draft.limit("nails.draught.weight").limit().allows(weight);
+    if (heavy) {
+      double both = draft.limit("nails.draught.usual").value();
+      return (int) (side == Side.LATERAL ? Math.ceil(both / 2) : Math.floor(both / 2));
+    }
+    boolean small =
+        readings.measures().width() != null
+            && readings.measures().width() <= draft.limit("nails.small-foot.width").value();
+    return small
+        ? (int) Math.ceil(draft.limit("nails.small.usual").value() / 2)
+        : (int) draft.limit("nails.branch.usual").value();
+  }
+
+  private void branch(Branch branch, Figure exit) {
+    Side side = branch.sites().side();
+    Hole inner = new Hole.Word(side.word());
+    Figure usual =
+        Figure.reckoned(
+            "nails usual in the branch",
+            wanted(side),
+            "",
+            "{branch} in a branch; {small} in both of a small foot, {heavy} in both of a heavy"
+                + " horse",
+            Parts.of("branch", draft.limit("nails.branch.usual"))
+                .and("small", draft.limit("nails.small.usual"))
+                .and("heavy", draft.limit("nails.draught.usual")));
+    NailBranch left = Clips.clear(branch.sites(), side, clips);
+    List<Double> places =
+        NailRow.places(left, wanted(side), draft.limit("nails.spacing-most").value());
+    places.forEach(at -> nails.add(nail(side, at, exit, branch.behind())));
+    Figure set =
+        Figure.reckoned(
+            "nails set in the branch",
+            places.size(),
+            "",
+            "as many of {fit} as are usual, {usual}, clear of any clip",
+            Parts.of("fit", branch.fit()).and("usual", usual));
+    draft.say(
+        NAILS,
+        "nails.count",
+        Holes.of("side", inner)
+            .and("fit", branch.fit())
+            .and("least", draft.limit("nails.branch.least"))
+            .and("usual", usual)
+            .and("set", set));
+    if (draft.technique() == Technique.CAST_WRAP && places.size() < wanted(side)) {
+      intoWrap(inner, usual, set);
+    } else if (places.size() < draft.limit("nails.branch.least").value()) {
+      draft.say(NAILS, clipOn(side) ? "nails.few-clip" : "nails.few", "side", inner);
+    }
+    if (branch.possible().value() > branch.fit().value()) {
+      uncertain(branch, inner);
+    }
+  }
+
+  /** What the horn cannot take, a wrap thick enough may. */
+  private void intoWrap(Hole side, Figure usual, Figure set) {
+    Figure left =
+        Figure.reckoned(
+            "nails for the wrap alone",
+            usual.value() - set.value(),
+            "",
+            "usual {usual} - in horn {set}",
+            Parts.of("usual", usual).and("set", set));
+    draft.say(
+        NAILS,
+        "nails.into-wrap",
+        Holes.of("side", side)
+            .and("most", left)
+            .and("apart", draft.limit("nails.spacing"))
+            .and("rear", rearmost(false)));
+  }
+
+  private boolean clipOn(Side side) {
+    return clips.stream().anyMatch(clip -> clip.side() == null || clip.side() == side);
+  }
+
+  private void uncertain(Branch branch, Hole side) {
+    draft.say(NAILS, "nails.maybe", Holes.of("side", side).and("possible", branch.possible()));
+    SideSurvey survey = survey(readings.wall(), branch.sites().side());
+    for (Mapped piece : survey.pieces()) {
+      boolean thin = piece.group() == WallGroup.SOUND;
+      if (thin && piece.stretch().thickness() == null) {
+        draft.known(draft.given().thickness(piece.stretch()));
+      }
+    }
+    if (!(survey.unmapped() == 0)) {
+      draft.ask(draft.given().path("wall"), "the stretch of wall that is not on the map");
+    }
+  }
+
+  private static SideSurvey survey(WallSurvey wall, Side side) {
+    return side == Side.MEDIAL ? wall.medial() : wall.lateral();
+  }
+
+  private PlannedNail nail(Side side, double at, Figure exit, boolean waived) {
+    Stretch stretch = null;
+    for (Mapped piece : survey(readings.wall(), side).pieces()) {
+      boolean in = piece.from() <= at && at <= piece.to();
+      if (in && piece.group() == WallGroup.SOUND) {
+        stretch = piece.stretch();
+      }
+    }
+    boolean behind = waived && at > readings.rearmostNail();
+    Figure place =
+        Figure.reckoned(
+            "place of the nail",
+            at,
+            "mm",
+            "in sound wall, {least} to {most} behind the nail before it where the wall lets it",
+            Parts.of("least", draft.limit("nails.spacing"))
+                .and("most", draft.limit("nails.spacing-most")));
+    return new PlannedNail(side, place, exit, stretch, behind);
+  }
+
+  /** One level line for all: the usual height, but no higher than a third of the toe. */
+  private Figure exit() {
+    Figure usual = draft.limit("nails.exit.usual");
+    Figure toe = draft.given().toeLength();
+    if (!toe.known()) {
+      return Figure.reckoned(
+          "height at which nails leave the wall",
+          usual.value(),
+          "mm",
+          "{usual}",
+          Parts.of("usual", usual));
+    }
+    Figure share = draft.limit("nails.exit-share");
+    double third = toe.value() * share.value() / 100;
+    return Figure.reckoned(
+        "height at which nails leave the wall",
+        Math.min(usual.value(), third),
+        "mm",
+        "{usual}, or {share} of the toe, {toe}, if that is less",
+        Parts.of("usual", usual).and("share", share).and("toe", toe));
+  }
+}

@@ -1,0 +1,105 @@
+package hornbook.plan;
+
+import hornbook.advice.Advice;
+import hornbook.advice.CautionGiven;
+import hornbook.advice.FootAdvice;
+import hornbook.advice.Judged;
+import hornbook.advice.ReferralGiven;
+import hornbook.rulebook.fact.Urgency;
+import java.time.LocalDate;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The job sheet for one technique on one foot. A sheet that is refused, or waits for the vet, has
+ * no work in it.
+ *
+ * @param judged the technique with the advice's verdict and reasons
+ * @param refused the technique and the supports that the advice rules out, unless the sheet is
+ *     wanted despite that
+ * @param stops the referrals that let nothing be done until the vet has come
+ * @param lines what is to be done, part by part
+ * @param before null in a sheet without work, as {@code after}, {@code growth} and {@code ground}
+ * @param aboveNailExit null where there is no defect to grow out, as {@code ground}
+ * @param interval days until the next visit
+ * @param nextVisit null without a day of the visit
+ */
+public record Plan(
+    Advice advice,
+    FootAdvice foot,
+    Judged judged,
+    PlanWishes wishes,
+    List<Judged> refused,
+    List<ReferralGiven> stops,
+    Map<Part, List<Line>> lines,
+    List<PlannedNail> nails,
+    List<PlannedClip> clips,
+    FootNumbers before,
+    FootNumbers after,
+    Shoe shoe,
+    List<Figure> materials,
+    List<ClockStep> steps,
+    GrowthDates aboveNailExit,
+    GrowthDates ground,
+    Figure interval,
+    LocalDate nextVisit,
+    List<CautionGiven> cautions,
+    List<Missing> missing) {
+
+  /** Whether there is work in it. */
+  public boolean workable() {
+    return refused.isEmpty() && stops.isEmpty();
+  }
+
+  static Plan withoutWork(
+      Advice advice,
+      FootAdvice foot,
+      Judged judged,
+      PlanWishes wishes,
+      List<Judged> refused,
+      List<ReferralGiven> stops) {
+    return new Plan(
+        advice, foot, judged, wishes, refused, stops, Map.of(), List.of(), List.of(), null, null,
+        Shoe.NONE, List.of(), List.of(), null, null, null, null, List.of(), List.of());
+  }
+
+  public List<Line> lines(Part part) {
+    return lines.getOrDefault(part, List.of());
+  }
+
+  /** Every number that was reckoned, those that others rest on first. */
+  public List<Figure> reckoned() {
+    Set<Figure> all = new LinkedHashSet<>();
+    lines.values().stream()
+        .flatMap(List::stream)
+        .forEach(line -> line.figures().forEach(one -> all.addAll(one.steps())));
+    nails.forEach(nail -> all.addAll(nail.exit().steps()));
+    if (before != null) {
+      before.all().forEach(one -> all.addAll(one.steps()));
+      after.all().forEach(one -> all.addAll(one.steps()));
+    }
+    materials.forEach(one -> all.addAll(one.steps()));
+    steps.forEach(step -> all.addAll(step.minutes().steps()));
+    all.removeIf(one -> !one.known());
+    return List.copyOf(all);
+  }
+
+  /** Keys of the works behind the sheet. */
+  public Set<String> sources() {
+    Set<String> sources = new LinkedHashSet<>();
+    lines.values().stream().flatMap(List::stream).forEach(line -> sources.addAll(line.sources()));
+    reckoned().forEach(one -> sources.addAll(one.sources()));
+    steps.forEach(step -> sources.addAll(step.says().sources()));
+    cautions.forEach(caution -> sources.addAll(caution.sources()));
+    stops.forEach(stop -> sources.addAll(stop.sources()));
+    judged.reasons().forEach(reason -> sources.addAll(reason.sources()));
+    return sources;
+  }
+
+  /** The referrals that do not stop the work but belong on the sheet, the most urgent first. */
+  public List<ReferralGiven> referrals() {
+    return foot.referrals().stream().filter(one -> one.urgency() != Urgency.MENTION).toList();
+  }
+}

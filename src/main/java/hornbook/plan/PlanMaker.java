@@ -1,0 +1,116 @@
+package hornbook.plan;
+
+import hornbook.advice.Advice;
+import hornbook.advice.CautionGiven;
+import hornbook.advice.Cautions;
+import hornbook.advice.FootAdvice;
+import hornbook.advice.Judged;
+import hornbook.advice.ReferralGiven;
+import hornbook.advice.Verdict;
+import hornbook.assessment.VetRole;
+import hornbook.rulebook.fact.Urgency;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+
+/** Makes the job sheet: a pure function of advice, technique and wishes. */
+public final class PlanMaker {
+  private PlanMaker() {}
+
+  /**
+   * The sheet for a foot of the advice. While something on the horse is the vet's at once, it holds
+   * only what to do until then; where the advice rules the technique or a support out, only why,
+   * unless the wishes say why it is wanted all the same.
+   */
+  public static Plan plan(Advice advice, FootAdvice foot, Technique technique, PlanWishes wishes) {
+    Judged judged = foot.technique(technique.id());
+    List<ReferralGiven> stops = stops(advice);
+    if (!stops.isEmpty()) {
+      return Plan.withoutWork(advice, foot, judged, wishes, List.of(), stops);
+    }
+    List<Judged> refused = refused(foot, judged, wishes);
+    if (!refused.isEmpty()) {
+      return Plan.withoutWork(advice, foot, judged, wishes, refused, List.of());
+    }
+    return work(new Draft(advice, foot, technique, wishes), judged);
+  }
+
+  /**
+   * The referrals that let nothing be done until the vet has come. A danger on any foot stops the
+   * work on all: the horse has to stand on the others.
+   */
+  public static List<ReferralGiven> stops(Advice advice) {
+    if (advice.assessment().visit().vet() == VetRole.DIRECTING) {
+      return List.of();
+    }
+    return advice.feet().stream()
+        .flatMap(foot -> foot.referrals().stream())
+        .filter(referral -> referral.urgency() == Urgency.NOW)
+        .toList();
+  }
+
+  private static List<Judged> refused(FootAdvice foot, Judged judged, PlanWishes wishes) {
+    List<Judged> refused = new ArrayList<>();
+    if (wishes.despite() == null) {
+      refused.add(judged);
+      wishes.supports().forEach(support -> refused.add(foot.support(support)));
+      refused.removeIf(one -> one.verdict() != Verdict.RULED_OUT);
+    }
+    return refused;
+  }
+
+  private static Plan work(Draft draft, Judged judged) {
+    Dressing dressing = new Dressing(draft);
+    dressing.write();
+    new Preparing(draft).write();
+    Nailing nailing = new Nailing(draft);
+    nailing.write();
+    Building building = new Building(draft);
+    building.write();
+    Depths depths = Depths.of(draft, building.thickness(), dressing.heelsDown());
+    FootNumbers before = FootNumbers.before(draft);
+    Figure laid = draft.technique() == Technique.CAST_WRAP ? building.thickness() : null;
+    Fitting fitting = new Fitting(draft);
+    Figure turned = FootNumbers.after(draft, depths, laid, null, null).toeAngle();
+    Figure branch = fitting.branch(turned);
+    FootNumbers after = FootNumbers.after(draft, depths, laid, branch, dressing.setBack());
+    Shoe shoe = fitting.write(branch, before, after);
+    new Effect(draft, depths, before, after).write();
+    Clock clock = new Clock(draft);
+    clock.write(!nailing.nails().isEmpty(), building.thickness());
+    Growing growing = new Growing(draft);
+    growing.write(nailing.behind());
+    new Aftercare(draft).write(growing, before, after, nailing.nails().size());
+    return new Plan(
+        draft.advice(),
+        draft.foot(),
+        judged,
+        draft.wishes(),
+        List.of(),
+        List.of(),
+        Collections.unmodifiableMap(new EnumMap<>(draft.lines())),
+        nailing.nails(),
+        nailing.clips(),
+        before,
+        after,
+        shoe,
+        building.materials(),
+        clock.steps(),
+        growing.aboveNailExit(),
+        growing.ground(),
+        growing.interval(),
+        growing.nextVisit(),
+        cautions(draft),
+        draft.missing());
+  }
+
+  /** Those of the foot, and those of the technique even where the advice had ruled it out. */
+  private static List<CautionGiven> cautions(Draft draft) {
+    String technique = draft.technique().id();
+    return Cautions.of(
+        draft.advice().rulebook(),
+        draft.foot().firings(),
+        techniques -> techniques.isEmpty() || techniques.contains(technique));
+  }
+}

@@ -1,0 +1,121 @@
+package hornbook.plan;
+
+import static hornbook.plan.Part.BUILD;
+
+import hornbook.assessment.Stretch;
+import hornbook.foot.GroundOutline;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Lost wall built up again in bonded composite. */
+final class Rebuilding {
+  private final Draft draft;
+  private final Given given;
+  private final List<Figure> materials;
+
+  Rebuilding(Draft draft, List<Figure> materials) {
+    this.draft = draft;
+    this.given = draft.given();
+    this.materials = materials;
+  }
+
+  /** Writes it, and gives the thickness at the thickest; null when there is nothing to rebuild. */
+  Figure write() {
+    Walls walls = new Walls(draft);
+    List<Figure> volumes = new ArrayList<>();
+    Figure thickest = null;
+    for (Stretch lost : walls.lost()) {
+      Figure thickness = walls.thickness(lost);
+      volumes.add(loss(lost, thickness));
+      boolean thicker = thickest == null || !(thickest.value() >= thickness.value());
+      thickest = thicker ? thickness : thickest;
+    }
+    if (volumes.isEmpty()) {
+      draft.say(BUILD, "repair.nothing");
+      return null;
+    }
+    layers(thickest);
+    draft.say(BUILD, "repair.sound-to-sound", "lap", draft.limit("lap"));
+    draft.say(BUILD, "repair.dress");
+    Building.inHand(draft, sum(volumes), materials);
+    return thickest;
+  }
+
+  private Figure loss(Stretch lost, Figure thickness) {
+    Figure length = Figure.measured("length of the loss", lost.to() - lost.from(), "mm", null);
+    Figure height = given.height(lost);
+    Figure lap = draft.limit("lap");
+    Figure volume =
+        Figure.reckoned(
+            "composite for the loss",
+            (length.value() + lap.value()) * height.value() * thickness.value() / 1000,
+            "cm3",
+            "({length} + two feather edges of {lap}) x {height} x {thickness}",
+            Parts.of("length", length)
+                .and("lap", lap)
+                .and("height", height)
+                .and("thickness", thickness));
+    draft.say(
+        BUILD,
+        "repair.loss",
+        Holes.of("place", Walls.place(lost))
+            .and("height", height)
+            .and("thickness", thickness)
+            .and("volume", volume));
+    tooHigh(lost, height);
+    return volume;
+  }
+
+  /** Composite ends clear of the hairline, whatever the height of the loss. */
+  private void tooHigh(Stretch lost, Figure height) {
+    Figure room = room(lost);
+    if (room.known() && height.known() && height.value() > room.value()) {
+      draft.say(BUILD, "repair.high", Holes.of("place", Walls.place(lost)).and("room", room));
+    }
+  }
+
+  private Figure room(Stretch lost) {
+    GroundOutline outline = draft.readings().outline();
+    double middle = (lost.from() + lost.to()) / 2;
+    double share =
+        outline == null || middle > outline.edgeLength()
+            ? Double.NaN
+            : outline.at(middle).back() / outline.bearingLength();
+    Figure toe = given.toeLength();
+    Figure heel = given.heelLength();
+    Figure clear = draft.limit("hairline.most");
+    return Figure.reckoned(
+        "wall to build on, up to the clearance",
+        toe.value() + (heel.value() - toe.value()) * share - clear.value(),
+        "mm",
+        "wall between toe {toe} and heel {heel} at the place - clearance {clear}",
+        Parts.of("toe", toe).and("heel", heel).and("clear", clear));
+  }
+
+  private void layers(Figure thickest) {
+    Figure layer = draft.limit("repair.layer");
+    Figure layers =
+        Figure.reckoned(
+            "layers of composite",
+            Math.ceil(thickest.value() / layer.value()),
+            "",
+            "thickness {thickest} / at most {layer} at once, rounded up",
+            Parts.of("thickest", thickest).and("layer", layer));
+    draft.say(BUILD, "repair.layers", Holes.of("layers", layers).and("layer", layer));
+  }
+
+  private static Figure sum(List<Figure> volumes) {
+    if (volumes.size() == 1) {
+      return volumes.get(0);
+    }
+    double sum = 0;
+    Parts parts = Parts.none();
+    StringBuilder formula = new StringBuilder();
+    for (int i = 0; i < volumes.size(); i++) {
+      sum += volumes.get(i).value();
+      parts.and("loss" + (i + 1), volumes.get(i));
+      formula.append(i == 0 ? "" : " + ").append("{loss").append(i + 1).append("}");
+    }
+    return Figure.reckoned("composite for all losses", sum, "cm3", formula.toString(), parts);
+  }
+}

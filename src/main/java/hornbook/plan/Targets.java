@@ -1,0 +1,140 @@
+package hornbook.plan;
+
+import static hornbook.plan.Part.EFFECT;
+
+import hornbook.foot.Build;
+import hornbook.foot.Depth;
+import hornbook.foot.SideProfile;
+
+/**
+ * The depths that would bring the foot to a wanted proportion or angle, and what else they move.
+ */
+final class Targets {
+  private Targets() {}
+
+  static void write(Draft draft) {
+    Double ratio = draft.wishes().targetRatio();
+    if (ratio != null) {
+      ratio(draft, ratio);
+    }
+    Double angle = draft.wishes().targetAngle();
+    if (angle != null) {
+      angle(draft, angle);
+    }
+  }
+
+  private static void ratio(Draft draft, double ratio) {
+    SideProfile foot = draft.readings().profile();
+    Figure target = target("wanted toe length to heel length", ratio, "ratio");
+    Figure equal = equal(draft, ratio);
+    draft.say(
+        EFFECT,
+        "effect.ratio-equal",
+        Holes.of("target", target).and("depth", equal).and("angle", draft.given().toeAngle()));
+    Figure heel =
+        solved(
+            "depth at the heels alone for the ratio",
+            Depth.heelForRatio(foot, ratio, 0),
+            "toe {toe} / {target} - heel {heel}",
+            lengths(draft, target));
+    one(draft, "effect.ratio-heel", target, heel, angle(draft, Build.depth(0, heel.value()), heel));
+    Figure toe =
+        solved(
+            "depth at the toe alone for the ratio",
+            Depth.toeForRatio(foot, ratio, 0),
+            "heel {heel} x {target} - toe {toe}",
+            lengths(draft, target));
+    one(draft, "effect.ratio-toe", target, toe, angle(draft, Build.depth(toe.value(), 0), toe));
+  }
+
+  private static void angle(Draft draft, double angle) {
+    SideProfile foot = draft.readings().profile();
+    Figure target = target("wanted toe angle", angle, "deg");
+    Figure heel = heelForAngle(draft, angle);
+    one(
+        draft,
+        "effect.angle-heel",
+        target,
+        heel,
+        ratioAfter(draft, Build.depth(0, heel.value()), heel));
+    Figure toe =
+        solved(
+            "depth at the toe alone for the angle",
+            Depth.toeForAngle(foot, angle, 0),
+            "-bearing length {bearing} x sin({target} - {toe}) / sin({target})",
+            triangle(draft, target));
+    one(
+        draft,
+        "effect.angle-toe",
+        target,
+        toe,
+        ratioAfter(draft, Build.depth(toe.value(), 0), toe));
+    draft.say(EFFECT, "effect.angle-equal");
+  }
+
+  private static void one(Draft draft, String id, Figure target, Figure depth, Figure moves) {
+    draft.say(EFFECT, id, Holes.of("target", target).and("depth", depth).and("moves", moves));
+  }
+
+  /** The same depth at toe and heel for a ratio. */
+  static Figure equal(Draft draft, double ratio) {
+    Figure target = target("wanted toe length to heel length", ratio, "ratio");
+    return solved(
+        "depth at toe and heels alike for the ratio",
+        Depth.equalForRatio(draft.readings().profile(), ratio),
+        "(toe {toe} - {target} x heel {heel}) / ({target} - 1)",
+        lengths(draft, target));
+  }
+
+  /** The depth at the heels, nothing at the toe, for an angle. */
+  static Figure heelForAngle(Draft draft, double angle) {
+    Figure target = target("wanted toe angle", angle, "deg");
+    return solved(
+        "depth at the heels alone for the angle",
+        Depth.heelForAngle(draft.readings().profile(), angle, 0),
+        "bearing length {bearing} x sin({target} - {toe}) / sin({target})",
+        triangle(draft, target));
+  }
+
+  private static Figure target(String label, double value, String unit) {
+    return Figure.measured(label, value, unit, null);
+  }
+
+  private static Figure solved(String label, double depth, String formula, Parts parts) {
+    return Figure.reckoned(label, depth, "mm", formula, parts);
+  }
+
+  private static Parts lengths(Draft draft, Figure target) {
+    return Parts.of("toe", draft.given().toeLength())
+        .and("heel", draft.given().heelLength())
+        .and("target", target);
+  }
+
+  private static Parts triangle(Draft draft, Figure target) {
+    return Parts.of("bearing", draft.given().bearingLength())
+        .and("toe", draft.given().toeAngle())
+        .and("target", target);
+  }
+
+  private static Figure angle(Draft draft, Build build, Figure depth) {
+    return Figure.reckoned(
+        "toe angle then",
+        draft.readings().profile().with(build).toeAngle(),
+        "deg",
+        "toe angle {toe} turned by {depth} on a bearing length of {bearing}",
+        Parts.of("toe", draft.given().toeAngle())
+            .and("depth", depth)
+            .and("bearing", draft.given().bearingLength()));
+  }
+
+  private static Figure ratioAfter(Draft draft, Build build, Figure depth) {
+    return Figure.reckoned(
+        "toe length to heel length then",
+        draft.readings().profile().with(build).toeHeelRatio(),
+        "ratio",
+        "toe {toe} to heel {heel}, one of them with {depth}",
+        Parts.of("toe", draft.given().toeLength())
+            .and("heel", draft.given().heelLength())
+            .and("depth", depth));
+  }
+}

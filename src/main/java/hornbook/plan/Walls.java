@@ -1,0 +1,87 @@
+package hornbook.plan;
+
+import hornbook.assessment.Side;
+import hornbook.assessment.Stretch;
+import hornbook.foot.WallGroup;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The stretches of the mapped wall a build is made for. */
+final class Walls {
+  private final Draft draft;
+  private final List<Stretch> whole = new ArrayList<>();
+
+  Walls(Draft draft) {
+    this.draft = draft;
+    List<Stretch> wall = draft.assessed().wall();
+    if (wall == null) {
+      draft.ask(draft.given().path("wall"), "what of the wall is lost and what is sound");
+    } else {
+      wall.stream().filter(Walls::placed).forEach(whole::add);
+    }
+  }
+
+  private static boolean placed(Stretch stretch) {
+    return stretch.side() != null
+        && stretch.state() != null
+        && stretch.from() != null
+        && stretch.to() != null
+        && stretch.from() < stretch.to();
+  }
+
+  /** Missing or parted: once the dead horn is off, gone. */
+  List<Stretch> lost() {
+    return whole.stream().filter(one -> WallGroup.of(one.state()).defect()).toList();
+  }
+
+  List<Stretch> sound() {
+    return whole.stream().filter(one -> WallGroup.of(one.state()) == WallGroup.SOUND).toList();
+  }
+
+  /** Thickness of the wall at a loss: its own, else that of the nearest sound wall of its side. */
+  Figure thickness(Stretch lost) {
+    if (lost.thickness() != null) {
+      return draft.given().thickness(lost);
+    }
+    Stretch nearest = null;
+    for (Stretch one : sound()) {
+      boolean nearer = nearest == null || gap(one, lost) < gap(nearest, lost);
+      if (one.side() == lost.side() && one.thickness() != null && nearer) {
+        nearest = one;
+      }
+    }
+    return draft.given().thickness(nearest == null ? lost : nearest);
+  }
+
+  private static double gap(Stretch one, Stretch other) {
+    return Math.max(one.from(), other.from()) - Math.min(one.to(), other.to());
+  }
+
+  /**
+   * The thickest wall on the map; the field of the first stretch is asked for when none is known.
+   */
+  Figure thickest() {
+    Stretch thickest = null;
+    for (Stretch one : whole) {
+      boolean thicker = thickest == null || thickest.thickness() == null || greater(one, thickest);
+      if (thicker) {
+        thickest = one.thickness() == null && thickest != null ? thickest : one;
+      }
+    }
+    return thickest == null
+        ? Figure.measured("wall thickness", null, "mm", draft.given().path("wall"))
+        : draft.given().thickness(thickest);
+  }
+
+  private static boolean greater(Stretch one, Stretch other) {
+    return one.thickness() != null && one.thickness() > other.thickness();
+  }
+
+  static Hole place(Stretch stretch) {
+    return place(stretch.side(), stretch.from(), stretch.to());
+  }
+
+  static Hole place(Side side, double from, double to) {
+    return new Hole.Place(side, from, to);
+  }
+}

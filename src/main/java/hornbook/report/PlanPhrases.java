@@ -1,0 +1,117 @@
+package hornbook.report;
+
+import hornbook.advice.Says;
+import hornbook.assessment.Units;
+import hornbook.plan.Figure;
+import hornbook.plan.Hole;
+import hornbook.plan.Line;
+import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.fact.Basis;
+import java.util.Map;
+
+/** Puts the sentences and numbers of a job sheet into plain words, in given units. */
+final class PlanPhrases {
+  private static final double MINUTES_IN_AN_HOUR = 60;
+  private static final double SPOKEN_AS_HOURS = 180;
+  private static final double SHORT = 10;
+
+  private final Phrases phrases;
+  private final PlanAmounts amounts;
+
+  PlanPhrases(Rulebook book, Units units) {
+    this.phrases = new Phrases(book, units);
+    this.amounts = new PlanAmounts(units);
+  }
+
+  Phrases phrases() {
+    return phrases;
+  }
+
+  PlanAmounts amounts() {
+    return amounts;
+  }
+
+  /** The sentence; where its numbers rest on no published work, their ground at its end. */
+  String grounded(Line line) {
+    Basis weakest = Basis.PUBLISHED;
+    for (Figure figure : line.figures()) {
+      weakest = figure.basis() == null ? weakest : weakest.weaker(figure.basis());
+    }
+    boolean told = weakest == Basis.PUBLISHED || weakest == Basis.DERIVED;
+    String tag = told ? "" : " (" + weakest.word() + ")";
+    return says(line) + tag;
+  }
+
+  /** The sentence with its holes filled. */
+  String says(Line line) {
+    return filled(line.instruction().says(), line.holes());
+  }
+
+  String says(Says says) {
+    return phrases.says(says);
+  }
+
+  /** A formula with the numbers in it, or an empty text for what is not reckoned. */
+  String formula(Figure figure) {
+    return figure.reckoned() ? filled(figure.formula(), figure.parts()) : "";
+  }
+
+  private String filled(String template, Map<String, ? extends Hole> holes) {
+    Sentence sentence = new Sentence();
+    int from = 0;
+    for (int hole = template.indexOf('{'); hole >= 0; hole = template.indexOf('{', from)) {
+      int end = template.indexOf('}', hole);
+      sentence.literal(template.substring(from, hole));
+      sentence.fact(of(holes.get(template.substring(hole + 1, end))), false);
+      from = end + 1;
+    }
+    sentence.literal(template.substring(from));
+    return sentence.text();
+  }
+
+  String of(Hole hole) {
+    if (hole instanceof Figure figure) {
+      return of(figure);
+    }
+    if (hole instanceof Hole.Place place) {
+      return PlainWords.of(place.side().word())
+          + " "
+          + phrases.amounts().span(place.from(), place.to(), "mm");
+    }
+    if (hole instanceof Hole.On on) {
+      return Head.spoken(on.day());
+    }
+    return PlainWords.of(((Hole.Word) hole).text());
+  }
+
+  /** A number with its unit. */
+  String of(Figure figure) {
+    if (!figure.known()) {
+      return "not measured";
+    }
+    if (figure.unit().equals("minutes")) {
+      return minutes(figure.low(), figure.high());
+    }
+    if (figure.limit() != null && figure.unit().equals(figure.limit().unit())) {
+      return phrases.of(figure.limit());
+    }
+    return amounts.text(figure.low(), figure.high(), figure.unit());
+  }
+
+  /** {@code 4 to 6 minutes}, {@code 24 hours}. */
+  static String minutes(double low, double high) {
+    boolean hours = high >= SPOKEN_AS_HOURS;
+    double unit = hours ? MINUTES_IN_AN_HOUR : 1;
+    String to = number(high / unit);
+    String from = number(low / unit);
+    String word = hours ? " hours" : to.equals("1") ? " minute" : " minutes";
+    if (low == 0) {
+      return "up to " + to + word;
+    }
+    return (from.equals(to) ? to : from + " to " + to) + word;
+  }
+
+  private static String number(double value) {
+    return Numbers.rounded(value, value < SHORT ? 1 : 0);
+  }
+}
