@@ -23,8 +23,8 @@ public final class AdviceHtml {
     Markup page = new Markup();
     page.raw("<!DOCTYPE html>\n").open("html", "lang", "en-GB").line();
     page.open("head").line();
-    page.open("meta", "charset", "utf-8").line();
-    page.open("meta", "name", "viewport", "content", "width=device-width, initial-scale=1").line();
+    page.empty("meta", "charset", "utf-8").line();
+    page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1").line();
     page.element("title", "Hornbook advice: " + Head.title(advice)).line();
     page.open("style").line().raw(style()).close("style").line();
     page.close("head").line().open("body").line();

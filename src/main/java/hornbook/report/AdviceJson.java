@@ -15,12 +15,15 @@ import java.io.Writer;
 import java.util.List;
 
 /**
- * Writes advice in the format {@code hornbook-advice/1}, which {@code schema/advice.schema.json}
- * describes: UTF-8, keys always in the same order. Lengths, weights and temperatures come in the
- * units asked for, each with its unit beside it.
+ * Writes advice in the format {@code hornbook-advice/1}, which {@link #SCHEMA} describes: UTF-8,
+ * keys always in the same order. Lengths, weights and temperatures come in the units asked for,
+ * each with its unit beside it.
  */
 public final class AdviceJson {
   public static final String FORMAT = "hornbook-advice/1";
+
+  /** Where the schema of the format lies among the program's classes. */
+  public static final String SCHEMA = "/hornbook/schema/hornbook-advice-1.schema.json";
 
   private static final JsonFactory JSON =
       JsonFactory.builder().disable(StreamWriteFeature.AUTO_CLOSE_TARGET).build();

@@ -38,13 +38,14 @@ public final class AdviceMarkdown {
   }
 
   private static void item(Item item, StringBuilder page) {
-    page.append("- ");
+    StringBuilder line = new StringBuilder("- ");
     if (!item.lead().isEmpty()) {
       String lead = Sentence.capital(item.lead()) + (item.text().isEmpty() ? "" : ":");
-      page.append("**").append(escaped(lead)).append("** ");
+      line.append("**").append(escaped(lead)).append("** ");
     }
     Item rest = new Item("", item.text(), item.notes(), item.rule());
-    page.append(escaped(rest.line())).append('\n');
+    line.append(escaped(rest.line()));
+    page.append(line.toString().stripTrailing()).append('\n');
     item.notes().forEach(note -> page.append("  - ").append(escaped(note)).append('\n'));
   }
 

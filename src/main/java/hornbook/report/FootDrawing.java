@@ -111,7 +111,7 @@ final class FootDrawing {
       points.append(i == 0 ? "" : " ").append(number(x(side, point.out())));
       points.append(',').append(number(point.back()));
     }
-    svg.open("polyline", "class", style, "points", points).close("polyline");
+    svg.empty("polyline", "class", style, "points", points);
   }
 
   private void nails() {
@@ -132,7 +132,7 @@ final class FootDrawing {
   private void ring(Side side, double at) {
     EdgePoint point = outline.at(Math.min(at, outline.edgeLength()));
     String x = number(x(side, point.out()));
-    svg.open("circle", "cx", x, "cy", number(point.back()), "r", "2.5").close("circle");
+    svg.empty("circle", "cx", x, "cy", number(point.back()), "r", "2.5");
   }
 
   /** A place that takes a nail. */
@@ -145,7 +145,7 @@ final class FootDrawing {
       corners.append(corners.isEmpty() ? "" : " ").append(number(x + corner[0]));
       corners.append(',').append(number(y + corner[1]));
     }
-    svg.open("polygon", "points", corners).close("polygon");
+    svg.empty("polygon", "points", corners);
   }
 
   private void words(double half) {

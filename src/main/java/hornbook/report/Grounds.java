@@ -3,7 +3,7 @@ package hornbook.report;
 import hornbook.rulebook.ReadingKind;
 import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Limit;
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -12,15 +12,15 @@ final class Grounds {
   private static final List<String> OUTLINE = List.of("outline.");
   private static final List<String> NAILS =
       List.of("outline.", "nails.spacing", "nails.toe-clearance", "nails.end-clearance", "wall.");
-  private static final Map<ReadingKind, List<String>> LIMITS = limits();
+  private static final Map<String, List<String>> LIMITS = limits();
 
   private Grounds() {}
 
-  private static Map<ReadingKind, List<String>> limits() {
-    Map<ReadingKind, List<String>> limits = new EnumMap<>(ReadingKind.class);
+  private static Map<String, List<String>> limits() {
+    Map<String, List<String>> limits = new HashMap<>();
     for (ReadingKind kind : ReadingKind.values()) {
       limits.put(
-          kind,
+          kind.id(),
           switch (kind) {
             case TOE_LENGTH_OVER_USUAL -> List.of("toe.usual-");
             case HOOF_LOAD_INDEX -> List.of("foot.small");
@@ -50,10 +50,12 @@ final class Grounds {
 
   /** The weakest ground among the limits a number was computed with; published where with none. */
   static Basis of(String reading, Map<String, Limit> limits) {
+    List<String> behind = behind(reading);
     Basis basis = Basis.PUBLISHED;
-    for (Limit limit : limits.values()) {
-      if (behind(reading).stream().anyMatch(limit.id()::startsWith)) {
-        basis = basis.weaker(limit.basis());
+    if (!behind.isEmpty()) {
+      for (Limit limit : limits.values()) {
+        boolean used = behind.stream().anyMatch(limit.id()::startsWith);
+        basis = used ? basis.weaker(limit.basis()) : basis;
       }
     }
     return basis;
@@ -61,11 +63,6 @@ final class Grounds {
 
   /** How the ids of the limits begin that a number is computed with. */
   static List<String> behind(String reading) {
-    for (Map.Entry<ReadingKind, List<String>> one : LIMITS.entrySet()) {
-      if (one.getKey().id().equals(reading)) {
-        return one.getValue();
-      }
-    }
-    return List.of();
+    return LIMITS.getOrDefault(reading, List.of());
   }
 }

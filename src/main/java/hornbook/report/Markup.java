@@ -6,13 +6,24 @@ final class Markup {
 
   /** Opens an element; attributes come as name, value, name, value. */
   Markup open(String element, Object... attributes) {
+    begin(element, attributes);
+    out.append('>');
+    return this;
+  }
+
+  /** An element that holds nothing. */
+  Markup empty(String element, Object... attributes) {
+    begin(element, attributes);
+    out.append("/>");
+    return this;
+  }
+
+  private void begin(String element, Object... attributes) {
     out.append('<').append(element);
     for (int i = 0; i < attributes.length; i += 2) {
       out.append(' ').append(attributes[i]).append("=\"");
       out.append(escaped(attributes[i + 1].toString())).append('"');
     }
-    out.append('>');
-    return this;
   }
 
   Markup close(String element) {

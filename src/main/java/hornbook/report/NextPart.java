@@ -92,7 +92,7 @@ final class NextPart {
     return new Item(
         FieldNames.of(question.field()),
         FieldNames.how(question.field()),
-        List.of(could + ". " + question.why() + ". Field: " + question.field()),
+        List.of(Sentence.capital(could) + ". " + question.why() + ". Field: " + question.field()),
         null);
   }
 

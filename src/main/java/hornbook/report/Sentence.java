@@ -45,11 +45,7 @@ final class Sentence {
   String text() {
     String whole = text.toString();
     for (String what : COUNTED) {
-      int at = whole.indexOf(" 1 " + what + "s");
-      if (at >= 0) {
-        int plural = at + 3 + what.length();
-        whole = whole.substring(0, plural) + whole.substring(plural + 1);
-      }
+      whole = whole.replace(" 1 " + what + "s", " 1 " + what);
     }
     return whole;
   }

@@ -18,12 +18,16 @@ final class TextFit {
         continue;
       }
     }
-    for (TextSection section : sections) {
-      while (section.grows() && height(sections) <= budget) {
-        section.grow();
-      }
+    sections.forEach(section -> growBack(section, budget, sections));
+  }
+
+  /** Makes items whole again as long as there is room. */
+  private static void growBack(TextSection section, int budget, List<TextSection> sections) {
+    while (section.grows() && height(sections) <= budget) {
+      section.grow();
       if (height(sections) > budget) {
         section.shrinkByOne();
+        return;
       }
     }
   }

@@ -6,7 +6,6 @@ import hornbook.assessment.ReadResult;
 import hornbook.assessment.Units;
 import hornbook.rules.Shipped;
 import hornbook.study.RuleCase;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -16,42 +15,56 @@ import java.util.stream.Stream;
 
 /** Advice to write reports of: every case of a rule, every exercise, and files of our own. */
 final class Pages {
+  private static final List<String> OWN =
+      List.of("torn-toe", "two-feet", "everything-wrong", "nothing-known");
+  private static final Map<String, Advice> RULE_CASES = new LinkedHashMap<>();
+  private static final Map<String, Advice> WHOLE = new LinkedHashMap<>();
+
+  static {
+    try {
+      for (RuleCase one : Shipped.ruleCases().values()) {
+        RULE_CASES.put(one.rule(), Shipped.ADVISOR.advise(one.assessment()));
+      }
+      for (Path file : Shipped.files(Shipped.EXERCISES)) {
+        WHOLE.put(file.toString(), advice(Files.readString(file)));
+      }
+      for (String name : OWN) {
+        WHOLE.put(name, own(name));
+      }
+    } catch (Exception broken) {
+      throw new ExceptionInInitializerError(broken);
+    }
+  }
+
   private Pages() {}
 
-  /** By name, the advice on every rule's case and on every exercise. */
-  static Map<String, Advice> all() throws Exception {
-    Map<String, Advice> all = new LinkedHashMap<>();
-    for (RuleCase one : Shipped.ruleCases().values()) {
-      all.put(one.rule(), Shipped.ADVISOR.advise(one.assessment()));
-    }
-    for (Path file : Shipped.files(Shipped.EXERCISES)) {
-      all.put(file.toString(), advice(Files.readAllBytes(file), file.toString()));
-    }
-    for (String name : List.of("torn-toe", "everything-wrong", "nothing-known", "two-feet")) {
-      all.put(name, advice(name));
-    }
+  /** By rule, the advice on the case of every rule. */
+  static Map<String, Advice> ruleCases() {
+    return RULE_CASES;
+  }
+
+  /** By name, the advice on every exercise and every file of our own. */
+  static Map<String, Advice> whole() {
+    return WHOLE;
+  }
+
+  static Map<String, Advice> all() {
+    Map<String, Advice> all = new LinkedHashMap<>(RULE_CASES);
+    all.putAll(WHOLE);
     return all;
   }
 
-  static Advice advice(String resource) throws Exception {
-    String file = resource + ".yaml";
-    try (var in = Pages.class.getResourceAsStream(file)) {
-      return advice(in.readAllBytes(), file);
-    }
+  /** The advice on a file among the resources of these tests. */
+  static Advice own(String name) throws Exception {
+    return advice(Files.readString(Path.of("src/test/resources/hornbook/report", name + ".yaml")));
   }
 
-  static Advice advice(byte[] text, String name) {
-    ReadResult read = AssessmentReader.read(text, name, List.of());
+  static Advice advice(String yaml) {
+    ReadResult read = AssessmentReader.read(yaml.getBytes(), "a file", List.of());
     if (read instanceof ReadResult.Good good) {
       return Shipped.ADVISOR.advise(good.assessment());
     }
-    throw new IllegalArgumentException(name + ": " + read);
-  }
-
-  static String expected(String name) throws Exception {
-    try (var in = Pages.class.getResourceAsStream(name)) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    }
+    throw new IllegalArgumentException(read.toString());
   }
 
   static Stream<TextOptions> options() {

@@ -1,0 +1,62 @@
+package hornbook.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hornbook.advice.Advice;
+import hornbook.assessment.Units;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Pages word for word. When a page is meant to change, {@code mvn test -Dtest=ExactPagesTest
+ * -Dbless} writes them anew: read the difference before it is committed.
+ */
+class ExactPagesTest {
+  private static final Path FOLDER = Path.of("src/test/resources/hornbook/report");
+
+  @Test
+  void usual_text() throws Exception {
+    holds("torn-toe.txt", text("torn-toe", Units.MM, Detail.USUAL));
+  }
+
+  @Test
+  void brief_text_of_two_feet_in_inches() throws Exception {
+    holds("two-feet.brief.txt", text("two-feet", Units.INCH, Detail.BRIEF));
+  }
+
+  @Test
+  void a_foot_of_which_nothing_is_known() throws Exception {
+    holds("nothing-known.txt", text("nothing-known", Units.MM, Detail.USUAL));
+  }
+
+  @Test
+  void everything_wrong_still_calls_the_vet_first() throws Exception {
+    holds("everything-wrong.txt", text("everything-wrong", Units.MM, Detail.USUAL));
+  }
+
+  @Test
+  void markdown() throws Exception {
+    Advice advice = Pages.own("torn-toe");
+    String page = AdviceMarkdown.render(advice, Units.MM);
+    String digest = advice.rulebook().digest();
+    assertThat(page).contains(digest);
+    holds("torn-toe.md", page.replace(digest, "sha256:..."));
+  }
+
+  private static String text(String name, Units units, Detail detail) throws Exception {
+    return AdviceText.render(
+        Pages.own(name), new TextOptions(units, detail, false, TextOptions.USUAL_WIDTH));
+  }
+
+  private static void holds(String name, String page) throws IOException {
+    Path file = FOLDER.resolve(name);
+    if (System.getProperty("bless") != null) {
+      Files.writeString(file, page);
+    }
+    assertThat(page)
+        .as("to bless: mvn test -Dtest=ExactPagesTest -Dbless")
+        .isEqualTo(Files.readString(file));
+  }
+}
