@@ -146,4 +146,13 @@ public enum ReadingKind {
   public List<String> fields() {
     return fields;
   }
+
+  /** The works its formula comes from; empty where it is plain arithmetic. */
+  public List<String> sources() {
+    return switch (this) {
+      case BODY_WEIGHT -> List.of("carroll-1988");
+      case HOOF_LOAD_INDEX -> List.of("turner-1992");
+      default -> List.of();
+    };
+  }
 }

@@ -1,9 +1,7 @@
 package hornbook.rulebook;
 
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import org.drools.compiler.kie.builder.impl.InternalKieModule;
 import org.drools.model.codegen.ExecutableModelProject;
@@ -24,34 +22,42 @@ final class RuleCompiler {
 
   private RuleCompiler() {}
 
-  /** Compiles rule texts, keyed by the file they came from. */
+  /**
+   * Compiles rule texts, keyed by the file they came from.
+   *
+   * @throws RuleBaseFaulty naming every rule the engine does not take, however it failed on it
+   */
   static Compiled compile(Map<String, String> texts) throws RuleBaseFaulty {
+    Compiled compiled = built(texts);
+    if (compiled == null) {
+      throw new RuleBaseFaulty(RefusedRules.in(texts));
+    }
+    return compiled;
+  }
+
+  /** The compiled rules; null where the engine takes offence at any of them. */
+  static Compiled built(Map<String, String> texts) {
+    try {
+      return build(texts);
+    } catch (RuntimeException | LinkageError | AssertionError engineFault) {
+      return null;
+    }
+  }
+
+  private static Compiled build(Map<String, String> texts) {
     KieServices services = KieServices.get();
     ReleaseId release = services.newReleaseId("hornbook", "rules", "1");
     KieFileSystem files = services.newKieFileSystem();
     files.generateAndWritePomXML(release);
-    Map<String, String> origin = new LinkedHashMap<>();
     texts.forEach(
         (file, text) -> {
           String path = "src/main/resources/hornbook/rules/" + file.replace('/', '_');
-          origin.put(path.substring("src/main/resources/".length()), file);
           files.write(path, DrlReader.HEADER + text);
         });
     KieBuilder builder = services.newKieBuilder(files);
     builder.buildAll(ExecutableModelProject.class);
-    List<RuleFault> faults = new ArrayList<>();
-    for (Message message : builder.getResults().getMessages(Message.Level.ERROR)) {
-      String path = String.valueOf(message.getPath());
-      faults.add(
-          new RuleFault(
-              origin.getOrDefault(path, path),
-              Math.max(0, message.getLine()),
-              "",
-              "does not compile: " + message.getText().lines().findFirst().orElse(""),
-              ""));
-    }
-    if (!faults.isEmpty()) {
-      throw new RuleBaseFaulty(faults);
+    if (builder.getResults().hasMessages(Message.Level.ERROR)) {
+      return null;
     }
     InternalKieModule module = (InternalKieModule) builder.getKieModule();
     Map<String, byte[]> classes = new LinkedHashMap<>();

@@ -18,8 +18,13 @@ import java.util.stream.Stream;
 
 /** Reads a folder of rules: the rule files, their texts, limits, findings and sources. */
 public final class RulebookReader {
-  /** What was read and found in order, before it is compiled. */
-  public record Draft(Rulebook book, Map<String, String> texts) {
+  /**
+   * What was read, before it is compiled.
+   *
+   * @param texts the rule files by name
+   * @param faults everything found wrong; none where the rule base can be used
+   */
+  public record Draft(Rulebook book, Map<String, String> texts, List<RuleFault> faults) {
     Rulebook compiledAs(String modelClass) {
       return new Rulebook(
           book.version(),
@@ -42,7 +47,7 @@ public final class RulebookReader {
   private static final String PLAN = "plan/";
 
   private final Path folder;
-  private final List<RuleFault> faults = new ArrayList<>();
+  private final Faults faults = new Faults();
   private final Map<String, String> files = new TreeMap<>();
   private final Map<String, RuleEntry> rules = new TreeMap<>();
   private final Map<String, RuleText> texts = new TreeMap<>();
@@ -50,7 +55,6 @@ public final class RulebookReader {
   private final Map<String, Source> sources = new TreeMap<>();
   private final Map<String, FindingKind> findings = new TreeMap<>();
   private final List<Limit> limits = new ArrayList<>();
-  private final Map<String, String> limitFiles = new TreeMap<>();
   private final Map<String, Instruction> instructions = new TreeMap<>();
   private final List<Term> glossary = new ArrayList<>();
 
@@ -60,12 +64,22 @@ public final class RulebookReader {
 
   /** Reads and checks a folder; all its faults are told at once. */
   public static Draft read(Path folder) throws IOException, RuleBaseFaulty {
+    Draft draft = inspect(folder);
+    if (!draft.faults().isEmpty()) {
+      throw new RuleBaseFaulty(draft.faults());
+    }
+    return draft;
+  }
+
+  /** The same for whoever wants the faults and not an end: what is faulty may be left out. */
+  public static Draft inspect(Path folder) throws IOException {
     return new RulebookReader(folder).read();
   }
 
-  private Draft read() throws IOException, RuleBaseFaulty {
+  private Draft read() throws IOException {
     readFiles();
-    YamlMap head = YamlMap.file("rulebook.yaml", files.getOrDefault("rulebook.yaml", ""), faults);
+    YamlMap head =
+        YamlMap.file("rulebook.yaml", files.getOrDefault("rulebook.yaml", ""), faults.all());
     head.only("version", "topics", "techniques", "supports");
     List<Topic> topics = new ArrayList<>();
     YamlMap topicMap = head.map("topics");
@@ -99,16 +113,34 @@ public final class RulebookReader {
             unmodifiable(instructions),
             List.copyOf(glossary),
             null);
-    new RulebookCheck(book, textPlaces, limitFiles, faults).check();
-    if (!faults.isEmpty()) {
-      throw new RuleBaseFaulty(faults);
-    }
-    return new Draft(book, drl);
+    textsWithoutRule();
+    RulebookCheck.check(book, faults);
+    return new Draft(book, drl, faults.all().stream().sorted().distinct().toList());
+  }
+
+  private void textsWithoutRule() {
+    textPlaces.forEach(
+        (id, place) -> {
+          if (!rules.containsKey(id)) {
+            int colon = place.lastIndexOf(':');
+            faults
+                .all()
+                .add(
+                    new RuleFault(
+                        place.substring(0, colon),
+                        Integer.parseInt(place.substring(colon + 1)),
+                        id,
+                        "there is a text but no such rule",
+                        "write the rule, or take the text out"));
+          }
+        });
   }
 
   private void readFiles() throws IOException {
     if (!Files.isDirectory(folder)) {
-      faults.add(new RuleFault(folder.toString(), 0, "", "there is no such folder of rules", ""));
+      faults
+          .all()
+          .add(new RuleFault(folder.toString(), 0, "", "there is no such folder of rules", ""));
       return;
     }
     try (Stream<Path> walk = Files.walk(folder)) {
@@ -117,8 +149,11 @@ public final class RulebookReader {
         if (name.endsWith(".drl") || name.endsWith(".yaml")) {
           files.put(name, Files.readString(file).replace("\r\n", "\n"));
         } else {
-          faults.add(
-              new RuleFault(name, 0, "", "only .drl and .yaml files belong here", "move it away"));
+          faults
+              .all()
+              .add(
+                  new RuleFault(
+                      name, 0, "", "only .drl and .yaml files belong here", "move it away"));
         }
       }
     }
@@ -126,69 +161,77 @@ public final class RulebookReader {
 
   private void readOne(String name, String text) {
     if (name.endsWith(".drl")) {
-      for (RuleEntry rule : new DrlReader(name, faults).read(text)) {
+      for (RuleEntry rule : new DrlReader(name, faults.all()).read(text)) {
         RuleEntry other = rules.put(rule.id(), rule);
         if (other != null) {
-          faults.add(
-              new RuleFault(
-                  name,
-                  rule.line(),
-                  rule.id(),
-                  "the id stands already in " + other.file() + ":" + other.line(),
-                  "give one of them a new id"));
+          faults
+              .all()
+              .add(
+                  new RuleFault(
+                      name,
+                      rule.line(),
+                      rule.id(),
+                      "the id stands already in " + other.file() + ":" + other.line(),
+                      "give one of them a new id"));
         }
       }
     } else if (name.equals("sources.yaml")) {
-      YamlMap all = YamlMap.file(name, text, faults);
+      YamlMap all = YamlMap.file(name, text, faults.all());
       for (String key : all.keys()) {
         YamlMap one = all.map(key);
         one.only("author", "title", "year", "where");
-        sources.put(
-            key,
+        Source source =
             new Source(
                 key,
                 one.text("author"),
                 one.text("title"),
                 (int) one.number("year"),
-                one.text("where")));
+                one.text("where"));
+        sources.put(key, source);
+        faults.place(source, name, all.line(key));
       }
     } else if (name.equals("glossary.yaml")) {
-      YamlMap all = YamlMap.file(name, text, faults);
+      YamlMap all = YamlMap.file(name, text, faults.all());
       for (String word : all.keys()) {
-        glossary.add(new Term(word, all.text(word)));
+        Term term = new Term(word, all.text(word));
+        glossary.add(term);
+        faults.place(term, name, all.line(word));
       }
     } else if (name.endsWith("/findings.yaml")) {
-      YamlMap all = YamlMap.file(name, text, faults);
+      YamlMap all = YamlMap.file(name, text, faults.all());
       for (String id : all.keys()) {
         YamlMap one = all.map(id);
-        one.only("label", "defect");
-        FindingKind other =
-            findings.put(
+        one.only("label", "defect", "excludes");
+        FindingKind finding =
+            new FindingKind(
                 id,
-                new FindingKind(id, one.text("label"), one.flag("defect", false), topicOf(name)));
+                one.text("label"),
+                one.flag("defect", false),
+                List.copyOf(one.texts("excludes")),
+                topicOf(name));
+        faults.place(finding, name, all.line(id));
+        FindingKind other = findings.put(id, finding);
         if (other != null) {
           all.fault(all.line(id), id + " is listed under " + other.topic() + " too", "keep one");
         }
       }
     } else if (name.endsWith("/limits.yaml")) {
-      for (Limit limit : LimitsFile.read(name, text, faults)) {
-        limits.add(limit);
-        limitFiles.put(limit.id(), name);
-      }
+      limits.addAll(LimitsFile.read(name, text, faults));
     } else if (name.startsWith(PLAN)) {
       instructions(name, text);
     } else if (!name.equals("rulebook.yaml")) {
-      YamlMap all = YamlMap.file(name, text, faults);
+      YamlMap all = YamlMap.file(name, text, faults.all());
       for (String id : all.keys()) {
         YamlMap one = all.map(id);
-        one.only("says", "meanwhile", "sources", "techniques");
+        one.only("says", "meanwhile", "sources", "techniques", "dissents");
         texts.put(
             id,
             new RuleText(
                 one.text("says").strip(),
                 strip(one.optional("meanwhile")),
                 List.copyOf(one.texts("sources")),
-                List.copyOf(one.texts("techniques"))));
+                List.copyOf(one.texts("techniques")),
+                List.copyOf(one.texts("dissents"))));
         String before = textPlaces.put(id, name + ":" + all.line(id));
         if (before != null) {
           all.fault(all.line(id), id + " has a text already in " + before, "keep one");
@@ -200,7 +243,7 @@ public final class RulebookReader {
   /** The sentences of a section of the job sheet; the file bears the section's name. */
   private void instructions(String name, String text) {
     String section = name.substring(PLAN.length(), name.length() - ".yaml".length());
-    YamlMap all = YamlMap.file(name, text, faults);
+    YamlMap all = YamlMap.file(name, text, faults.all());
     for (String key : all.keys()) {
       YamlMap one = all.map(key);
       one.only("says", "sources", "basis");
@@ -210,7 +253,9 @@ public final class RulebookReader {
         one.fault(one.line(), "an instruction needs a basis", "");
       } else {
         List<String> from = List.copyOf(one.texts("sources"));
-        instructions.put(id, new Instruction(id, one.text("says").strip(), from, basis));
+        Instruction instruction = new Instruction(id, one.text("says").strip(), from, basis);
+        instructions.put(id, instruction);
+        faults.place(instruction, name, all.line(key));
       }
     }
   }
@@ -218,14 +263,19 @@ public final class RulebookReader {
   private RuleEntry joined(RuleEntry rule) {
     RuleText text = texts.get(rule.id());
     if (text == null) {
-      faults.add(
-          new RuleFault(
-              rule.file(),
-              rule.line(),
-              rule.id(),
-              "the rule has no text",
-              "write " + rule.id() + ": {says: …} into " + rule.file().replace(".drl", ".yaml")));
-      text = new RuleText("", null, List.of(), List.of());
+      faults
+          .all()
+          .add(
+              new RuleFault(
+                  rule.file(),
+                  rule.line(),
+                  rule.id(),
+                  "the rule has no text",
+                  "write "
+                      + rule.id()
+                      + ": {says: …} into "
+                      + rule.file().replace(".drl", ".yaml")));
+      text = new RuleText("", null, List.of(), List.of(), List.of());
     }
     return new RuleEntry(
         rule.id(),
