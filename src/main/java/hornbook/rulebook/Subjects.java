@@ -57,7 +57,8 @@ public final class Subjects {
     KIT.forEach(path -> add(Fields.at(path)));
     WORDS.put("cracks", new Subject("cracks", "", List.of("none", "some")));
     for (ReadingKind kind : ReadingKind.values()) {
-      NUMBERS.put(kind.id(), new Subject(kind.label(), kind.unit(), List.of()));
+      Range bounds = kind.signed() ? Range.ANY : Range.between(0, Double.POSITIVE_INFINITY);
+      NUMBERS.put(kind.id(), new Subject(kind.label(), kind.unit(), List.of(), bounds));
     }
   }
 
@@ -145,6 +146,18 @@ public final class Subjects {
   /** The least and the most a number can be. */
   static Range bounds(String what) {
     return NUMBERS.containsKey(what) ? NUMBERS.get(what).bounds() : Range.ANY;
+  }
+
+  /** Whether a number can lie below a value at all. */
+  public static boolean canBeUnder(String what, double value) {
+    Range below = new Range(Double.NEGATIVE_INFINITY, false, value, false);
+    return !below.and(bounds(what)).empty();
+  }
+
+  /** Whether a number can lie above a value at all. */
+  public static boolean canBeOver(String what, double value) {
+    Range above = new Range(value, false, Double.POSITIVE_INFINITY, false);
+    return !above.and(bounds(what)).empty();
   }
 
   /** Whether a field can show several words at once. */
