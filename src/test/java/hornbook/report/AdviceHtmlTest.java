@@ -118,7 +118,7 @@ class AdviceHtmlTest {
   void takes_no_mark_up_from_a_file() throws Exception {
     String name = "<b onload=\\\"x()\\\">&amp; </style><script>alert(1)</script>";
     Advice advice =
-        Pages.advice(
+        Pages.read(
             "format: hornbook-assessment/1\nhorse: {name: \""
                 + name
                 + "\"}\nfeet: [{limb: left-fore}]\n");
