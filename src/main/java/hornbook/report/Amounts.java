@@ -71,6 +71,32 @@ public final class Amounts {
     return same ? "about " + top : Numbers.spanned(from, top);
   }
 
+  /** How far one value lies from another: {@code 2 mm}, {@code 0.2}, {@code 1 grade}. */
+  public String gap(double gap, String unit) {
+    return switch (unit) {
+      case "ratio" -> Numbers.rounded(gap, 2);
+      case "grade" -> Numbers.counted(gap, "grade");
+      default -> {
+        Amount amount = new Amount(gapAmount(gap, unit), amount(gap, unit).unit());
+        yield Numbers.withUnit(finest(amount), amount.unit());
+      }
+    };
+  }
+
+  /** How far one value lies from another, as a number of these units. */
+  double gapAmount(double gap, String unit) {
+    return amount(gap, unit).value() - amount(0, unit).value();
+  }
+
+  /** With as many decimals as a small gap needs to be more than nothing. */
+  private static String finest(Amount amount) {
+    String number = number(amount, 0);
+    for (int finer = 1; number.equals("0") && amount.value() != 0 && finer < 4; finer++) {
+      number = number(amount, finer);
+    }
+    return number;
+  }
+
   /** From one place to another: {@code 0 to 40 mm}. */
   String span(double from, double to, String unit) {
     return Numbers.spanned(number(amount(from, unit), 0), text(to, unit));
