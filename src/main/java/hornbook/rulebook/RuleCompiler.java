@@ -18,7 +18,11 @@ final class RuleCompiler {
   /** Compiled classes by path, and the name of the model class among them. */
   record Compiled(Map<String, byte[]> classes, String modelClass) {}
 
-  private static final String MODEL_NAMES = "META-INF/kie/hornbook/rules/drools-model";
+  /** The package of a whole rule base. */
+  static final String WHOLE = "hornbook.rules";
+
+  /** The package of rules that are added to the shipped ones, which have the other. */
+  static final String ADDED = "hornbook.ownrules";
 
   private RuleCompiler() {}
 
@@ -28,7 +32,12 @@ final class RuleCompiler {
    * @throws RuleBaseFaulty naming every rule the engine does not take, however it failed on it
    */
   static Compiled compile(Map<String, String> texts) throws RuleBaseFaulty {
-    Compiled compiled = built(texts);
+    return compile(texts, WHOLE);
+  }
+
+  /** The same, into a package of that name. */
+  static Compiled compile(Map<String, String> texts, String into) throws RuleBaseFaulty {
+    Compiled compiled = built(texts, into);
     if (compiled == null) {
       throw new RuleBaseFaulty(RefusedRules.in(texts));
     }
@@ -37,22 +46,28 @@ final class RuleCompiler {
 
   /** The compiled rules; null where the engine takes offence at any of them. */
   static Compiled built(Map<String, String> texts) {
+    return built(texts, WHOLE);
+  }
+
+  private static Compiled built(Map<String, String> texts, String into) {
     try {
-      return build(texts);
+      return build(texts, into);
     } catch (RuntimeException | LinkageError | AssertionError engineFault) {
       return null;
     }
   }
 
-  private static Compiled build(Map<String, String> texts) {
+  private static Compiled build(Map<String, String> texts, String into) {
+    String folder = into.replace('.', '/');
+    String header = DrlReader.HEADER.replace("package " + WHOLE + ";", "package " + into + ";");
     KieServices services = KieServices.get();
     ReleaseId release = services.newReleaseId("hornbook", "rules", "1");
     KieFileSystem files = services.newKieFileSystem();
     files.generateAndWritePomXML(release);
     texts.forEach(
         (file, text) -> {
-          String path = "src/main/resources/hornbook/rules/" + file.replace('/', '_');
-          files.write(path, DrlReader.HEADER + text);
+          String path = "src/main/resources/" + folder + "/" + file.replace('/', '_');
+          files.write(path, header + text);
         });
     KieBuilder builder = services.newKieBuilder(files);
     builder.buildAll(ExecutableModelProject.class);
@@ -65,8 +80,8 @@ final class RuleCompiler {
     for (String name : module.getFileNames()) {
       if (name.endsWith(".class")) {
         classes.put(name, module.getBytes(name));
-      } else if (name.equals(MODEL_NAMES)) {
-        model = modelClass(new String(module.getBytes(name), StandardCharsets.UTF_8));
+      } else if (name.equals("META-INF/kie/" + folder + "/drools-model")) {
+        model = modelClass(new String(module.getBytes(name), StandardCharsets.UTF_8), into);
       }
     }
     services.getRepository().removeKieModule(release);
@@ -77,11 +92,7 @@ final class RuleCompiler {
    * The engine lists its model classes below a line with its own version; all rules are one
    * package.
    */
-  private static String modelClass(String listed) {
-    return listed
-        .lines()
-        .filter(line -> line.startsWith("hornbook.rules."))
-        .findFirst()
-        .orElseThrow();
+  private static String modelClass(String listed, String into) {
+    return listed.lines().filter(line -> line.startsWith(into + ".")).findFirst().orElseThrow();
   }
 }

@@ -3,18 +3,12 @@ package hornbook.rulebook;
 import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Limit;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /** Reads a folder of rules: the rule files, their texts, limits, findings and sources. */
 public final class RulebookReader {
@@ -23,8 +17,10 @@ public final class RulebookReader {
    *
    * @param texts the rule files by name
    * @param faults everything found wrong; none where the rule base can be used
+   * @param extended whether the rules are added to the shipped ones
    */
-  public record Draft(Rulebook book, Map<String, String> texts, List<RuleFault> faults) {
+  public record Draft(
+      Rulebook book, Map<String, String> texts, List<RuleFault> faults, boolean extended) {
     Rulebook compiledAs(String modelClass) {
       return new Rulebook(
           book.version(),
@@ -48,7 +44,8 @@ public final class RulebookReader {
 
   private final Path folder;
   private final Faults faults = new Faults();
-  private final Map<String, String> files = new TreeMap<>();
+  private RuleFiles files;
+  private Extension extension;
   private final Map<String, RuleEntry> rules = new TreeMap<>();
   private final Map<String, RuleText> texts = new TreeMap<>();
   private final Map<String, String> textPlaces = new TreeMap<>();
@@ -77,10 +74,12 @@ public final class RulebookReader {
   }
 
   private Draft read() throws IOException {
-    readFiles();
-    YamlMap head =
-        YamlMap.file("rulebook.yaml", files.getOrDefault("rulebook.yaml", ""), faults.all());
-    head.only("version", "topics", "techniques", "supports");
+    files = RuleFiles.read(folder, faults.all());
+    YamlMap head = YamlMap.file("rulebook.yaml", files.text("rulebook.yaml"), faults.all());
+    extension = Extension.of(head);
+    if (extension != null) {
+      begin(extension.base());
+    }
     List<Topic> topics = new ArrayList<>();
     YamlMap topicMap = head.map("topics");
     for (String id : topicMap.keys()) {
@@ -88,24 +87,27 @@ public final class RulebookReader {
       topic.only("letter", "title");
       topics.add(new Topic(id, topic.text("letter"), topic.text("title")));
     }
-    files.forEach(this::readOne);
+    files.texts().forEach(this::readOne);
     Map<String, String> drl = new LinkedHashMap<>();
-    files.forEach(
-        (name, text) -> {
-          if (name.endsWith(".drl")) {
-            drl.put(name, text);
-          }
-        });
+    files
+        .texts()
+        .forEach(
+            (name, text) -> {
+              if (name.endsWith(".drl")) {
+                drl.put(name, text);
+              }
+            });
     Map<String, RuleEntry> joined = new TreeMap<>();
-    rules.forEach((id, rule) -> joined.put(id, joined(rule)));
+    rules.forEach((id, rule) -> joined.put(id, rule.text() == null ? joined(rule) : rule));
+    boolean whole = extension == null;
     Rulebook book =
         new Rulebook(
-            head.text("version"),
-            digest(),
+            whole ? head.text("version") : extension.latest(),
+            whole ? files.digest() : files.digestUpon(extension.base().digest()),
             "",
-            List.copyOf(topics),
-            named(head, "techniques"),
-            named(head, "supports"),
+            whole ? List.copyOf(topics) : extension.topics(topics, head),
+            whole ? named(head, "techniques") : extension.base().techniques(),
+            whole ? named(head, "supports") : extension.base().supports(),
             unmodifiable(sources),
             unmodifiable(findings),
             List.copyOf(limits),
@@ -115,7 +117,27 @@ public final class RulebookReader {
             null);
     textsWithoutRule();
     RulebookCheck.check(book, faults);
-    return new Draft(book, drl, faults.all().stream().sorted().distinct().toList());
+    if (!whole && drl.isEmpty()) {
+      faults.all().add(new RuleFault("rulebook.yaml", 0, "", "no rule is added", "write one"));
+    }
+    List<RuleFault> found = faults.all().stream().sorted().distinct().toList();
+    return new Draft(whole ? book : book.named(extension.shown()), drl, found, !whole);
+  }
+
+  /** Starts from a rule base that is added to. */
+  private void begin(Rulebook base) {
+    rules.putAll(base.rules());
+    sources.putAll(base.sources());
+    findings.putAll(base.findings());
+    limits.addAll(base.limits());
+    instructions.putAll(base.instructions());
+    glossary.addAll(base.glossary());
+  }
+
+  /** Whether a limit of the rule base that is added to has this id. */
+  private boolean shipped(String id) {
+    return extension != null
+        && extension.base().limits().stream().anyMatch(limit -> limit.id().equals(id));
   }
 
   private void textsWithoutRule() {
@@ -134,29 +156,6 @@ public final class RulebookReader {
                         "write the rule, or take the text out"));
           }
         });
-  }
-
-  private void readFiles() throws IOException {
-    if (!Files.isDirectory(folder)) {
-      faults
-          .all()
-          .add(new RuleFault(folder.toString(), 0, "", "there is no such folder of rules", ""));
-      return;
-    }
-    try (Stream<Path> walk = Files.walk(folder)) {
-      for (Path file : walk.filter(Files::isRegularFile).sorted().toList()) {
-        String name = folder.relativize(file).toString().replace('\\', '/');
-        if (name.endsWith(".drl") || name.endsWith(".yaml")) {
-          files.put(name, Files.readString(file).replace("\r\n", "\n"));
-        } else {
-          faults
-              .all()
-              .add(
-                  new RuleFault(
-                      name, 0, "", "only .drl and .yaml files belong here", "move it away"));
-        }
-      }
-    }
   }
 
   private void readOne(String name, String text) {
@@ -187,7 +186,9 @@ public final class RulebookReader {
                 one.text("title"),
                 (int) one.number("year"),
                 one.text("where"));
-        sources.put(key, source);
+        if (sources.put(key, source) != null) {
+          all.fault(all.line(key), "there is a source " + key + " already", "give it another key");
+        }
         faults.place(source, name, all.line(key));
       }
     } else if (name.equals("glossary.yaml")) {
@@ -216,7 +217,16 @@ public final class RulebookReader {
         }
       }
     } else if (name.endsWith("/limits.yaml")) {
-      limits.addAll(LimitsFile.read(name, text, faults));
+      for (Limit limit : LimitsFile.read(name, text, faults)) {
+        if (shipped(limit.id())) {
+          faults.at(
+              limit,
+              limit.id(),
+              "it is a limit of the shipped rules",
+              "give yours another id; a local practice is what moves a shipped one");
+        }
+        limits.add(limit);
+      }
     } else if (name.startsWith(PLAN)) {
       instructions(name, text);
     } else if (!name.equals("rulebook.yaml")) {
@@ -309,23 +319,6 @@ public final class RulebookReader {
 
   private static String topicOf(String name) {
     return name.substring(0, name.indexOf('/'));
-  }
-
-  /** Names and contents of all files: two folders with the same digest hold the same rules. */
-  private String digest() {
-    try {
-      MessageDigest sha = MessageDigest.getInstance("SHA-256");
-      files.forEach(
-          (name, text) -> {
-            sha.update(name.getBytes(StandardCharsets.UTF_8));
-            sha.update((byte) 0);
-            sha.update(text.getBytes(StandardCharsets.UTF_8));
-            sha.update((byte) 0);
-          });
-      return "sha256:" + HexFormat.of().formatHex(sha.digest());
-    } catch (NoSuchAlgorithmException never) {
-      throw new IllegalStateException(never);
-    }
   }
 
   private static <V> Map<String, V> unmodifiable(Map<String, V> map) {
