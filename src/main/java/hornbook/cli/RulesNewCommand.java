@@ -65,7 +65,9 @@ final class RulesNewCommand implements Task {
         new ResultFile(file.toString()).write(one.getValue());
         told.append(there ? "added to " : "wrote    ").append(file).append('\n');
       }
-      told.append("\nTry it:   hornbook rules try --rules ").append(shown).append(" --trust-rules\n");
+      told.append("\nTry it:   hornbook rules try --rules ")
+          .append(shown)
+          .append(" --trust-rules\n");
       told.append("Use it:   hornbook assess --rules ").append(shown);
       told.append(" --trust-rules FILE\n");
       surroundings.print(told.toString());

@@ -59,7 +59,8 @@ final class RulesShowCommand implements Task {
     }
     if (book.rules().containsKey(known)) {
       RulePage page = new RulePage(book, units.units());
-      return Optional.of(page.text(book.rules().get(known), RuleCases.of(known, rules.folder(), surroundings)));
+      return Optional.of(
+          page.text(book.rules().get(known), RuleCases.of(known, rules.folder(), surroundings)));
     }
     return new CataloguePage(book, units.units()).of(known);
   }

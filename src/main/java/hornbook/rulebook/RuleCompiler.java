@@ -18,6 +18,8 @@ final class RuleCompiler {
   /** Compiled classes by path, and the name of the model class among them. */
   record Compiled(Map<String, byte[]> classes, String modelClass) {}
 
+  private static final String MODEL_NAMES = "META-INF/kie/hornbook/rules/drools-model";
+
   /** The package of a whole rule base. */
   static final String WHOLE = "hornbook.rules";
 
@@ -80,7 +82,7 @@ final class RuleCompiler {
     for (String name : module.getFileNames()) {
       if (name.endsWith(".class")) {
         classes.put(name, module.getBytes(name));
-      } else if (name.equals("META-INF/kie/" + folder + "/drools-model")) {
+      } else if (name.equals(MODEL_NAMES)) {
         model = modelClass(new String(module.getBytes(name), StandardCharsets.UTF_8), into);
       }
     }
