@@ -5,20 +5,14 @@ final class FormatOption {
   /** The forms there are. */
   enum Format {
     TEXT,
-    JSON,
-    HTML,
-    MARKDOWN
+    JSON
   }
 
   private final Value<Format> format;
 
   FormatOption(Arguments arguments) {
     format =
-        arguments.word(
-            Format.class,
-            Format.TEXT,
-            "plain text, JSON for programs, a page to print, or Markdown",
-            "--format");
+        arguments.word(Format.class, Format.TEXT, "plain text, or JSON for programs", "--format");
   }
 
   Format format() {
