@@ -5,14 +5,20 @@ final class FormatOption {
   /** The forms there are. */
   enum Format {
     TEXT,
-    JSON
+    JSON,
+    HTML,
+    MARKDOWN
   }
 
   private final Value<Format> format;
 
   FormatOption(Arguments arguments) {
     format =
-        arguments.word(Format.class, Format.TEXT, "plain text, or JSON for programs", "--format");
+        arguments.word(
+            Format.class,
+            Format.TEXT,
+            "plain text, JSON for programs, a page to print, or Markdown",
+            "--format");
   }
 
   Format format() {

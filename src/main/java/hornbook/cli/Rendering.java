@@ -1,7 +1,9 @@
 package hornbook.cli;
 
 import hornbook.advice.Advice;
+import hornbook.report.AdviceHtml;
 import hornbook.report.AdviceJson;
+import hornbook.report.AdviceMarkdown;
 import hornbook.report.AdviceText;
 import hornbook.report.TextOptions;
 import java.io.ByteArrayOutputStream;
@@ -22,6 +24,8 @@ final class Rendering {
   String of(FormatOption.Format format, List<Assessed> assessed) {
     return switch (format) {
       case TEXT -> pages(assessed, advice -> AdviceText.render(advice, options));
+      case MARKDOWN -> pages(assessed, advice -> AdviceMarkdown.render(advice, options.units()));
+      case HTML -> page(assessed);
       case JSON -> json(assessed.stream().map(Assessed::advice).toList());
     };
   }
@@ -36,6 +40,15 @@ final class Rendering {
       pages.append(page.apply(one.advice()));
     }
     return pages.toString();
+  }
+
+  private String page(List<Assessed> assessed) {
+    if (assessed.size() > 1) {
+      throw Failure.usage(
+          "a page in HTML holds one assessment",
+          "give one file at a time, or --format markdown for several");
+    }
+    return AdviceHtml.render(assessed.get(0).advice(), options.units());
   }
 
   /** One object; with several an array of them, in the order of the files. */

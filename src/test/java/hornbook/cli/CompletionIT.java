@@ -24,6 +24,7 @@ class CompletionIT {
         String.join(
             "\n",
             "source '" + file + "'",
+            "compopt() { :; }",
             "COMP_WORDS=(" + String.join(" ", words) + ")",
             "COMP_CWORD=" + (words.length - 1),
             "_complete_hornbook",

@@ -24,7 +24,7 @@ class UsageIT {
         misuse("--format cannot be \"jsn\"", "nearest: json", "assess", "--format", "jsn", FOAL),
         misuse("--units cannot be \"feet\"", "mm, inch", "assess", "--units", "feet", FOAL),
         misuse("--fail-on cannot be", "now, today, days", "assess", "--fail-on", "soon", FOAL),
-        misuse("--output", "help:", "assess", FOAL, "--output"),
+        misuse("--output needs FILE", "help:", "assess", FOAL, "--output"),
         misuse("--units is given twice", "help:", "assess", "--units=mm", "--units=mm", FOAL),
         misuse("--brief and --full", "one of them", "assess", "--brief", "--full", FOAL),
         misuse("read only once", "give - once", "assess", "-", "-"),
@@ -33,7 +33,7 @@ class UsageIT {
         misuse("\"N004\" is one argument too many", "help:", "rules", "show", "N003", "N004"),
         misuse("nothing by the name \"N03\"", "nearest: N003", "rules", "show", "N03"),
         misuse("\"nailing\" is a topic", "--topic nailing", "rules", "show", "nailing"),
-        misuse("no topic \"nails\"", "nearest: nailing", "rules", "list", "--topic", "nails"),
+        misuse("no topic \"nalling\"", "nearest: nailing", "rules", "list", "--topic", "nalling"),
         misuse("no command \"lst\"", "nearest: list", "rules", "lst"),
         misuse("no command \"polish\"", "hornbook --help", "help", "polish"),
         misuse("--limb cannot be \"left\"", "left-fore", "new", "--limb", "left"));

@@ -32,7 +32,7 @@ class WrongInputIT {
             "an unknown word",
             plain.replace("pulse: normal", "pulse: x").replace("Pulse: normal", "Pulse: boundin"),
             List.of(
-                ":6:47",
+                ":6:49",
                 "feet[0].signs.digitalPulse",
                 "\"boundin\"",
                 "raised",
@@ -50,7 +50,7 @@ class WrongInputIT {
         wrong("a length beyond any horse", plain.replace("92 mm", "92 m"), List.of("toeLength")),
         wrong("a number for a word", plain.replace("left-fore", "7"), List.of("feet[0].limb")),
         wrong("a group for a number", plain.replace("92 mm", "{a: 1}"), List.of("toeLength")),
-        wrong("a bracket left open", plain.replace("kg}", "kg"), List.of(":2:", "found")),
+        wrong("a bracket left open", plain.replace("kg}", "kg"), List.of(":3:5", "line 2")),
         wrong("tabs for blanks", plain.replace("\n  - limb", "\n\t- limb"), List.of(":4:")),
         wrong("an alias", plain.replace("Bracken", "*other"), List.of(":2:")),
         wrong("two papers", plain + "---\n" + plain, List.of("found")),
