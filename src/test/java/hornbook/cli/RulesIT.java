@@ -31,7 +31,7 @@ class RulesIT {
     }
     assertThat(written).isPositive();
     assertThat(listed).hasSize((int) written);
-    assertThat(listed.findValuesAsText("id")).doesNotHaveDuplicates();
+    assertThat(listed).map(rule -> rule.path("id").asText()).doesNotHaveDuplicates();
     long loaded =
         ShippedRules.load().rules().getKiePackages().stream()
             .mapToLong(one -> one.getRules().size())
@@ -126,9 +126,10 @@ class RulesIT {
 
   @Test
   void limits_are_shown_in_inches_on_request() {
-    assertThat(Program.run("rules", "show", "N014", "--units", "inch").done().out())
-        .contains(" in")
+    assertThat(Program.run("rules", "show", "nails.wall.least", "--units", "inch").done().out())
+        .contains(" in;")
         .doesNotContain(" mm");
+    assertThat(Program.run("rules", "show", "nails.wall.least").done().out()).contains("6 mm;");
   }
 
   @Test
