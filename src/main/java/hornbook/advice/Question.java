@@ -12,9 +12,15 @@ import java.util.List;
  *     where only a reason more could be told
  * @param urgency the most urgent referral it could bring, or null
  * @param worth how much it could matter
+ * @param alone whether that hangs on this answer alone, nothing else being unknown
  */
 public record Question(
-    String field, String why, List<String> couldChange, Urgency urgency, Worth worth) {
+    String field,
+    String why,
+    List<String> couldChange,
+    Urgency urgency,
+    Worth worth,
+    boolean alone) {
   /**
    * Whether the advice cannot be relied on until this is answered: the vet might be needed today.
    */

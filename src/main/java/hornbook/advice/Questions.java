@@ -39,20 +39,24 @@ final class Questions {
         Stake stake = Stake.of(state.rule(), prospects, book);
         boolean told = stake.worth().changesAdvice();
         if (told || !(state.rule().outcome() instanceof Outcome.Finds)) {
-          state
-              .unseen()
-              .forEach(
-                  field ->
-                      open.computeIfAbsent(field, Open::new).could(stake, state.rule().title()));
+          List<String> unseen = state.unseen().toList();
+          for (String field : unseen) {
+            open.computeIfAbsent(field, Open::new)
+                .could(stake, state.rule().title(), unseen.size() == 1);
+          }
         }
       }
     }
     if (vet == null && prospects.now() != Truth.FALSE) {
       Stake stake = directing(book, prospects);
-      open.computeIfAbsent(VET, Open::new).could(stake, "A vet who directs the work opens it");
+      open.computeIfAbsent(VET, Open::new)
+          .could(stake, "A vet who directs the work opens it", true);
     }
     return open.values().stream()
-        .sorted(Comparator.comparing((Open one) -> one.worth).thenComparing(one -> one.field))
+        .sorted(
+            Comparator.comparing((Open one) -> one.worth)
+                .thenComparing(one -> !one.alone)
+                .thenComparing(one -> one.field))
         .map(Open::question)
         .toList();
   }
@@ -74,23 +78,28 @@ final class Questions {
     private final List<String> titles = new ArrayList<>();
     private Worth worth;
     private Urgency urgency;
+    private boolean alone;
 
     Open(String field) {
       this.field = field;
     }
 
-    void could(Stake stake, String title) {
+    void could(Stake stake, String title, boolean byItself) {
       changes.addAll(stake.changes());
       Urgency own = stake.urgency();
       urgency = urgency == null || own != null && own.compareTo(urgency) < 0 ? own : urgency;
       if (worth == null || stake.worth().compareTo(worth) < 0) {
         worth = stake.worth();
         titles.add(0, title);
+        alone = byItself;
+      } else if (stake.worth() == worth && byItself && !alone) {
+        titles.add(0, title);
+        alone = true;
       }
     }
 
     Question question() {
-      return new Question(field, titles.get(0), List.copyOf(changes), urgency, worth);
+      return new Question(field, titles.get(0), List.copyOf(changes), urgency, worth, alone);
     }
   }
 }

@@ -239,7 +239,7 @@ public final class Interview {
       return Ask.of(Form.FEET, "feet[0].limb", null);
     }
     for (String path : BASICS) {
-      boolean told = Paths.value(state.known(), path) != null || state.passed().contains(path);
+      boolean told = Paths.value(state.known(), path) != null || state.passedOver(path);
       boolean otherAge = path.equals("horse.ageYears") && state.known().horse().ageDays() != null;
       if (!told && !otherAge) {
         return Ask.of(Form.FIELD, path, null);

@@ -33,6 +33,17 @@ final class Paths {
     return path;
   }
 
+  /** With the name of the foot instead of its place in the list: it stays when feet are added. */
+  static String named(Assessment assessment, String path) {
+    for (int i = 0; i < assessment.feet().size(); i++) {
+      if (path.startsWith(foot(i))) {
+        String limb = assessment.feet().get(i).limb().word();
+        return "feet[" + limb + "]." + path.substring(foot(i).length());
+      }
+    }
+    return path;
+  }
+
   /** The value of a field, null when unknown or when there is no such foot. */
   static Object value(Assessment assessment, String path) {
     String numbered = numbered(assessment, path);

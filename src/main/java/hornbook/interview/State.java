@@ -21,9 +21,13 @@ record State(Assessment known, Set<String> passed, Mapping mapping, String list)
     return new State(changed, passed, mapping, list);
   }
 
+  boolean passedOver(String path) {
+    return passed.contains(Paths.named(known, path));
+  }
+
   State passing(String path) {
     Set<String> more = new LinkedHashSet<>(passed);
-    more.add(path);
+    more.add(Paths.named(known, path));
     return new State(known, more, mapping, list);
   }
 

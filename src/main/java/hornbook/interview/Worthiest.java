@@ -22,6 +22,10 @@ final class Worthiest {
   private static final List<String> BESIDE_WALL =
       List.of("measures.bearingLength", "measures.width", "measures.toeToWidest", "cracks");
 
+  /** Of equal worth comes first what needs no other answer beside it. */
+  private static final Comparator<Question> WORTH =
+      Comparator.comparing(Question::worth).thenComparing(question -> !question.alone());
+
   private final Advisor advisor;
   private final Set<Limb> feet;
 
@@ -50,9 +54,7 @@ final class Worthiest {
       }
     }
     List<Question> sorted = new ArrayList<>(open.values());
-    sorted.sort(
-        Comparator.comparing(Question::worth)
-            .thenComparing(question -> Paths.order(known, question.field())));
+    sorted.sort(WORTH.thenComparing(question -> Paths.order(known, question.field())));
     return sorted;
   }
 
@@ -62,7 +64,7 @@ final class Worthiest {
     if (field.equals(Paths.foot(foot) + "wall")) {
       BESIDE_WALL.forEach(measure -> paths.add(Paths.foot(foot) + measure));
     }
-    if (field.equals(WEIGHT) && state.passed().contains(WEIGHT)) {
+    if (field.equals(WEIGHT) && state.passedOver(WEIGHT)) {
       paths.addAll(ESTIMATE);
     }
     paths.add(field);
@@ -73,12 +75,17 @@ final class Worthiest {
     String field = Paths.numbered(state.known(), path);
     boolean known = Paths.value(state.known(), field) != null;
     boolean map = field.endsWith(".wall");
-    if (state.passed().contains(field) || known && !map) {
+    if (state.passedOver(field) || known && !map) {
       return;
     }
     Question own =
         new Question(
-            field, question.why(), question.couldChange(), question.urgency(), question.worth());
-    open.merge(field, own, (one, other) -> one.worth().compareTo(other.worth()) <= 0 ? one : other);
+            field,
+            question.why(),
+            question.couldChange(),
+            question.urgency(),
+            question.worth(),
+            question.alone());
+    open.merge(field, own, (one, other) -> WORTH.compare(one, other) <= 0 ? one : other);
   }
 }
