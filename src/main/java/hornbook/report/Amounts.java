@@ -42,8 +42,8 @@ public final class Amounts {
   }
 
   /**
-   * The same with so many more decimals than usual; lengths in inches then come in decimals, not
-   * sixteenths.
+   * The same with so many more decimals than usual, or one fewer; lengths in inches come in
+   * sixteenths, but with more decimals in those.
    */
   public String text(double value, String unit, int finer) {
     Amount amount = amount(value, unit);
@@ -60,7 +60,9 @@ public final class Amounts {
     }
     boolean nothingBelow = low == 0 && !unit.equals("days") && !unit.equals("deg");
     if (Double.isInfinite(high)) {
-      return Double.isInfinite(low) ? "not known" : "at least " + text(low, unit, finer);
+      return Double.isInfinite(low) || nothingBelow
+          ? "not known"
+          : "at least " + text(low, unit, finer);
     }
     if (Double.isInfinite(low) || nothingBelow) {
       return "at most " + text(high, unit, finer);
@@ -99,14 +101,18 @@ public final class Amounts {
 
   /** From one place to another: {@code 0 to 40 mm}. */
   String span(double from, double to, String unit) {
-    return Numbers.spanned(number(amount(from, unit), 0), text(to, unit));
+    return span(from, to, unit, 0);
+  }
+
+  String span(double from, double to, String unit, int finer) {
+    return Numbers.spanned(number(amount(from, unit), finer), text(to, unit, finer));
   }
 
   private static String number(Amount amount, int finer) {
-    boolean sixteenths = amount.unit().equals("in") && finer == 0;
+    boolean sixteenths = amount.unit().equals("in") && finer <= 0;
     return sixteenths
         ? Numbers.sixteenths(amount.value())
-        : Numbers.rounded(amount.value(), Numbers.decimals(amount.unit()) + finer);
+        : Numbers.rounded(amount.value(), Math.max(0, Numbers.decimals(amount.unit()) + finer));
   }
 
   private static Unit known(String symbol) {
