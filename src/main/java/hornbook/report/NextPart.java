@@ -90,11 +90,8 @@ final class NextPart {
   private Item question(Question question) {
     List<String> changes = question.couldChange();
     int named = Math.min(MOST_CHANGES, changes.size());
-    String could =
-        changes.stream()
-            .limit(named)
-            .map(this::named)
-            .collect(Collectors.joining(", ", weight(question) + ": ", ""));
+    String could = weight(question) + (named > 0 ? ": " : "");
+    could += changes.stream().limit(named).map(this::named).collect(Collectors.joining(", "));
     could += changes.size() > named ? " and " + (changes.size() - named) + " more" : "";
     return new Item(
         FieldNames.of(question.field()),

@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 
 class AdviceJsonTest {
   private static final ObjectMapper JSON = new ObjectMapper();
-  private static final JsonSchema SCHEMA =
+  static final JsonSchema SCHEMA =
       JsonSchemaFactory.getInstance(VersionFlag.V202012)
           .getSchema(
               schema(), SchemaValidatorsConfig.builder().formatAssertionsEnabled(true).build());
