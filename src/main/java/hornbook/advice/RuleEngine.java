@@ -3,6 +3,7 @@ package hornbook.advice;
 import hornbook.rulebook.fact.Cited;
 import hornbook.rulebook.fact.Conclusion;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.kie.api.KieBase;
 import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
@@ -35,7 +36,8 @@ final class RuleEngine {
     } finally {
       session.dispose();
     }
-    firings.sort(new FiringOrder());
+    firings.sort(
+        Comparator.comparing(Firing::rule).thenComparing(firing -> firing.conclusion().toString()));
     return firings;
   }
 

@@ -65,11 +65,6 @@ final class Verdicts {
   }
 
   private boolean answersAllDefects(List<ReasonGiven> reasons) {
-    return answered(reasons).containsAll(defects);
-  }
-
-  /** The findings that the reasons for a technique rest on: it answers those. */
-  static Set<String> answered(List<ReasonGiven> reasons) {
     Set<String> answered = new HashSet<>();
     for (ReasonGiven reason : reasons) {
       if (reason.bearing() == Bearing.FOR) {
@@ -80,14 +75,14 @@ final class Verdicts {
         }
       }
     }
-    return answered;
+    return answered.containsAll(defects);
   }
 
-  static boolean spokenAgainst(Judged judged) {
+  private static boolean spokenAgainst(Judged judged) {
     return any(judged.reasons(), Bearing.AGAINST);
   }
 
-  static boolean any(List<ReasonGiven> reasons, Bearing bearing) {
+  private static boolean any(List<ReasonGiven> reasons, Bearing bearing) {
     for (ReasonGiven reason : reasons) {
       if (reason.bearing() == bearing) {
         return true;

@@ -23,8 +23,12 @@ public final class BlankAssessment {
     this.units = units;
   }
 
-  /** Of these feet nothing is known; with none, of one foot that has yet to be named. */
-  public static Assessment of(List<Limb> limbs) {
+  /**
+   * A blank file for these feet; with none, for one foot that has yet to be named.
+   *
+   * @param schema where the JSON Schema lies, for editors that use one; null for none
+   */
+  public static String write(List<Limb> limbs, Units units, String schema) {
     List<Foot> feet = new ArrayList<>();
     for (Limb limb : limbs.isEmpty() ? UNNAMED : limbs) {
       Object[] fields = blank(Fields.FEET);
@@ -33,16 +37,7 @@ public final class BlankAssessment {
     }
     Object[] fields = blank(Fields.ASSESSMENT);
     fields[Fields.ASSESSMENT.names().indexOf("feet")] = feet;
-    return (Assessment) Fields.ASSESSMENT.shape().build(fields);
-  }
-
-  /**
-   * A blank file for these feet; with none, for one foot that has yet to be named.
-   *
-   * @param schema where the JSON Schema lies, for editors that use one; null for none
-   */
-  public static String write(List<Limb> limbs, Units units, String schema) {
-    return write(of(limbs), units, schema);
+    return write((Assessment) Fields.ASSESSMENT.shape().build(fields), units, schema);
   }
 
   /** The same, with everything filled in that is known. */

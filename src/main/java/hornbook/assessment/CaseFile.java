@@ -23,7 +23,6 @@ public record CaseFile(
           "rule",
           "foot",
           "nearMiss",
-          "silent",
           "limits");
 
   static CaseFile of(Located.Group whole) {

@@ -15,8 +15,6 @@ final class Commands {
   static {
     ALL.put("assess", AssessCommand::new);
     ALL.put("plan", PlanCommand::new);
-    ALL.put("why", WhyCommand::why);
-    ALL.put("why-not", WhyCommand::whyNot);
     ALL.put("new", NewCommand::new);
     ALL.put("rules", RulesCommand::new);
     ALL.put("completion", CompletionCommand::new);
@@ -24,7 +22,7 @@ final class Commands {
   }
 
   /** Those that cannot do without the rules, if what they are given is in order. */
-  private static final Set<String> FIRING = Set.of("assess", "plan", "why", "why-not");
+  private static final Set<String> FIRING = Set.of("assess", "plan");
 
   private Commands() {}
 

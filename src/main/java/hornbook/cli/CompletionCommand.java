@@ -1,6 +1,5 @@
 package hornbook.cli;
 
-import java.util.stream.Collectors;
 import picocli.AutoComplete;
 import picocli.CommandLine.Model.CommandSpec;
 
@@ -28,13 +27,7 @@ final class CompletionCommand implements Task {
 
   @Override
   public ExitCode run() {
-    String script = AutoComplete.bash("hornbook", Commands.whole(surroundings));
-    String bare =
-        script
-            .lines()
-            .filter(line -> !line.strip().startsWith("#"))
-            .collect(Collectors.joining("\n", "# Completes hornbook in bash and zsh.\n", "\n"));
-    surroundings.print(bare);
+    surroundings.print(AutoComplete.bash("hornbook", Commands.whole(surroundings)));
     return ExitCode.DONE;
   }
 }

@@ -25,7 +25,6 @@ final class RulesListCommand implements Task {
   private final Value<String> topic =
       arguments.text("TOPIC", "only the rules of this topic", "--topic");
   private final ListFormatOption format = new ListFormatOption(arguments);
-  private final RulesOption rules = new RulesOption(arguments);
   private final OutputOption output = new OutputOption(arguments);
 
   RulesListCommand(Surroundings surroundings) {
@@ -39,7 +38,7 @@ final class RulesListCommand implements Task {
 
   @Override
   public ExitCode run() {
-    Rulebook book = rules.of(surroundings).book();
+    Rulebook book = surroundings.rules().book();
     List<Topic> topics = topics(book);
     String list =
         format.json() ? new CatalogueJson(book).rules(topics) : RuleList.text(book, topics);

@@ -31,7 +31,6 @@ final class RulesShowCommand implements Task {
       arguments.operand("ID", "the id of a rule, limit, finding, technique, support or source");
   private final ListFormatOption format = new ListFormatOption(arguments);
   private final UnitsOption units = new UnitsOption(arguments);
-  private final RulesOption rules = new RulesOption(arguments);
   private final OutputOption output = new OutputOption(arguments);
 
   RulesShowCommand(Surroundings surroundings) {
@@ -45,7 +44,7 @@ final class RulesShowCommand implements Task {
 
   @Override
   public ExitCode run() {
-    Rulebook book = rules.of(surroundings).book();
+    Rulebook book = surroundings.rules().book();
     String rule = id.value().toUpperCase(Locale.ROOT);
     String known = book.rules().containsKey(rule) ? rule : id.value();
     String shown = shown(book, known).orElseThrow(() -> unknown(book));
@@ -59,8 +58,7 @@ final class RulesShowCommand implements Task {
     }
     if (book.rules().containsKey(known)) {
       RulePage page = new RulePage(book, units.units());
-      return Optional.of(
-          page.text(book.rules().get(known), RuleCases.of(known, rules.folder(), surroundings)));
+      return Optional.of(page.text(book.rules().get(known), RuleCases.of(known, surroundings)));
     }
     return new CataloguePage(book, units.units()).of(known);
   }

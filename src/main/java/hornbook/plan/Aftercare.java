@@ -11,23 +11,31 @@ import java.util.List;
 
 /** What the owner, the vet and whoever trots the horse up are told. */
 final class Aftercare {
+  private static final String FIRST_DAY = "first-day";
+
   private final Draft draft;
 
   Aftercare(Draft draft) {
     this.draft = draft;
   }
 
-  void write(Growing growing, FootNumbers before, FootNumbers after, int nails) {
-    owner(growing);
+  void write(Growing growing, Figure full, FootNumbers before, FootNumbers after, int nails) {
+    owner(growing, full);
     vet(before, after, nails);
     trot();
   }
 
   /** Ten lines, whatever the technique. */
-  private void owner(Growing growing) {
+  private void owner(Growing growing, Figure full) {
     draft.say(OWNER, "owner.lame");
     draft.say(OWNER, "owner.heat");
-    special().forEach(line -> draft.say(OWNER, "owner." + line));
+    for (String line : special()) {
+      if (line.equals(FIRST_DAY)) {
+        firstDay(full);
+      } else {
+        draft.say(OWNER, "owner." + line);
+      }
+    }
     draft.say(OWNER, "owner.pick-out");
     draft.say(OWNER, "owner.nothing-on");
     draft.say(OWNER, "owner.work");
@@ -40,15 +48,23 @@ final class Aftercare {
     }
   }
 
+  private void firstDay(Figure full) {
+    if (full == null) {
+      draft.say(OWNER, "owner.first-day-unknown");
+    } else {
+      draft.say(OWNER, "owner.first-day", "full", full);
+    }
+  }
+
   /** The three lines that belong to the technique. */
   private List<String> special() {
     return switch (draft.technique()) {
       case LEAVE_UNSHOD -> List.of("soft-ground", "chips", "footsore");
       case LEAVE_OPEN -> List.of("dry-standing", "brush-out", "smell");
       case NAIL_ON, NAIL_ON_ADAPTED -> List.of("next-day", "clenches", "loose-shoe");
-      case GLUE_ON -> List.of("first-day", "wet", "loose-bond");
+      case GLUE_ON -> List.of(FIRST_DAY, "wet", "loose-bond");
       case CAST_WRAP -> List.of("wrap-daily", "wet", "wrap-off");
-      case PROSTHETIC_WALL -> List.of("first-day", "wet", "edges");
+      case PROSTHETIC_WALL -> List.of(FIRST_DAY, "wet", "edges");
     };
   }
 

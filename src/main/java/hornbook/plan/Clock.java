@@ -21,6 +21,15 @@ final class Clock {
     return List.copyOf(steps);
   }
 
+  /** When it is fully hard; null where nothing sets, or it is not known. */
+  Figure full() {
+    return steps.stream()
+        .filter(step -> step.says().instruction().id().equals("step.full"))
+        .map(ClockStep::minutes)
+        .findFirst()
+        .orElse(null);
+  }
+
   /**
    * @param nails whether nails are driven
    * @param thickness of what is built; null where nothing is

@@ -43,8 +43,7 @@ record Depths(Figure toe, Figure heel, Figure lift) {
     if (wishes.add() != null) {
       return Figure.measured("depth added", wishes.add(), "mm", null);
     }
-    boolean build = draft.technique().covers();
-    if (build && wishes.targetRatio() != null) {
+    if (draft.technique().builds() && wishes.targetRatio() != null) {
       Figure equal = Targets.equal(draft, wishes.targetRatio());
       return equal.value() > 0 ? equal : NOTHING;
     }
@@ -58,7 +57,7 @@ record Depths(Figure toe, Figure heel, Figure lift) {
   private static Figure addedAtHeel(Draft draft, Figure toe) {
     PlanWishes wishes = draft.wishes();
     boolean turn =
-        draft.technique().covers()
+        draft.technique().builds()
             && wishes.targetAngle() != null
             && wishes.targetRatio() == null
             && wishes.add() == null;

@@ -21,6 +21,7 @@ final class Effect {
   void write() {
     after.all().forEach(draft::known);
     moves();
+    deep();
     wedge();
     visit();
     Targets.write(draft);
@@ -36,8 +37,10 @@ final class Effect {
           "effect.lever",
           Holes.of("before", before.breakover()).and("after", after.breakover()));
     }
-    if (after.heelSupport().value() < -SAME) {
+    if (draft.assessed().limb().fore() && after.heelSupport().value() < -SAME) {
       draft.say(EFFECT, "effect.support-short", "support", after.heelSupport());
+    } else if (!draft.assessed().limb().fore()) {
+      draft.say(EFFECT, "effect.support-hind");
     }
   }
 
@@ -62,6 +65,15 @@ final class Effect {
       draft.say(EFFECT, "effect.flatter", holes.and("was", before.toeAngle()));
     } else if (depths.toe().known() && depths.heel().known() && depths.equal()) {
       draft.say(EFFECT, "effect.nothing");
+    }
+  }
+
+  private void deep() {
+    Figure most = draft.limit("wrap.thickness-most");
+    Figure deeper = depths.toe().value() > depths.heel().value() ? depths.toe() : depths.heel();
+    boolean wrapped = draft.technique() == Technique.CAST_WRAP && depths.lift() == null;
+    if (wrapped && deeper.value() > most.value()) {
+      draft.say(EFFECT, "wrap.deep", Holes.of("depth", deeper).and("most", most));
     }
   }
 

@@ -45,8 +45,12 @@ final class Fitting {
         && draft.limit(limit).limit().allows(toeAngle.value());
   }
 
-  /** Writes it, and gives the sizes. */
-  Shoe write(Figure branch, FootNumbers before, FootNumbers after) {
+  /**
+   * Writes it, and gives the sizes.
+   *
+   * @param clips whether clips are drawn
+   */
+  Shoe write(Figure branch, FootNumbers before, FootNumbers after, boolean clips) {
     if (!draft.technique().shod()) {
       return Shoe.NONE;
     }
@@ -62,7 +66,7 @@ final class Fitting {
             .and("some", draft.limit("heels.move-least"))
             .and("move", draft.limit("heels.move-most")));
     supports();
-    held();
+    held(clips);
     return shoe;
   }
 
@@ -119,10 +123,11 @@ final class Fitting {
   }
 
   /** Supports that the advice holds open and nobody asked for. */
-  private void held() {
+  private void held(boolean clips) {
     List<String> held =
         draft.foot().supports().stream()
             .filter(one -> one.verdict().open() && !draft.wished(one.id()))
+            .filter(one -> !(clips && one.id().equals("clips")))
             .map(one -> draft.advice().rulebook().support(one.id()).label())
             .toList();
     if (!held.isEmpty()) {

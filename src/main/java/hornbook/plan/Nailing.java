@@ -74,6 +74,11 @@ final class Nailing {
   }
 
   private void placed() {
+    if (readings.outline().widestAssumed()) {
+      draft.ask(
+          draft.given().path("measures.toeToWidest"),
+          "the rearmost nail, reckoned for now from where such feet are widest");
+    }
     Branch inner = branch(Side.MEDIAL);
     Branch outer = branch(Side.LATERAL);
     if (clipped()) {
@@ -172,6 +177,13 @@ final class Nailing {
         Parts.of("share", draft.limit(limit)).and("reach", reach));
   }
 
+  /** The usual number; behind the usual limit no more than hold. */
+  private int wanted(Branch branch) {
+    int usual = wanted(branch.sites().side());
+    double least = draft.limit("nails.branch.least").value();
+    return branch.behind() ? (int) Math.min(usual, least) : usual;
+  }
+
   private int wanted(Side side) {
     Double weight = draft.assessment().horse().weight();
     boolean heavy =
@@ -196,17 +208,20 @@ final class Nailing {
     Figure usual =
         Figure.reckoned(
             "nails usual in the branch",
-            wanted(side),
+            wanted(branch),
             "",
-            "{branch} in a branch; {small} in both of a small foot, {heavy} in both of a heavy"
-                + " horse",
+            "{branch} in a branch, {small} in both of a small foot, {heavy} in both of a heavy"
+                + " horse; {least} behind the usual limit",
             Parts.of("branch", draft.limit("nails.branch.usual"))
                 .and("small", draft.limit("nails.small.usual"))
-                .and("heavy", draft.limit("nails.draught.usual")));
+                .and("heavy", draft.limit("nails.draught.usual"))
+                .and("least", draft.limit("nails.branch.least")));
     NailBranch left = Clips.clear(branch.sites(), side, clips);
     List<Double> places =
-        NailRow.places(left, wanted(side), draft.limit("nails.spacing-most").value());
-    places.forEach(at -> nails.add(nail(side, at, exit, branch.behind())));
+        NailRow.places(left, wanted(branch), draft.limit("nails.spacing-most").value());
+    for (double at : places) {
+      nails.add(nail(side, at, exit, branch.behind()));
+    }
     Figure set =
         Figure.reckoned(
             "nails set in the branch",
@@ -222,7 +237,7 @@ final class Nailing {
             .and("least", draft.limit("nails.branch.least"))
             .and("usual", usual)
             .and("set", set));
-    if (draft.technique() == Technique.CAST_WRAP && places.size() < wanted(side)) {
+    if (draft.technique() == Technique.CAST_WRAP && places.size() < wanted(branch)) {
       intoWrap(inner, usual, set);
     } else if (places.size() < draft.limit("nails.branch.least").value()) {
       draft.say(NAILS, clipOn(side) ? "nails.few-clip" : "nails.few", "side", inner);
@@ -283,7 +298,7 @@ final class Nailing {
     boolean behind = waived && at > readings.rearmostNail();
     Figure place =
         Figure.reckoned(
-            "place of the nail",
+            "nail on the " + (side == Side.MEDIAL ? "inner" : "outer") + " side, from mid-toe",
             at,
             "mm",
             "in sound wall, {least} to {most} behind the nail before it where the wall lets it",

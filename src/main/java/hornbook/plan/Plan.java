@@ -75,7 +75,11 @@ public record Plan(
     lines.values().stream()
         .flatMap(List::stream)
         .forEach(line -> line.figures().forEach(one -> all.addAll(one.steps())));
-    nails.forEach(nail -> all.addAll(nail.exit().steps()));
+    nails.forEach(
+        nail -> {
+          all.addAll(nail.at().steps());
+          all.addAll(nail.exit().steps());
+        });
     if (before != null) {
       before.all().forEach(one -> all.addAll(one.steps()));
       after.all().forEach(one -> all.addAll(one.steps()));

@@ -75,13 +75,13 @@ public final class PlanMaker {
     Figure turned = FootNumbers.after(draft, depths, laid, null, null).toeAngle();
     Figure branch = fitting.branch(turned);
     FootNumbers after = FootNumbers.after(draft, depths, laid, branch, dressing.setBack());
-    Shoe shoe = fitting.write(branch, before, after);
+    Shoe shoe = fitting.write(branch, before, after, !nailing.clips().isEmpty());
     new Effect(draft, depths, before, after).write();
     Clock clock = new Clock(draft);
     clock.write(!nailing.nails().isEmpty(), building.thickness());
     Growing growing = new Growing(draft);
     growing.write(nailing.behind());
-    new Aftercare(draft).write(growing, before, after, nailing.nails().size());
+    new Aftercare(draft).write(growing, clock.full(), before, after, nailing.nails().size());
     return new Plan(
         draft.advice(),
         draft.foot(),
@@ -95,7 +95,7 @@ public final class PlanMaker {
         before,
         after,
         shoe,
-        building.materials(),
+        materials(building, nailing),
         clock.steps(),
         growing.aboveNailExit(),
         growing.ground(),
@@ -103,6 +103,14 @@ public final class PlanMaker {
         growing.nextVisit(),
         cautions(draft),
         draft.missing());
+  }
+
+  private static List<Figure> materials(Building building, Nailing nailing) {
+    List<Figure> materials = new ArrayList<>(building.materials());
+    if (!nailing.nails().isEmpty()) {
+      materials.add(Figure.measured("nails", nailing.nails().size(), "", null));
+    }
+    return List.copyOf(materials);
   }
 
   /** Those of the foot, and those of the technique even where the advice had ruled it out. */

@@ -26,11 +26,7 @@ final class Targets {
   private static void ratio(Draft draft, double ratio) {
     SideProfile foot = draft.readings().profile();
     Figure target = target("wanted toe length to heel length", ratio, "ratio");
-    Figure equal = equal(draft, ratio);
-    draft.say(
-        EFFECT,
-        "effect.ratio-equal",
-        Holes.of("target", target).and("depth", equal).and("angle", draft.given().toeAngle()));
+    one(draft, "effect.ratio-equal", target, equal(draft, ratio), draft.given().toeAngle());
     Figure heel =
         solved(
             "depth at the heels alone for the ratio",
@@ -51,29 +47,35 @@ final class Targets {
     SideProfile foot = draft.readings().profile();
     Figure target = target("wanted toe angle", angle, "deg");
     Figure heel = heelForAngle(draft, angle);
-    one(
-        draft,
-        "effect.angle-heel",
-        target,
-        heel,
-        ratioAfter(draft, Build.depth(0, heel.value()), heel));
+    Build heels = Build.depth(0, heel.value());
+    one(draft, "effect.angle-heel", target, heel, ratioAfter(draft, heels, heel));
     Figure toe =
         solved(
             "depth at the toe alone for the angle",
             Depth.toeForAngle(foot, angle, 0),
             "-bearing length {bearing} x sin({target} - {toe}) / sin({target})",
             triangle(draft, target));
-    one(
-        draft,
-        "effect.angle-toe",
-        target,
-        toe,
-        ratioAfter(draft, Build.depth(toe.value(), 0), toe));
+    Build toes = Build.depth(toe.value(), 0);
+    one(draft, "effect.angle-toe", target, toe, ratioAfter(draft, toes, toe));
     draft.say(EFFECT, "effect.angle-equal");
   }
 
+  /** A solved depth in words: to be added, or below 0 horn to come off. */
   private static void one(Draft draft, String id, Figure target, Figure depth, Figure moves) {
-    draft.say(EFFECT, id, Holes.of("target", target).and("depth", depth).and("moves", moves));
+    boolean off = depth.value() < 0;
+    Figure told =
+        off
+            ? Figure.reckoned(
+                "horn to come off",
+                -depth.value(),
+                "mm",
+                "{depth} turned round",
+                Parts.of("depth", depth))
+            : depth;
+    draft.say(
+        EFFECT,
+        off ? id + "-off" : id,
+        Holes.of("target", target).and("depth", told).and("moves", moves));
   }
 
   /** The same depth at toe and heel for a ratio. */

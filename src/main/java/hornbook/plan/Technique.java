@@ -42,8 +42,8 @@ public enum Technique {
     return this == GLUE_ON || this == CAST_WRAP || this == PROSTHETIC_WALL;
   }
 
-  /** Whether adhesive from a tin or cartridge is used. */
-  boolean adhesive() {
-    return this == GLUE_ON || this == PROSTHETIC_WALL;
+  /** Whether wall is built, and can be built to a wanted depth. */
+  boolean builds() {
+    return this == CAST_WRAP || this == PROSTHETIC_WALL;
   }
 }

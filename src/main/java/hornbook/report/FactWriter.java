@@ -75,8 +75,7 @@ final class FactWriter {
     }
   }
 
-  /** A fact as an object of its own, or null. */
-  void fact(Cited fact) throws IOException {
+  private void fact(Cited fact) throws IOException {
     if (fact == null) {
       json.writeNull();
       return;
@@ -111,8 +110,7 @@ final class FactWriter {
     json.writeStringField("basis", limit.basis().word());
   }
 
-  /** A number; whole ones without a point, infinite ones null. */
-  void number(double value) throws IOException {
+  private void number(double value) throws IOException {
     if (Double.isInfinite(value)) {
       json.writeNull();
     } else if (value == Math.rint(value) && Math.abs(value) < 1e15) {

@@ -53,9 +53,6 @@ final class NextPart {
     Map<String, Set<String>> byWeight = new LinkedHashMap<>();
     Set<String> atTheTop = new LinkedHashSet<>();
     for (Question question : foot.questions()) {
-      if (!question.worth().changesAdvice()) {
-        continue;
-      }
       String name = FieldNames.of(question.field());
       if (question.provisional()) {
         atTheTop.add(name);
@@ -78,20 +75,19 @@ final class NextPart {
     if (question.urgency() != null) {
       return COULD_MEAN + ReferralPart.heading(question.urgency());
     }
-    return switch (question.worth()) {
-      case FIRST_CHOICE -> "could change the first choice";
-      case VERDICT -> "could change what else may be done";
-      case SUPPORT -> "could change the support";
-      case CAUTION -> "could bring a caution";
-      default -> "could only add to the reasons";
-    };
+    return question.couldChange().equals(List.of("caution"))
+        ? "could bring a caution"
+        : "could change what is done";
   }
 
   private Item question(Question question) {
     List<String> changes = question.couldChange();
     int named = Math.min(MOST_CHANGES, changes.size());
-    String could = weight(question) + (named > 0 ? ": " : "");
-    could += changes.stream().limit(named).map(this::named).collect(Collectors.joining(", "));
+    String could =
+        changes.stream()
+            .limit(named)
+            .map(this::named)
+            .collect(Collectors.joining(", ", weight(question) + ": ", ""));
     could += changes.size() > named ? " and " + (changes.size() - named) + " more" : "";
     return new Item(
         FieldNames.of(question.field()),

@@ -27,7 +27,7 @@ final class PlanPage {
 
   static {
     HEADINGS.put(Part.DRESS, "DRESS THE FOOT");
-    HEADINGS.put(Part.PREPARE, "BEFORE ANYTHING GOES ON");
+    HEADINGS.put(Part.PREPARE, "BEFORE YOU GO ON");
     HEADINGS.put(Part.NAILS, "NAILS");
     HEADINGS.put(Part.SHOE, "SHOE");
     HEADINGS.put(Part.BUILD, "BUILD");

@@ -31,9 +31,9 @@ final class LimitsFile {
 
   private LimitsFile() {}
 
-  static List<Limit> read(String file, String text, Faults faults) {
+  static List<Limit> read(String file, String text, List<RuleFault> faults) {
     List<Limit> limits = new ArrayList<>();
-    for (YamlMap entry : YamlMap.list(file, text, faults.all())) {
+    for (YamlMap entry : YamlMap.list(file, text, faults)) {
       entry.only(
           "id",
           "label",
@@ -64,7 +64,7 @@ final class LimitsFile {
         entry.fault(entry.line(), "a limit needs direction, basis and safer", "");
         continue;
       }
-      Limit limit =
+      limits.add(
           new Limit(
               entry.text("id"),
               entry.text("label"),
@@ -80,9 +80,7 @@ final class LimitsFile {
               safer,
               entry.number("step"),
               disputes(entry),
-              computing(entry));
-      limits.add(limit);
-      faults.place(limit, file, entry.line());
+              computing(entry)));
     }
     return limits;
   }

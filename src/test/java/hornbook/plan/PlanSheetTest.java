@@ -1,0 +1,279 @@
+package hornbook.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hornbook.advice.Advice;
+import hornbook.advice.Verdict;
+import hornbook.assessment.Side;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** What stands on the sheets of the exercises, and what does not. */
+class PlanSheetTest {
+  private static final Pattern HOLE = Pattern.compile("\\{(\\w+)}");
+
+  private static Advice torn(String... settings) throws IOException {
+    return Jobs.exercise("showjumper-torn-side", settings);
+  }
+
+  @Test
+  void aTechniqueRuledOutIsRefusedWithItsReasonsAndHasNoWork() throws IOException {
+    Plan plan = Jobs.plan(torn(), Technique.NAIL_ON, PlanWishes.NONE);
+    assertThat(plan.workable()).isFalse();
+    assertThat(plan.refused()).extracting(one -> one.id()).containsExactly("nail-on");
+    assertThat(plan.lines()).isEmpty();
+    assertThat(plan.steps()).isEmpty();
+  }
+
+  @Test
+  void despiteThatItIsMadeAndTheReasonKept() throws IOException {
+    Plan plan =
+        Jobs.plan(torn(), Technique.NAIL_ON, PlanWishes.NONE.withDespite("one day, to the vet"));
+    assertThat(plan.workable()).isTrue();
+    assertThat(plan.wishes().despite()).isEqualTo("one day, to the vet");
+    assertThat(plan.judged().verdict()).isEqualTo(Verdict.RULED_OUT);
+    assertThat(plan.nails()).isNotEmpty();
+  }
+
+  @Test
+  void aSupportRuledOutRefusesTheSheetToo() throws IOException {
+    Advice advice = Jobs.exercise("quarter-crack-that-bleeds");
+    List<String> out =
+        advice.feet().get(0).supports().stream()
+            .filter(one -> one.verdict() == Verdict.RULED_OUT)
+            .map(one -> one.id())
+            .toList();
+    assertThat(out).isNotEmpty();
+    Plan plan = Jobs.plan(advice, Technique.NAIL_ON, PlanWishes.NONE.withSupports(out));
+    assertThat(plan.refused()).extracting(one -> one.id()).containsExactlyElementsOf(out);
+  }
+
+  @Test
+  void aDangerLeavesOnlyWhatToDoUntilTheVetComesWhateverIsWished() throws IOException {
+    for (Technique technique : Technique.values()) {
+      Plan plan = Jobs.plan(torn("feet[0].signs.objectInPlace=true"), technique, Jobs.ANYWAY);
+      assertThat(plan.workable()).isFalse();
+      assertThat(plan.stops()).isNotEmpty().allMatch(stop -> stop.meanwhile() != null);
+      assertThat(plan.lines()).isEmpty();
+      assertThat(plan.nails()).isEmpty();
+      assertThat(plan.materials()).isEmpty();
+    }
+  }
+
+  @Test
+  void aDangerOnOneFootStopsTheWorkOnTheOther() throws IOException {
+    Advice advice =
+        Jobs.exercise("long-toe-under-run-heels", "feet[left-fore].signs.objectInPlace=true");
+    Plan plan = PlanMaker.plan(advice, advice.feet().get(1), Technique.NAIL_ON, Jobs.ANYWAY);
+    assertThat(plan.workable()).isFalse();
+  }
+
+  @Test
+  void withTheVetDirectingTheSheetIsMade() throws IOException {
+    Advice advice = torn("feet[0].signs.objectInPlace=true", "visit.vet=directing");
+    Plan plan = Jobs.plan(advice, Technique.LEAVE_UNSHOD, Jobs.ANYWAY);
+    assertThat(plan.workable()).isTrue();
+  }
+
+  @Test
+  void theBranchShortOfWallIsNailedBehindTheLimitWithTheFewestAndForAShortTime()
+      throws IOException {
+    Plan plan = Jobs.plan(torn(), Technique.NAIL_ON_ADAPTED, PlanWishes.NONE);
+    assertThat(plan.judged().verdict()).isEqualTo(Verdict.WITH_VET);
+    List<PlannedNail> outer =
+        plan.nails().stream().filter(nail -> nail.side() == Side.LATERAL).toList();
+    assertThat(outer).hasSize(2);
+    assertThat(outer).anyMatch(PlannedNail::behind);
+    assertThat(plan.nails().stream().filter(nail -> nail.side() == Side.MEDIAL))
+        .hasSize(3)
+        .noneMatch(PlannedNail::behind);
+    assertThat(Jobs.said(plan, Part.NAILS)).contains("nails.behind");
+    assertThat(plan.interval().limit().id()).isEqualTo("waived.interval");
+    assertThat(plan.nextVisit()).isEqualTo(LocalDate.of(2026, 4, 18).plusDays(28));
+  }
+
+  /** By hand: 48 mm torn, two feather edges of 20, 26 high, the wall before it 8 mm thick. */
+  @Test
+  void compositeIsTheLossAndItsFeatherEdgesAndWhatIsWasted() throws IOException {
+    Plan plan = Jobs.plan(torn(), Technique.PROSTHETIC_WALL, Jobs.ANYWAY);
+    Figure net = Jobs.number(plan, "repair.loss", "volume");
+    double wall = Jobs.number(plan, "repair.loss", "thickness").value();
+    assertThat(wall).isIn(8.0, 9.0);
+    assertThat(net.value()).isCloseTo((48 + 20) * 26 * wall / 1000, within(1e-9));
+    assertThat(Jobs.reckoned(plan, "adhesive in hand").value())
+        .isCloseTo(net.value() * 1.2, within(1e-9));
+    assertThat(Jobs.reckoned(plan, "weight of the adhesive in hand").value())
+        .isCloseTo(net.value() * 1.2 * 1.18, within(1e-9));
+  }
+
+  /** By hand: 8 mm in layers of 1.2 is 7; the band is (86 - 10 + 37 - 10) / 2 high. */
+  @Test
+  void tapeIsCountedInLayersTurnsMetresAndRolls() throws IOException {
+    Plan plan = Jobs.plan(torn(), Technique.CAST_WRAP, Jobs.ANYWAY);
+    assertThat(Jobs.reckoned(plan, "layers of tape").value()).isEqualTo(7);
+    double band = (86 - 10 + 37 - 10) / 2.0;
+    assertThat(Jobs.reckoned(plan, "turns of tape").value()).isEqualTo(Math.ceil(7 * band / 50));
+    double metres = Jobs.reckoned(plan, "casting tape in hand").value();
+    assertThat(Jobs.reckoned(plan, "rolls of casting tape").value())
+        .isEqualTo(Math.ceil(metres / 3.6));
+    Plan thick = Jobs.plan(torn(), Technique.CAST_WRAP, Jobs.ANYWAY.withAdd(10.0));
+    assertThat(Jobs.reckoned(thick, "casting tape in hand").value()).isGreaterThan(metres);
+  }
+
+  @Test
+  void theWrapGrowsTheFootAndTheShoeByTheKitsList() throws IOException {
+    Plan plan = Jobs.plan(torn(), Technique.CAST_WRAP, Jobs.ANYWAY.withAdd(6.0));
+    assertThat(plan.after().width().value()).isEqualTo(124 + 12);
+    assertThat(plan.shoe()).isEqualTo(new Shoe("2", "4"));
+    Plan wide = Jobs.plan(torn(), Technique.CAST_WRAP, Jobs.ANYWAY.withAdd(9.0));
+    assertThat(wide.shoe()).isEqualTo(new Shoe("2", null));
+    assertThat(Jobs.said(wide, Part.SHOE)).contains("shoe.no-size");
+  }
+
+  @Test
+  void theWrapComesOffInTime() throws IOException {
+    Plan plan = Jobs.plan(torn(), Technique.CAST_WRAP, Jobs.ANYWAY);
+    assertThat(plan.interval().value()).isEqualTo(21);
+    assertThat(Jobs.said(plan, Part.GROWTH)).contains("growth.wrap-off");
+  }
+
+  @Test
+  void theBreakoverComesBackByWhatTheFrogSays() throws IOException {
+    Plan plan = Jobs.plan(torn(), Technique.GLUE_ON, PlanWishes.NONE);
+    assertThat(Jobs.number(plan, "dress.toe-back", "back").value()).isEqualTo(46 - 31);
+    Plan near =
+        Jobs.plan(torn("feet[0].measures.toeToFrog=30 mm"), Technique.GLUE_ON, PlanWishes.NONE);
+    assertThat(Jobs.said(near, Part.DRESS)).contains("dress.toe-there");
+  }
+
+  @Test
+  void aFlareComesOffAsMeasuredAndTheWallThatIsLeftIsHeldAgainstTheNail() throws IOException {
+    String flared =
+        """
+        feet:
+          - limb: left-fore
+            wall: [{side: lateral, from: 60, to: 120, state: flared, thickness: 9, flare: 5}]
+        """;
+    Plan plan = Jobs.plan(Jobs.advise(flared), Technique.LEAVE_UNSHOD, Jobs.ANYWAY);
+    assertThat(Jobs.number(plan, "dress.flare", "flare").value()).isEqualTo(5);
+    assertThat(Jobs.number(plan, "dress.flare-thin", "left").value()).isEqualTo(4);
+    Plan unmeasured =
+        Jobs.plan(
+            Jobs.advise(flared.replace(", flare: 5", "")), Technique.LEAVE_UNSHOD, Jobs.ANYWAY);
+    assertThat(unmeasured.missing()).extracting(Missing::field).contains("feet[0].wall[0].flare");
+  }
+
+  @Test
+  void whatWasNotMeasuredIsAskedForAndNotGuessed() {
+    Plan plan =
+        Jobs.plan(Jobs.advise("feet: [{limb: left-fore}]"), Technique.CAST_WRAP, Jobs.ANYWAY);
+    assertThat(plan.missing())
+        .extracting(Missing::field)
+        .contains(
+            "feet[0].measures.toeLength",
+            "feet[0].measures.bearingLength",
+            "feet[0].wall",
+            "kit.wrap.layerThickness",
+            "kit.shoe.thickness",
+            "kit.shoeSizes",
+            "visit.date",
+            "visit.airTemperature");
+    assertThat(plan.after().toeLength().known()).isFalse();
+    assertThat(plan.nails()).isEmpty();
+    assertThat(plan.materials()).isEmpty();
+    assertThat(plan.nextVisit()).isNull();
+    assertThat(plan.interval().value()).isEqualTo(21);
+  }
+
+  @Test
+  void withoutADayGrowthIsCountedInDays() throws IOException {
+    Plan plan = Jobs.plan(torn("visit.date=unknown"), Technique.GLUE_ON, PlanWishes.NONE);
+    assertThat(plan.aboveNailExit().on(plan.aboveNailExit().mean())).isNull();
+    assertThat(plan.aboveNailExit().mean().value()).isPositive();
+    assertThat(Jobs.said(plan, Part.OWNER)).contains("owner.next-days");
+  }
+
+  @Test
+  void anUprightFootIsToldThatEqualDepthHarmsIt() throws IOException {
+    Plan plan =
+        Jobs.plan(
+            Jobs.exercise("broken-forward-overgrown-heels"),
+            Technique.CAST_WRAP,
+            Jobs.ANYWAY.withAdd(8.0));
+    assertThat(Jobs.reckoned(plan, "heels to be lowered, along the wall").value()).isPositive();
+    Plan club =
+        Jobs.plan(
+            Jobs.exercise("club-foot-and-its-pair"), Technique.CAST_WRAP, Jobs.ANYWAY.withAdd(8.0));
+    assertThat(Jobs.said(club)).contains("dress.club", "effect.equal-harms");
+  }
+
+  @Test
+  void heelsAreLoweredTowardThePasternButNoMoreThanOneVisitAllows() throws IOException {
+    Plan plan =
+        Jobs.plan(Jobs.exercise("broken-forward-overgrown-heels"), Technique.NAIL_ON, Jobs.ANYWAY);
+    assertThat(plan.before().toeAngle().value() - plan.after().toeAngle().value())
+        .isCloseTo(3, within(1e-9));
+    assertThat(Jobs.said(plan, Part.EFFECT)).doesNotContain("effect.too-much");
+  }
+
+  @Test
+  void acrylicColderThanTheTableTakesLongerAndTheOwnerIsToldHowLong() throws IOException {
+    Plan plan = Jobs.plan(torn(), Technique.GLUE_ON, PlanWishes.NONE);
+    assertThat(Jobs.minutes(plan, "weight").low()).isGreaterThan(15);
+    assertThat(Jobs.number(plan, "owner.first-day", "full").low()).isGreaterThanOrEqualTo(1440);
+  }
+
+  @Test
+  void everySheetHasTenLinesForTheOwner() throws IOException {
+    for (Plan plan : Jobs.all(Jobs.ANYWAY)) {
+      if (plan.workable()) {
+        assertThat(plan.lines(Part.OWNER)).as(plan.judged().id()).hasSize(10);
+      }
+    }
+  }
+
+  @Test
+  void aTechniqueThatIsRuledOutStillBringsItsCautions() throws IOException {
+    Advice advice = Jobs.exercise("seedy-toe-in-work");
+    Plan plan = Jobs.plan(advice, Technique.CAST_WRAP, Jobs.ANYWAY);
+    assertThat(plan.judged().verdict()).isEqualTo(Verdict.RULED_OUT);
+    assertThat(advice.feet().get(0).cautions()).noneMatch(one -> one.rule().equals("M015"));
+    assertThat(plan.cautions()).anyMatch(one -> one.rule().equals("M015"));
+    Plan shod = Jobs.plan(advice, Technique.NAIL_ON_ADAPTED, Jobs.ANYWAY);
+    assertThat(shod.cautions()).noneMatch(one -> one.rule().equals("M015"));
+  }
+
+  @Test
+  void theSameAskedTwiceGivesTheSame() throws IOException {
+    Advice advice = torn();
+    for (Technique technique : Technique.values()) {
+      assertThat(Jobs.plan(advice, technique, Jobs.ANYWAY))
+          .isEqualTo(Jobs.plan(advice, technique, Jobs.ANYWAY));
+    }
+  }
+
+  @Test
+  void everyNumberNamesItsFormulaAndItsGround() throws IOException {
+    int seen = 0;
+    for (Plan plan : Jobs.all(Jobs.ANYWAY.withAdd(8.0))) {
+      for (Figure one : plan.reckoned()) {
+        Set<String> named = new TreeSet<>();
+        Matcher hole = HOLE.matcher(one.formula());
+        while (hole.find()) {
+          named.add(hole.group(1));
+        }
+        assertThat(one.basis()).as(one.label()).isNotNull();
+        assertThat(one.parts().keySet()).as(one.label()).containsAll(named);
+        seen++;
+      }
+    }
+    assertThat(seen).isGreaterThan(1000);
+  }
+}
