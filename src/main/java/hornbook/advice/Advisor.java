@@ -86,7 +86,8 @@ public final class Advisor {
     Map<String, List<ReasonGiven>> reasons = reasons(sheet, firings, referrals, directs);
     List<Judged> techniques = verdicts.withFirstChoice(judge(book.techniques(), verdicts, reasons));
     List<Judged> supports = judge(book.supports(), verdicts, reasons);
-    List<Question> questions = asking ? Questions.of(book, sheet) : List.of();
+    List<Question> questions =
+        asking ? Questions.of(book, sheet, assessment.visit().vet()) : List.of();
     return new FootAdvice(
         assessment.feet().get(index).limb(),
         index,

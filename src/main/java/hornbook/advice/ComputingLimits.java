@@ -9,10 +9,13 @@ import hornbook.foot.UsualToeLength;
 import hornbook.rulebook.fact.Limit;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** Fills the limits that the computing of a foot takes as arguments from those of the rule base. */
 public final class ComputingLimits {
   private final Map<String, Limit> limits;
+  private final Set<String> missing = new TreeSet<>();
 
   private ComputingLimits(Map<String, Limit> limits) {
     this.limits = limits;
@@ -20,7 +23,20 @@ public final class ComputingLimits {
 
   /** From the limits that hold for the limb and age in hand. */
   public static FootLimits of(Map<String, Limit> limits) {
-    return new ComputingLimits(limits).all();
+    ComputingLimits computing = new ComputingLimits(limits);
+    FootLimits all = computing.all();
+    if (!computing.missing.isEmpty()) {
+      throw new IllegalStateException(
+          "the rule base has no limit " + computing.missing + " for such a foot");
+    }
+    return all;
+  }
+
+  /** The ids of limits that the computing takes and these are without. */
+  public static Set<String> missing(Map<String, Limit> limits) {
+    ComputingLimits computing = new ComputingLimits(limits);
+    computing.all();
+    return Set.copyOf(computing.missing);
   }
 
   private FootLimits all() {
@@ -65,7 +81,8 @@ public final class ComputingLimits {
   private double value(String id) {
     Limit limit = limits.get(id);
     if (limit == null) {
-      throw new IllegalStateException("the rule base has no limit " + id + " for such a foot");
+      missing.add(id);
+      return 1;
     }
     return limit.value();
   }

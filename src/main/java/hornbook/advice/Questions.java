@@ -1,35 +1,74 @@
 package hornbook.advice;
 
+import hornbook.assessment.VetRole;
+import hornbook.rulebook.Named;
 import hornbook.rulebook.Outcome;
-import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Urgency;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What was not looked at and could change the advice: for every rule that only the unknown keeps
- * silent, the fields that would settle it. A possible referral outweighs everything else.
+ * silent, the fields that would settle it, with what that rule could still change. The worthiest
+ * come first.
  */
 final class Questions {
+  private static final String VET = "visit.vet";
+
   private Questions() {}
 
-  static List<Question> of(Rulebook book, FactSheet sheet) {
+  /**
+   * The questions a foot leaves open.
+   *
+   * @param vet the vet's part in the case, null when unknown
+   */
+  static List<Question> of(Rulebook book, FactSheet sheet, VetRole vet) {
+    Collection<RuleState> states = Appraisal.of(book, sheet).values();
+    Prospects prospects = new Prospects(book, states, vet);
     Map<String, Open> open = new LinkedHashMap<>();
-    for (RuleState state : Appraisal.of(book, sheet).values()) {
-      if (!(state.rule().outcome() instanceof Outcome.Finds)) {
-        state.unseen().forEach(field -> open.computeIfAbsent(field, Open::new).could(state.rule()));
+    for (RuleState state : states) {
+      if (state.truth() == Truth.UNKNOWN) {
+        Stake stake = Stake.of(state.rule(), prospects, book);
+        boolean told = stake.worth().changesAdvice();
+        if (told || !(state.rule().outcome() instanceof Outcome.Finds)) {
+          List<String> unseen = state.unseen().toList();
+          for (String field : unseen) {
+            open.computeIfAbsent(field, Open::new)
+                .could(stake, state.rule().title(), unseen.size() == 1);
+          }
+        }
       }
     }
+    if (vet == null && prospects.now() != Truth.FALSE) {
+      Stake stake = directing(book, prospects);
+      open.computeIfAbsent(VET, Open::new)
+          .could(stake, "A vet who directs the work opens it", true);
+    }
     return open.values().stream()
-        .sorted(Comparator.comparing((Open one) -> one.weight).thenComparing(one -> one.field))
+        .sorted(
+            Comparator.comparing((Open one) -> one.worth)
+                .thenComparing(one -> !one.alone)
+                .thenComparing(one -> one.field))
         .map(Open::question)
         .toList();
+  }
+
+  /** Where the vet may be needed now, it counts whether one has the case in hand already. */
+  private static Stake directing(Rulebook book, Prospects prospects) {
+    List<String> changes =
+        Stream.concat(book.techniques().stream(), book.supports().stream())
+            .map(Named::id)
+            .filter(one -> prospects.of(one).mayBeOpen())
+            .toList();
+    return new Stake(changes.isEmpty() ? Worth.MEASURE : Worth.VERDICT, changes, null);
   }
 
   /** A field that is open, and what is known so far of what it could change. */
@@ -37,36 +76,30 @@ final class Questions {
     private final String field;
     private final Set<String> changes = new LinkedHashSet<>();
     private final List<String> titles = new ArrayList<>();
-    private int weight = Integer.MAX_VALUE;
+    private Worth worth;
     private Urgency urgency;
+    private boolean alone;
 
     Open(String field) {
       this.field = field;
     }
 
-    void could(RuleEntry rule) {
-      Outcome outcome = rule.outcome();
-      int own;
-      if (outcome instanceof Outcome.Refers refers) {
-        own = refers.urgency().ordinal();
-        urgency =
-            urgency == null || refers.urgency().compareTo(urgency) < 0 ? refers.urgency() : urgency;
-        changes.add("referral");
-      } else if (outcome instanceof Outcome.Reasons reasons) {
-        own = 10 - reasons.bearing().ordinal();
-        changes.addAll(reasons.subjects());
-      } else {
-        own = 20;
-        changes.add("caution");
-      }
-      if (own < weight) {
-        weight = own;
-        titles.add(0, rule.title());
+    void could(Stake stake, String title, boolean byItself) {
+      changes.addAll(stake.changes());
+      Urgency own = stake.urgency();
+      urgency = urgency == null || own != null && own.compareTo(urgency) < 0 ? own : urgency;
+      if (worth == null || stake.worth().compareTo(worth) < 0) {
+        worth = stake.worth();
+        titles.add(0, title);
+        alone = byItself;
+      } else if (stake.worth() == worth && byItself && !alone) {
+        titles.add(0, title);
+        alone = true;
       }
     }
 
     Question question() {
-      return new Question(field, titles.get(0), List.copyOf(changes), urgency);
+      return new Question(field, titles.get(0), List.copyOf(changes), urgency, worth, alone);
     }
   }
 }

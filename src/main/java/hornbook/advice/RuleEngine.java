@@ -3,7 +3,6 @@ package hornbook.advice;
 import hornbook.rulebook.fact.Cited;
 import hornbook.rulebook.fact.Conclusion;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.kie.api.KieBase;
 import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
@@ -36,8 +35,7 @@ final class RuleEngine {
     } finally {
       session.dispose();
     }
-    firings.sort(
-        Comparator.comparing(Firing::rule).thenComparing(firing -> firing.conclusion().toString()));
+    firings.sort(new FiringOrder());
     return firings;
   }
 

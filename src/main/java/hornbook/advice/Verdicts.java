@@ -65,6 +65,11 @@ final class Verdicts {
   }
 
   private boolean answersAllDefects(List<ReasonGiven> reasons) {
+    return answered(reasons).containsAll(defects);
+  }
+
+  /** The findings that the reasons for a technique rest on: it answers those. */
+  static Set<String> answered(List<ReasonGiven> reasons) {
     Set<String> answered = new HashSet<>();
     for (ReasonGiven reason : reasons) {
       if (reason.bearing() == Bearing.FOR) {
@@ -75,14 +80,14 @@ final class Verdicts {
         }
       }
     }
-    return answered.containsAll(defects);
+    return answered;
   }
 
-  private static boolean spokenAgainst(Judged judged) {
+  static boolean spokenAgainst(Judged judged) {
     return any(judged.reasons(), Bearing.AGAINST);
   }
 
-  private static boolean any(List<ReasonGiven> reasons, Bearing bearing) {
+  static boolean any(List<ReasonGiven> reasons, Bearing bearing) {
     for (ReasonGiven reason : reasons) {
       if (reason.bearing() == bearing) {
         return true;

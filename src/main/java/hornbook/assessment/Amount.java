@@ -92,7 +92,7 @@ public record Amount(Unit bare, double least, double most, double example) imple
   }
 
   /** What it might be, in somebody's units. */
-  String example(Units units) {
+  public String example(Units units) {
     double kept = bare.toKept(example);
     if (units == Units.INCH && bare == Unit.METRE) {
       return Quantity.write(Unit.FOOT.toKept(Math.rint(Unit.FOOT.fromKept(kept))), Unit.FOOT);

@@ -23,12 +23,8 @@ public final class BlankAssessment {
     this.units = units;
   }
 
-  /**
-   * A blank file for these feet; with none, for one foot that has yet to be named.
-   *
-   * @param schema where the JSON Schema lies, for editors that use one; null for none
-   */
-  public static String write(List<Limb> limbs, Units units, String schema) {
+  /** Of these feet nothing is known; with none, of one foot that has yet to be named. */
+  public static Assessment of(List<Limb> limbs) {
     List<Foot> feet = new ArrayList<>();
     for (Limb limb : limbs.isEmpty() ? UNNAMED : limbs) {
       Object[] fields = blank(Fields.FEET);
@@ -37,7 +33,16 @@ public final class BlankAssessment {
     }
     Object[] fields = blank(Fields.ASSESSMENT);
     fields[Fields.ASSESSMENT.names().indexOf("feet")] = feet;
-    return write((Assessment) Fields.ASSESSMENT.shape().build(fields), units, schema);
+    return (Assessment) Fields.ASSESSMENT.shape().build(fields);
+  }
+
+  /**
+   * A blank file for these feet; with none, for one foot that has yet to be named.
+   *
+   * @param schema where the JSON Schema lies, for editors that use one; null for none
+   */
+  public static String write(List<Limb> limbs, Units units, String schema) {
+    return write(of(limbs), units, schema);
   }
 
   /** The same, with everything filled in that is known. */

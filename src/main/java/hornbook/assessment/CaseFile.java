@@ -23,6 +23,7 @@ public record CaseFile(
           "rule",
           "foot",
           "nearMiss",
+          "silent",
           "limits");
 
   static CaseFile of(Located.Group whole) {

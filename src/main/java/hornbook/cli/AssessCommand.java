@@ -1,10 +1,9 @@
 package hornbook.cli;
 
-import hornbook.advice.Advice;
 import hornbook.advice.Advisor;
 import hornbook.assessment.ReadResult;
-import hornbook.report.AdviceText;
 import hornbook.report.TextOptions;
+import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 
@@ -52,10 +51,12 @@ final class AssessCommand implements Task {
         new TextOptions(units.units(), detail.detail(), colour, TextOptions.USUAL_WIDTH);
     List<ReadResult.Good> read = Assessments.read(files.value(), set.settings(), surroundings);
     Advisor advisor = new Advisor(rules.of(surroundings).loaded());
-    List<Advice> advice = read.stream().map(one -> advisor.advise(one.assessment())).toList();
-    StringBuilder text = new StringBuilder();
-    advice.forEach(one -> text.append(AdviceText.render(one, options)));
-    output.deliver(text.toString(), surroundings);
-    return failOn.of(advice);
+    List<Assessed> assessed = new ArrayList<>();
+    for (int at = 0; at < read.size(); at++) {
+      String file = InputFile.shown(files.value().get(at));
+      assessed.add(new Assessed(file, advisor.advise(read.get(at).assessment())));
+    }
+    output.deliver(new Rendering(options).of(format.format(), assessed), surroundings);
+    return failOn.of(assessed.stream().map(Assessed::advice).toList());
   }
 }

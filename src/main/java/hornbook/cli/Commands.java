@@ -15,6 +15,8 @@ final class Commands {
   static {
     ALL.put("assess", AssessCommand::new);
     ALL.put("plan", PlanCommand::new);
+    ALL.put("why", WhyCommand::why);
+    ALL.put("why-not", WhyCommand::whyNot);
     ALL.put("new", NewCommand::new);
     ALL.put("rules", RulesCommand::new);
     ALL.put("completion", CompletionCommand::new);
@@ -22,7 +24,7 @@ final class Commands {
   }
 
   /** Those that cannot do without the rules, if what they are given is in order. */
-  private static final Set<String> FIRING = Set.of("assess", "plan");
+  private static final Set<String> FIRING = Set.of("assess", "plan", "why", "why-not");
 
   private Commands() {}
 

@@ -1,5 +1,6 @@
 package hornbook.cli;
 
+import java.util.stream.Collectors;
 import picocli.AutoComplete;
 import picocli.CommandLine.Model.CommandSpec;
 
@@ -27,7 +28,13 @@ final class CompletionCommand implements Task {
 
   @Override
   public ExitCode run() {
-    surroundings.print(AutoComplete.bash("hornbook", Commands.whole(surroundings)));
+    String script = AutoComplete.bash("hornbook", Commands.whole(surroundings));
+    String bare =
+        script
+            .lines()
+            .filter(line -> !line.strip().startsWith("#"))
+            .collect(Collectors.joining("\n", "# Completes hornbook in bash and zsh.\n", "\n"));
+    surroundings.print(bare);
     return ExitCode.DONE;
   }
 }

@@ -37,8 +37,8 @@ final class Misuse {
       return missing(missing, command);
     }
     ArgSpec argument = misused.getArgSpec();
-    if (misused instanceof OverwrittenOptionException) {
-      return name(argument) + " is given twice";
+    if (misused instanceof OverwrittenOptionException twice) {
+      return name(twice.getOverwritten()) + " is given twice";
     }
     if (misused.getCause() instanceof TypeConversionException refused) {
       then.addAll(List.of(refused.getMessage().split("\n")));
@@ -74,12 +74,12 @@ final class Misuse {
 
   private static String missing(MissingParameterException missing, CommandSpec command) {
     List<ArgSpec> lacking = missing.getMissing();
-    if (lacking.isEmpty() || lacking.get(0) instanceof OptionSpec) {
-      return lacking.isEmpty() ? missing.getMessage() : name(lacking.get(0)) + " is missing";
+    if (!lacking.isEmpty() && lacking.get(0) instanceof OptionSpec option) {
+      return option.longestName() + " needs " + option.paramLabel();
     }
     return command.qualifiedName()
         + " needs "
-        + lacking.stream().map(Misuse::name).collect(Collectors.joining(" and "));
+        + lacking.stream().map(ArgSpec::paramLabel).collect(Collectors.joining(" and "));
   }
 
   private static String name(ArgSpec argument) {

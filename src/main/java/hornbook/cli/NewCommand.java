@@ -1,8 +1,10 @@
 package hornbook.cli;
 
+import hornbook.assessment.Assessment;
 import hornbook.assessment.BlankAssessment;
 import hornbook.assessment.Limb;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 
@@ -15,17 +17,24 @@ final class NewCommand implements Task {
       new Arguments(
           this,
           "new",
-          "A blank assessment to fill in, with a word on how to look at or measure each thing.",
+          "A blank assessment to fill in, with a word on how to look at or measure each thing;",
+          "or, with --ask, an interview that asks only what can still matter, the weightiest",
+          "first, and saves every answer.",
           "",
           "Examples:",
           "  hornbook new --limb left-fore --output tansy.yaml",
           "  hornbook new --limb left-fore --limb right-fore --units inch --output tansy.yaml",
           "  hornbook new",
+          "  hornbook new --ask tansy.yaml",
           "",
           "Then, when it is filled in: hornbook assess tansy.yaml",
           "");
   private final Value<List<Limb>> limbs =
       arguments.words(Limb.class, "the foot; may be given again", "--limb");
+  private final Value<Boolean> ask =
+      arguments.flag("--ask", "ask for each thing in turn; FILE is gone on with if it is there");
+  private final Value<List<String>> file =
+      arguments.operands("FILE", "0..1", "the file of an interview, begun or not; with --ask");
   private final UnitsOption units = new UnitsOption(arguments);
   private final OutputOption output = new OutputOption(arguments);
 
@@ -41,8 +50,37 @@ final class NewCommand implements Task {
   @Override
   public ExitCode run() {
     List<Limb> each = limbs.value().stream().distinct().toList();
+    if (ask.value()) {
+      return interview(each);
+    }
+    if (!file.value().isEmpty()) {
+      throw Failure.usage(
+          file.value().get(0) + " is for an interview",
+          "an interview: hornbook new --ask " + file.value().get(0),
+          "a blank file: hornbook new --output " + file.value().get(0));
+    }
     output.deliverNew(BlankAssessment.write(each, units.units(), schema()), surroundings);
     return ExitCode.DONE;
+  }
+
+  private ExitCode interview(List<Limb> each) {
+    String from = file.value().isEmpty() ? null : file.value().get(0);
+    boolean begun = from != null && InterviewFile.exists(from);
+    if (InputFile.STANDARD_INPUT.equals(from)) {
+      throw Failure.usage("standard input is for the answers", "name a file to go on with");
+    }
+    if (from != null && !begun && output.file() != null) {
+      throw Failure.usage("there is no file " + from + " to go on with", "give --output alone");
+    }
+    String to = output.file() == null ? from : output.file();
+    Assessment known =
+        begun
+            ? InterviewFile.read(from, each, from.equals(to), surroundings)
+            : BlankAssessment.of(each);
+    LocalDate today = LocalDate.now();
+    boolean ours = begun && from.equals(to);
+    InterviewFile kept = new InterviewFile(surroundings, to, ours, units.units(), schema(), today);
+    return new InterviewTask(surroundings, known, each, kept, units.units(), today).run();
   }
 
   /**
@@ -51,6 +89,7 @@ final class NewCommand implements Task {
    */
   private String schema() {
     Path home = surroundings.home();
-    return output.toScreen() || home == null ? null : home.resolve(SCHEMA).toUri().toString();
+    boolean toScreen = output.toScreen() && !ask.value();
+    return toScreen || home == null ? null : home.resolve(SCHEMA).toUri().toString();
   }
 }

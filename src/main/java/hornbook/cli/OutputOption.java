@@ -24,6 +24,11 @@ final class OutputOption {
     return file.value() == null || file.value().equals(InputFile.STANDARD_INPUT);
   }
 
+  /** The file named, {@code -} for standard output; null when none was. */
+  String file() {
+    return file.value();
+  }
+
   void deliver(String result, Surroundings surroundings) {
     if (toScreen()) {
       surroundings.print(result);

@@ -36,18 +36,18 @@ final class ResultFile {
     byte[] bytes = result.getBytes(StandardCharsets.UTF_8);
     try {
       Path file = Path.of(name);
-      Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
-      if (Files.isDirectory(target)) {
+      if (Files.isDirectory(file)) {
         throw failure("it is a folder", "name a file in it");
       }
-      if (Files.exists(target) && !Files.isRegularFile(target)) {
-        Files.write(target, bytes);
-      } else if (!replace && Files.exists(target)) {
+      boolean there = Files.exists(file);
+      if (there && !Files.isRegularFile(file)) {
+        Files.write(file, bytes);
+      } else if (there && !replace) {
         throw failure("there is such a file already", "name another file, or take it away first");
-      } else if (Files.exists(target) && !Files.isWritable(target)) {
+      } else if (there && !Files.isWritable(file)) {
         throw failure("the file is write-protected", "name another file, or lift the protection");
       } else {
-        putInPlace(target, bytes);
+        putInPlace(there ? file.toRealPath() : file.toAbsolutePath(), bytes);
       }
     } catch (InvalidPathException noName) {
       throw failure("no file can have such a name", "name another file");

@@ -9,14 +9,14 @@ final class RootCommand implements Task {
       new Arguments(
           this,
           "hornbook",
-          "Advice for a horse's foot whose wall can no longer be trusted: reasons, cautions,",
-          "and when it is the vet's case.",
+          "Advice for a horse's foot whose wall can no longer be trusted: reasons,",
+          "cautions, and when it is the vet's case.",
           "",
           "Examples:",
-          "  hornbook new --limb left-fore --output tansy.yaml   a blank to fill in",
-          "  hornbook assess tansy.yaml                          the advice",
-          "  hornbook plan tansy.yaml --technique glue-on        the job sheet for a technique",
-          "  hornbook rules show N003                            one rule, with its grounds",
+          "  hornbook new --limb left-fore --output tansy.yaml  a blank to fill in",
+          "  hornbook assess tansy.yaml                         the advice",
+          "  hornbook plan tansy.yaml --technique glue-on       the job sheet",
+          "  hornbook rules show N003                           one rule, its grounds",
           "");
 
   RootCommand(Surroundings surroundings) {
@@ -31,9 +31,9 @@ final class RootCommand implements Task {
         .usageMessage()
         .footer(
             "",
-            "Decision support, not a diagnosis. Exit codes: 0 done, 1 --fail-on met or a job sheet",
-            "refused, 2 usage, 65 not a valid assessment, 66 no such file, 70 fault in the program,",
-            "74 cannot write.");
+            "Decision support, not a diagnosis. Exit codes: 0 done, 1 --fail-on met or a",
+            "job sheet refused, 2 usage, 65 not a valid assessment, 66 no such file, 70",
+            "fault in the program, 74 cannot write.");
   }
 
   @Override

@@ -10,13 +10,22 @@ import java.nio.file.Path;
 final class RuleCases {
   private RuleCases() {}
 
-  /** The case that fires a rule; null where it is not at hand. */
-  static CaseShown of(String rule, Surroundings surroundings) {
-    Path home = surroundings.home();
-    Path file = home == null ? null : home.resolve("cases/rules/" + rule + ".yaml");
-    if (file == null || !Files.isRegularFile(file)) {
-      return null;
+  /**
+   * The case that fires a rule; null where it is not at hand.
+   *
+   * @param own the folder of own rules, or null
+   */
+  static CaseShown of(String rule, Path own, Surroundings surroundings) {
+    for (Path folder : new Path[] {own, surroundings.home()}) {
+      Path file = folder == null ? null : folder.resolve("cases/rules/" + rule + ".yaml");
+      if (file != null && Files.isRegularFile(file)) {
+        return read(file);
+      }
     }
+    return null;
+  }
+
+  private static CaseShown read(Path file) {
     try {
       RuleCase one = RuleCase.read(file);
       return new CaseShown(one.title(), shown(file), one.nearMiss());

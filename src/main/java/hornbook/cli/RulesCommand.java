@@ -19,6 +19,9 @@ final class RulesCommand implements Task {
   RulesCommand(Surroundings surroundings) {
     spec().addSubcommand("list", new CommandLine(new RulesListCommand(surroundings).spec()));
     spec().addSubcommand("show", new CommandLine(new RulesShowCommand(surroundings).spec()));
+    spec().addSubcommand("diff", new CommandLine(new RulesDiffCommand(surroundings).spec()));
+    spec().addSubcommand("new", new CommandLine(new RulesNewCommand(surroundings).spec()));
+    spec().addSubcommand("try", new CommandLine(new RulesTryCommand(surroundings).spec()));
   }
 
   @Override

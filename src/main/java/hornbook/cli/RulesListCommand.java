@@ -25,6 +25,7 @@ final class RulesListCommand implements Task {
   private final Value<String> topic =
       arguments.text("TOPIC", "only the rules of this topic", "--topic");
   private final ListFormatOption format = new ListFormatOption(arguments);
+  private final RulesOption rules = new RulesOption(arguments);
   private final OutputOption output = new OutputOption(arguments);
 
   RulesListCommand(Surroundings surroundings) {
@@ -38,7 +39,7 @@ final class RulesListCommand implements Task {
 
   @Override
   public ExitCode run() {
-    Rulebook book = surroundings.rules().book();
+    Rulebook book = rules.of(surroundings).book();
     List<Topic> topics = topics(book);
     String list =
         format.json() ? new CatalogueJson(book).rules(topics) : RuleList.text(book, topics);

@@ -1,63 +1,53 @@
 package hornbook.cli;
 
-import hornbook.assessment.Fault;
 import hornbook.rulebook.LoadedRules;
-import hornbook.rulebook.Practice;
-import hornbook.rulebook.PracticeReader;
 import hornbook.rulebook.Rulebook;
-import java.util.ArrayList;
-import java.util.List;
+import java.nio.file.Path;
 
-/** Which rules are held to: those of the program, changed by a local practice. */
+/** Which rules are held to: those of the program or others, as a local practice has them. */
 final class RulesOption {
-  private final Value<String> practice;
-  private final Value<Boolean> acceptLessSafe;
+  private final PracticeOption practice;
+  private final Value<String> folder;
+  private final Value<Boolean> trust;
 
   RulesOption(Arguments arguments) {
-    practice =
+    practice = new PracticeOption(arguments);
+    folder =
         arguments.text(
-            "FILE",
-            "a local practice: limits of a yard, college or country, its notes, law and numbers",
-            "--practice");
-    acceptLessSafe =
+            "DIR", "rules of your own, whole or added to those of the program", "--rules");
+    trust =
         arguments.flag(
-            "--accept-less-safe", "let the practice move limits toward less safety, and mark it");
+            "--trust-rules", "you trust whoever wrote the rules of DIR: they run as a program");
+  }
+
+  /** The folder of own rules; null where those of the program are meant. */
+  Path folder() {
+    return folder.value() == null ? null : RulesFolder.of(folder.value());
   }
 
   /** The rules asked for. */
   Rules of(Surroundings surroundings) {
-    Rules base = surroundings.rules();
-    if (practice.value() == null) {
-      if (acceptLessSafe.value()) {
-        throw Failure.usage("--accept-less-safe without --practice FILE", "give both, or neither");
+    return practice.on(base(surroundings), surroundings);
+  }
+
+  private Rules base(Surroundings surroundings) {
+    if (folder.value() == null) {
+      if (trust.value()) {
+        throw Failure.usage("--trust-rules without --rules DIR", "give both, or neither");
       }
-      return base;
+      return surroundings.rules();
     }
-    Practice local = read(base.book(), surroundings);
+    LoadedRules loaded = RulesFolder.load(folder.value(), trust.value(), surroundings);
     return new Rules() {
       @Override
       public Rulebook book() {
-        return base.book().under(local);
+        return loaded.book();
       }
 
       @Override
       public LoadedRules loaded() {
-        LoadedRules loaded = base.loaded();
-        return new LoadedRules(loaded.book().under(local), loaded.rules());
+        return loaded;
       }
     };
-  }
-
-  private Practice read(Rulebook book, Surroundings surroundings) {
-    List<Fault> faults = new ArrayList<>();
-    byte[] bytes = InputFile.read(practice.value(), surroundings);
-    String name = InputFile.shown(practice.value());
-    Practice local = PracticeReader.read(bytes, name, book, acceptLessSafe.value(), faults);
-    if (!faults.isEmpty()) {
-      FaultsFound found = new FaultsFound("a limit, its value and safe side: hornbook rules show");
-      found.in(faults);
-      found.stopIfAny();
-    }
-    return local;
   }
 }

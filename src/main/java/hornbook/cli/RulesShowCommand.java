@@ -31,6 +31,7 @@ final class RulesShowCommand implements Task {
       arguments.operand("ID", "the id of a rule, limit, finding, technique, support or source");
   private final ListFormatOption format = new ListFormatOption(arguments);
   private final UnitsOption units = new UnitsOption(arguments);
+  private final RulesOption rules = new RulesOption(arguments);
   private final OutputOption output = new OutputOption(arguments);
 
   RulesShowCommand(Surroundings surroundings) {
@@ -44,7 +45,7 @@ final class RulesShowCommand implements Task {
 
   @Override
   public ExitCode run() {
-    Rulebook book = surroundings.rules().book();
+    Rulebook book = rules.of(surroundings).book();
     String rule = id.value().toUpperCase(Locale.ROOT);
     String known = book.rules().containsKey(rule) ? rule : id.value();
     String shown = shown(book, known).orElseThrow(() -> unknown(book));
@@ -58,7 +59,8 @@ final class RulesShowCommand implements Task {
     }
     if (book.rules().containsKey(known)) {
       RulePage page = new RulePage(book, units.units());
-      return Optional.of(page.text(book.rules().get(known), RuleCases.of(known, surroundings)));
+      return Optional.of(
+          page.text(book.rules().get(known), RuleCases.of(known, rules.folder(), surroundings)));
     }
     return new CataloguePage(book, units.units()).of(known);
   }

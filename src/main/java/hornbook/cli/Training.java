@@ -22,14 +22,17 @@ public final class Training {
    */
   public static void main(String[] arguments) throws IOException {
     Path home = Path.of(arguments[0]);
+    ShippedWithProgram rules = new ShippedWithProgram();
+    rules.loadAhead();
+    Surroundings surroundings = surroundings(home, rules);
     for (Path file : exercises(home)) {
-      run(home, "assess", file.toString());
-      run(home, "assess", "--format", "json", file.toString());
+      run(surroundings, "assess", file.toString());
+      run(surroundings, "assess", "--format", "json", file.toString());
     }
-    run(home, "rules", "list");
-    run(home, "rules", "show", "N003");
-    run(home, "--help");
-    run(home, "--version");
+    run(surroundings, "rules", "list");
+    run(surroundings, "rules", "show", "N003");
+    run(surroundings, "--help");
+    run(surroundings, "--version");
   }
 
   private static List<Path> exercises(Path home) throws IOException {
@@ -38,19 +41,20 @@ public final class Training {
     }
   }
 
-  private static void run(Path home, String... command) {
+  private static Surroundings surroundings(Path home, Rules rules) {
     OutputStream nowhere = OutputStream.nullOutputStream();
-    Surroundings surroundings =
-        new Surroundings(
-            new ByteArrayInputStream(new byte[0]),
-            nowhere,
-            new PrintStream(nowhere),
-            Map.of(),
-            false,
-            home,
-            new ShippedWithProgram());
-    int code = Hornbook.run(surroundings, command);
-    if (code != 0) {
+    return new Surroundings(
+        new ByteArrayInputStream(new byte[0]),
+        nowhere,
+        new PrintStream(nowhere),
+        Map.of(),
+        false,
+        home,
+        rules);
+  }
+
+  private static void run(Surroundings surroundings, String... command) {
+    if (Hornbook.run(surroundings, command) != 0) {
       System.exit(1);
     }
   }

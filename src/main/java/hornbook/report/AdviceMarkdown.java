@@ -44,7 +44,8 @@ public final class AdviceMarkdown {
       line.append("**").append(escaped(lead)).append("** ");
     }
     Item rest = new Item("", item.text(), item.notes(), item.rule());
-    line.append(escaped(rest.line()));
+    String text = item.lead().isEmpty() ? Sentence.capital(rest.line()) : rest.line();
+    line.append(escaped(text));
     page.append(line.toString().stripTrailing()).append('\n');
     item.notes().forEach(note -> page.append("  - ").append(escaped(note)).append('\n'));
   }

@@ -197,6 +197,7 @@ final class AdviceWriter {
     json.writeStringField("why", question.why());
     texts("couldChange", question.couldChange());
     urgency(question.urgency());
+    json.writeStringField("worth", question.worth().word());
     json.writeBooleanField("provisional", question.provisional());
     json.writeEndObject();
   }

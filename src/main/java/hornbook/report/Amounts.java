@@ -42,8 +42,8 @@ public final class Amounts {
   }
 
   /**
-   * The same with so many more decimals than usual; lengths in inches then come in decimals, not
-   * sixteenths.
+   * The same with so many more decimals than usual, or one fewer; lengths in inches come in
+   * sixteenths, but with more decimals in those.
    */
   public String text(double value, String unit, int finer) {
     Amount amount = amount(value, unit);
@@ -60,7 +60,9 @@ public final class Amounts {
     }
     boolean nothingBelow = low == 0 && !unit.equals("days") && !unit.equals("deg");
     if (Double.isInfinite(high)) {
-      return Double.isInfinite(low) ? "not known" : "at least " + text(low, unit, finer);
+      return Double.isInfinite(low) || nothingBelow
+          ? "not known"
+          : "at least " + text(low, unit, finer);
     }
     if (Double.isInfinite(low) || nothingBelow) {
       return "at most " + text(high, unit, finer);
@@ -71,16 +73,46 @@ public final class Amounts {
     return same ? "about " + top : Numbers.spanned(from, top);
   }
 
+  /** How far one value lies from another: {@code 2 mm}, {@code 0.2}, {@code 1 grade}. */
+  public String gap(double gap, String unit) {
+    return switch (unit) {
+      case "ratio" -> Numbers.rounded(gap, 2);
+      case "grade" -> Numbers.counted(gap, "grade");
+      default -> {
+        Amount amount = new Amount(gapAmount(gap, unit), amount(gap, unit).unit());
+        yield Numbers.withUnit(finest(amount), amount.unit());
+      }
+    };
+  }
+
+  /** How far one value lies from another, as a number of these units. */
+  double gapAmount(double gap, String unit) {
+    return amount(gap, unit).value() - amount(0, unit).value();
+  }
+
+  /** With as many decimals as a small gap needs to be more than nothing. */
+  private static String finest(Amount amount) {
+    String number = number(amount, 0);
+    for (int finer = 1; number.equals("0") && amount.value() != 0 && finer < 4; finer++) {
+      number = number(amount, finer);
+    }
+    return number;
+  }
+
   /** From one place to another: {@code 0 to 40 mm}. */
   String span(double from, double to, String unit) {
-    return Numbers.spanned(number(amount(from, unit), 0), text(to, unit));
+    return span(from, to, unit, 0);
+  }
+
+  String span(double from, double to, String unit, int finer) {
+    return Numbers.spanned(number(amount(from, unit), finer), text(to, unit, finer));
   }
 
   private static String number(Amount amount, int finer) {
-    boolean sixteenths = amount.unit().equals("in") && finer == 0;
+    boolean sixteenths = amount.unit().equals("in") && finer <= 0;
     return sixteenths
         ? Numbers.sixteenths(amount.value())
-        : Numbers.rounded(amount.value(), Numbers.decimals(amount.unit()) + finer);
+        : Numbers.rounded(amount.value(), Math.max(0, Numbers.decimals(amount.unit()) + finer));
   }
 
   private static Unit known(String symbol) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** The limits that readings are held against, with the name of what lies beyond each. */
 final class Bands {
@@ -21,7 +22,14 @@ final class Bands {
    * @param beyond whether it is the far side of the limit that bears the name
    * @param finding the finding that lies there, or null
    */
-  private record Held(String limit, boolean beyond, String finding) {}
+  private record Held(String limit, boolean beyond, String finding) {
+    /** As equals, which a cold start would have to make first. */
+    boolean same(Held other) {
+      return limit.equals(other.limit)
+          && beyond == other.beyond
+          && Objects.equals(finding, other.finding);
+    }
+  }
 
   /**
    * A band beside a reading.
@@ -41,7 +49,7 @@ final class Bands {
           List<Held> to =
               (finding == null ? others : named)
                   .computeIfAbsent(reading.what(), what -> new ArrayList<>());
-          if (!to.contains(held)) {
+          if (to.stream().noneMatch(held::same)) {
             to.add(held);
           }
         }

@@ -1,6 +1,5 @@
 package hornbook.report;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import hornbook.rulebook.FindingKind;
 import hornbook.rulebook.Named;
@@ -11,8 +10,6 @@ import hornbook.rulebook.Topic;
 import hornbook.rulebook.fact.Bearing;
 import hornbook.rulebook.fact.Limit;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,7 +25,7 @@ public final class CatalogueJson {
 
   /** A list of the rules of these topics. */
   public String rules(List<Topic> topics) {
-    return written(
+    return JsonText.of(
         json -> {
           json.writeStartArray();
           for (Topic topic : topics) {
@@ -42,11 +39,11 @@ public final class CatalogueJson {
 
   /** A rule, limit, finding, technique, support or source; empty where none has this id. */
   public Optional<String> of(String id) {
-    Body body = body(id);
-    return body == null ? Optional.empty() : Optional.of(written(body));
+    JsonText.Body body = body(id);
+    return body == null ? Optional.empty() : Optional.of(JsonText.of(body));
   }
 
-  private Body body(String id) {
+  private JsonText.Body body(String id) {
     if (book.rules().containsKey(id)) {
       return json -> new RuleJson(book, json).rule(book.rules().get(id));
     }
@@ -117,20 +114,5 @@ public final class CatalogueJson {
       json.writeString(rule.id());
     }
     json.writeEndArray();
-  }
-
-  private interface Body {
-    void writeTo(JsonGenerator json) throws IOException;
-  }
-
-  private static String written(Body body) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.useDefaultPrettyPrinter();
-      body.writeTo(json);
-    } catch (IOException never) {
-      throw new UncheckedIOException(never);
-    }
-    return text.append('\n').toString();
   }
 }

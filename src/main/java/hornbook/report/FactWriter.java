@@ -75,7 +75,8 @@ final class FactWriter {
     }
   }
 
-  private void fact(Cited fact) throws IOException {
+  /** A fact as an object of its own, or null. */
+  void fact(Cited fact) throws IOException {
     if (fact == null) {
       json.writeNull();
       return;
@@ -110,7 +111,8 @@ final class FactWriter {
     json.writeStringField("basis", limit.basis().word());
   }
 
-  private void number(double value) throws IOException {
+  /** A number; whole ones without a point, infinite ones null. */
+  void number(double value) throws IOException {
     if (Double.isInfinite(value)) {
       json.writeNull();
     } else if (value == Math.rint(value) && Math.abs(value) < 1e15) {

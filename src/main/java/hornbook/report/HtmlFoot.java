@@ -56,6 +56,8 @@ final class HtmlFoot {
     page.element("h3", section.heading()).line();
     if (section.kind() == Kind.MEASURES) {
       measures(section.items());
+    } else if (section.inOne()) {
+      page.element("p", Sentence.capital(section.items().get(0).line())).line();
     } else {
       page.open("ul").line();
       section.items().forEach(item -> item(section, item));
@@ -75,7 +77,7 @@ final class HtmlFoot {
       page.element("strong", lead).text(" ");
     }
     Item rest = new Item("", item.text(), item.notes(), item.rule());
-    linked(rest.line());
+    linked(item.lead().isEmpty() ? Sentence.capital(rest.line()) : rest.line());
     for (String note : item.notes()) {
       page.open("p");
       linked(note);

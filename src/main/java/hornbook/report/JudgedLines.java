@@ -78,7 +78,11 @@ final class JudgedLines {
     long more = count(judged, bearing) - 1;
     long against = bearing == Bearing.FOR ? count(judged, Bearing.AGAINST) : 0;
     String said = more > 0 ? ", and " + more + " more" : "";
-    return said + (against > 0 ? "; against it " + against : "");
+    boolean open = judged.verdict() == Verdict.WORKABLE && bearing != Bearing.NEEDS;
+    long needs = open ? count(judged, Bearing.NEEDS) : 0;
+    return said
+        + (against > 0 ? "; against it " + against : "")
+        + (needs > 0 ? "; to do first " + needs : "");
   }
 
   private static long count(Judged judged, Bearing bearing) {

@@ -14,14 +14,19 @@ final class LimitText {
 
   /** All of it in one line. */
   String line(Limit limit) {
+    StringBuilder line = new StringBuilder(alone(limit));
+    limit.disputes().forEach(dispute -> line.append("; but ").append(other(limit, dispute)));
+    return line.toString();
+  }
+
+  /** Without what others say. */
+  String alone(Limit limit) {
     StringBuilder line = new StringBuilder(limit.label());
     line.append(": ").append(phrases.of(limit)).append(" (").append(limit.basis().word());
     if (Citations.work(limit.source())) {
       line.append(", ").append(citations.brief(limit.source()));
     }
-    line.append(": ").append(phrases.plain(limit.locator())).append(")");
-    limit.disputes().forEach(dispute -> line.append("; but ").append(other(limit, dispute)));
-    return line.toString();
+    return line.append(": ").append(phrases.plain(limit.locator())).append(")").toString();
   }
 
   /** What another author says: {@code Hunting 1895: 2, four or five in all hold a small shoe}. */

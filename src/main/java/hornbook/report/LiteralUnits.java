@@ -40,8 +40,9 @@ final class LiteralUnits {
   private String said(Matcher amount) {
     double from = Double.parseDouble(amount.group(1));
     String unit = amount.group(3);
+    int finer = amount.group().contains(".") ? 0 : -1;
     return amount.group(2) == null
-        ? amounts.text(from, unit)
-        : amounts.span(from, Double.parseDouble(amount.group(2)), unit);
+        ? amounts.text(from, unit, finer)
+        : amounts.span(from, Double.parseDouble(amount.group(2)), unit, finer);
   }
 }

@@ -53,6 +53,9 @@ final class NextPart {
     Map<String, Set<String>> byWeight = new LinkedHashMap<>();
     Set<String> atTheTop = new LinkedHashSet<>();
     for (Question question : foot.questions()) {
+      if (!question.worth().changesAdvice()) {
+        continue;
+      }
       String name = FieldNames.of(question.field());
       if (question.provisional()) {
         atTheTop.add(name);
@@ -75,19 +78,20 @@ final class NextPart {
     if (question.urgency() != null) {
       return COULD_MEAN + ReferralPart.heading(question.urgency());
     }
-    return question.couldChange().equals(List.of("caution"))
-        ? "could bring a caution"
-        : "could change what is done";
+    return switch (question.worth()) {
+      case FIRST_CHOICE -> "could change the first choice";
+      case VERDICT -> "could change what else may be done";
+      case SUPPORT -> "could change the support";
+      case CAUTION -> "could bring a caution";
+      default -> "could only add to the reasons";
+    };
   }
 
   private Item question(Question question) {
     List<String> changes = question.couldChange();
     int named = Math.min(MOST_CHANGES, changes.size());
-    String could =
-        changes.stream()
-            .limit(named)
-            .map(this::named)
-            .collect(Collectors.joining(", ", weight(question) + ": ", ""));
+    String could = weight(question) + (named > 0 ? ": " : "");
+    could += changes.stream().limit(named).map(this::named).collect(Collectors.joining(", "));
     could += changes.size() > named ? " and " + (changes.size() - named) + " more" : "";
     return new Item(
         FieldNames.of(question.field()),

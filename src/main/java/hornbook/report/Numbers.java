@@ -57,6 +57,12 @@ final class Numbers {
     return count + " " + what + (count == 1 ? "" : "s");
   }
 
+  /** {@code 1 grade}, {@code 0.5 grades}. */
+  static String counted(double count, String what) {
+    String number = rounded(count, 1);
+    return number + " " + what + (number.equals("1") ? "" : "s");
+  }
+
   /** From one number to another, the unit said once: {@code grade 1 to 2}, {@code 2 to 4 mm}. */
   static String spanned(String from, String top) {
     String grade = "grade ";

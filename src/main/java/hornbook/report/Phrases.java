@@ -121,6 +121,15 @@ public final class Phrases {
     return sentence.text();
   }
 
+  /** A reading with as many decimals as tell it from a limit. */
+  String apart(Reading reading, Limit limit) {
+    int finer = 0;
+    while (finer < FINEST && blurred(reading, limit, finer)) {
+      finer++;
+    }
+    return of(reading, finer);
+  }
+
   /** How many more decimals tell a reading from the limit it was held against. */
   private int telling(Says says) {
     int finer = 0;
@@ -135,13 +144,17 @@ public final class Phrases {
       for (Cited other : says.holes().values()) {
         if (one instanceof Reading reading
             && other instanceof Limit limit
-            && reading.exact()
-            && reading.low() != limit.value()
-            && of(reading, finer).equals(of(limit, finer))) {
+            && blurred(reading, limit, finer)) {
           return true;
         }
       }
     }
     return false;
+  }
+
+  private boolean blurred(Reading reading, Limit limit, int finer) {
+    return reading.exact()
+        && reading.low() != limit.value()
+        && of(reading, finer).equals(of(limit, finer));
   }
 }

@@ -68,7 +68,7 @@ final class RuleWords {
         .collect(Collectors.joining("; "));
   }
 
-  private String side(Limit limit, boolean satisfies) {
+  String side(Limit limit, boolean satisfies) {
     boolean above = (limit.direction() == Limit.Direction.AT_LEAST) == satisfies;
     boolean itself = limit.inclusive() == satisfies;
     String value = phrases.of(limit);
@@ -90,13 +90,13 @@ final class RuleWords {
     return only.isEmpty() ? "" : " (" + String.join(", ", only) + ")";
   }
 
-  private static String all(Map<String, WordTest> tests) {
+  static String all(Map<String, WordTest> tests) {
     return tests.entrySet().stream()
         .map(test -> test.getKey() + " " + words(test.getValue()))
         .collect(Collectors.joining(", "));
   }
 
-  private static String words(WordTest test) {
+  static String words(WordTest test) {
     String words = test.words().stream().map(PlainWords::of).collect(Collectors.joining(" or "));
     return test.oneOf() ? words : "anything but " + words;
   }
@@ -118,7 +118,7 @@ final class RuleWords {
     return "warns: " + PlainWords.of(((Outcome.Cautions) outcome).id());
   }
 
-  private static String soon(Urgency urgency) {
+  static String soon(Urgency urgency) {
     return switch (urgency) {
       case NOW -> "now";
       case TODAY -> "today";

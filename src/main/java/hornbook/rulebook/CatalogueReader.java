@@ -85,7 +85,7 @@ final class CatalogueReader {
     String id = text();
     String label = text();
     String topic = text();
-    return new FindingKind(id, label, in.readBoolean(), topic);
+    return new FindingKind(id, label, in.readBoolean(), each(this::text), topic);
   }
 
   private Limit limit() throws IOException {
@@ -139,7 +139,8 @@ final class CatalogueReader {
     Basis basis = constant(Basis.values());
     List<Condition> conditions = each(this::condition);
     Outcome outcome = outcome();
-    RuleText text = new RuleText(text(), text(), each(this::text), each(this::text));
+    RuleText text =
+        new RuleText(text(), text(), each(this::text), each(this::text), each(this::text));
     return new RuleEntry(
         id, title, topic, basis, since, why, silent, conditions, outcome, text, file, line);
   }

@@ -49,6 +49,7 @@ final class CatalogueWriter {
   private void finding(FindingKind finding) throws IOException {
     texts(finding.id(), finding.label(), finding.topic());
     out.writeBoolean(finding.defect());
+    each(finding.excludes(), this::text);
   }
 
   private void limit(Limit limit) throws IOException {
@@ -87,6 +88,7 @@ final class CatalogueWriter {
     text(rule.text().meanwhile());
     each(rule.text().sources(), this::text);
     each(rule.text().techniques(), this::text);
+    each(rule.text().dissents(), this::text);
   }
 
   private void instruction(Instruction instruction) throws IOException {

@@ -31,9 +31,9 @@ final class LimitsFile {
 
   private LimitsFile() {}
 
-  static List<Limit> read(String file, String text, List<RuleFault> faults) {
+  static List<Limit> read(String file, String text, Faults faults) {
     List<Limit> limits = new ArrayList<>();
-    for (YamlMap entry : YamlMap.list(file, text, faults)) {
+    for (YamlMap entry : YamlMap.list(file, text, faults.all())) {
       entry.only(
           "id",
           "label",
@@ -64,7 +64,7 @@ final class LimitsFile {
         entry.fault(entry.line(), "a limit needs direction, basis and safer", "");
         continue;
       }
-      limits.add(
+      Limit limit =
           new Limit(
               entry.text("id"),
               entry.text("label"),
@@ -80,7 +80,9 @@ final class LimitsFile {
               safer,
               entry.number("step"),
               disputes(entry),
-              computing(entry)));
+              computing(entry));
+      limits.add(limit);
+      faults.place(limit, file, entry.line());
     }
     return limits;
   }

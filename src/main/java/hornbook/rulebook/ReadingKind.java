@@ -146,4 +146,26 @@ public enum ReadingKind {
   public List<String> fields() {
     return fields;
   }
+
+  /** Whether it can lie below zero. */
+  boolean signed() {
+    return switch (this) {
+      case TOE_HEEL_ANGLE_DIFFERENCE,
+          HOOF_PASTERN_DIFFERENCE,
+          TOE_LENGTH_OVER_USUAL,
+          MEDIAL_OVER_LATERAL_HEEL,
+          STEEPER_THAN_PAIR ->
+          true;
+      default -> false;
+    };
+  }
+
+  /** The works its formula comes from; empty where it is plain arithmetic. */
+  public List<String> sources() {
+    return switch (this) {
+      case BODY_WEIGHT -> List.of("carroll-1988");
+      case HOOF_LOAD_INDEX -> List.of("turner-1992");
+      default -> List.of();
+    };
+  }
 }

@@ -1,9 +1,7 @@
 package hornbook.rulebook;
 
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import org.drools.compiler.kie.builder.impl.InternalKieModule;
 import org.drools.model.codegen.ExecutableModelProject;
@@ -22,36 +20,61 @@ final class RuleCompiler {
 
   private static final String MODEL_NAMES = "META-INF/kie/hornbook/rules/drools-model";
 
+  /** The package of a whole rule base. */
+  static final String WHOLE = "hornbook.rules";
+
+  /** The package of rules that are added to the shipped ones, which have the other. */
+  static final String ADDED = "hornbook.ownrules";
+
   private RuleCompiler() {}
 
-  /** Compiles rule texts, keyed by the file they came from. */
+  /**
+   * Compiles rule texts, keyed by the file they came from.
+   *
+   * @throws RuleBaseFaulty naming every rule the engine does not take, however it failed on it
+   */
   static Compiled compile(Map<String, String> texts) throws RuleBaseFaulty {
+    return compile(texts, WHOLE);
+  }
+
+  /** The same, into a package of that name. */
+  static Compiled compile(Map<String, String> texts, String into) throws RuleBaseFaulty {
+    Compiled compiled = built(texts, into);
+    if (compiled == null) {
+      throw new RuleBaseFaulty(RefusedRules.in(texts));
+    }
+    return compiled;
+  }
+
+  /** The compiled rules; null where the engine takes offence at any of them. */
+  static Compiled built(Map<String, String> texts) {
+    return built(texts, WHOLE);
+  }
+
+  private static Compiled built(Map<String, String> texts, String into) {
+    try {
+      return build(texts, into);
+    } catch (RuntimeException | LinkageError | AssertionError engineFault) {
+      return null;
+    }
+  }
+
+  private static Compiled build(Map<String, String> texts, String into) {
+    String folder = into.replace('.', '/');
+    String header = DrlReader.HEADER.replace("package " + WHOLE + ";", "package " + into + ";");
     KieServices services = KieServices.get();
     ReleaseId release = services.newReleaseId("hornbook", "rules", "1");
     KieFileSystem files = services.newKieFileSystem();
     files.generateAndWritePomXML(release);
-    Map<String, String> origin = new LinkedHashMap<>();
     texts.forEach(
         (file, text) -> {
-          String path = "src/main/resources/hornbook/rules/" + file.replace('/', '_');
-          origin.put(path.substring("src/main/resources/".length()), file);
-          files.write(path, DrlReader.HEADER + text);
+          String path = "src/main/resources/" + folder + "/" + file.replace('/', '_');
+          files.write(path, header + text);
         });
     KieBuilder builder = services.newKieBuilder(files);
     builder.buildAll(ExecutableModelProject.class);
-    List<RuleFault> faults = new ArrayList<>();
-    for (Message message : builder.getResults().getMessages(Message.Level.ERROR)) {
-      String path = String.valueOf(message.getPath());
-      faults.add(
-          new RuleFault(
-              origin.getOrDefault(path, path),
-              Math.max(0, message.getLine()),
-              "",
-              "does not compile: " + message.getText().lines().findFirst().orElse(""),
-              ""));
-    }
-    if (!faults.isEmpty()) {
-      throw new RuleBaseFaulty(faults);
+    if (builder.getResults().hasMessages(Message.Level.ERROR)) {
+      return null;
     }
     InternalKieModule module = (InternalKieModule) builder.getKieModule();
     Map<String, byte[]> classes = new LinkedHashMap<>();
@@ -60,7 +83,7 @@ final class RuleCompiler {
       if (name.endsWith(".class")) {
         classes.put(name, module.getBytes(name));
       } else if (name.equals(MODEL_NAMES)) {
-        model = modelClass(new String(module.getBytes(name), StandardCharsets.UTF_8));
+        model = modelClass(new String(module.getBytes(name), StandardCharsets.UTF_8), into);
       }
     }
     services.getRepository().removeKieModule(release);
@@ -71,11 +94,7 @@ final class RuleCompiler {
    * The engine lists its model classes below a line with its own version; all rules are one
    * package.
    */
-  private static String modelClass(String listed) {
-    return listed
-        .lines()
-        .filter(line -> line.startsWith("hornbook.rules."))
-        .findFirst()
-        .orElseThrow();
+  private static String modelClass(String listed, String into) {
+    return listed.lines().filter(line -> line.startsWith(into + ".")).findFirst().orElseThrow();
   }
 }

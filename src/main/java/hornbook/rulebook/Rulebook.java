@@ -30,6 +30,24 @@ public record Rulebook(
     List<Term> glossary,
     Practice practice) {
 
+  /** The same rule base under another version. */
+  Rulebook named(String other) {
+    return new Rulebook(
+        other,
+        digest,
+        modelClass,
+        topics,
+        techniques,
+        supports,
+        sources,
+        findings,
+        limits,
+        rules,
+        instructions,
+        glossary,
+        practice);
+  }
+
   /** The same rule base with other limits. */
   public Rulebook withLimits(List<Limit> changed) {
     return new Rulebook(

@@ -3,23 +3,24 @@ package hornbook.rulebook;
 import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Limit;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /** Reads a folder of rules: the rule files, their texts, limits, findings and sources. */
 public final class RulebookReader {
-  /** What was read and found in order, before it is compiled. */
-  public record Draft(Rulebook book, Map<String, String> texts) {
+  /**
+   * What was read, before it is compiled.
+   *
+   * @param texts the rule files by name
+   * @param faults everything found wrong; none where the rule base can be used
+   * @param extended whether the rules are added to the shipped ones
+   */
+  public record Draft(
+      Rulebook book, Map<String, String> texts, List<RuleFault> faults, boolean extended) {
     Rulebook compiledAs(String modelClass) {
       return new Rulebook(
           book.version(),
@@ -42,15 +43,15 @@ public final class RulebookReader {
   private static final String PLAN = "plan/";
 
   private final Path folder;
-  private final List<RuleFault> faults = new ArrayList<>();
-  private final Map<String, String> files = new TreeMap<>();
+  private final Faults faults = new Faults();
+  private RuleFiles files;
+  private Extension extension;
   private final Map<String, RuleEntry> rules = new TreeMap<>();
   private final Map<String, RuleText> texts = new TreeMap<>();
   private final Map<String, String> textPlaces = new TreeMap<>();
   private final Map<String, Source> sources = new TreeMap<>();
   private final Map<String, FindingKind> findings = new TreeMap<>();
   private final List<Limit> limits = new ArrayList<>();
-  private final Map<String, String> limitFiles = new TreeMap<>();
   private final Map<String, Instruction> instructions = new TreeMap<>();
   private final List<Term> glossary = new ArrayList<>();
 
@@ -60,13 +61,25 @@ public final class RulebookReader {
 
   /** Reads and checks a folder; all its faults are told at once. */
   public static Draft read(Path folder) throws IOException, RuleBaseFaulty {
+    Draft draft = inspect(folder);
+    if (!draft.faults().isEmpty()) {
+      throw new RuleBaseFaulty(draft.faults());
+    }
+    return draft;
+  }
+
+  /** The same for whoever wants the faults and not an end: what is faulty may be left out. */
+  public static Draft inspect(Path folder) throws IOException {
     return new RulebookReader(folder).read();
   }
 
-  private Draft read() throws IOException, RuleBaseFaulty {
-    readFiles();
-    YamlMap head = YamlMap.file("rulebook.yaml", files.getOrDefault("rulebook.yaml", ""), faults);
-    head.only("version", "topics", "techniques", "supports");
+  private Draft read() throws IOException {
+    files = RuleFiles.read(folder, faults.all());
+    YamlMap head = YamlMap.file("rulebook.yaml", files.text("rulebook.yaml"), faults.all());
+    extension = Extension.of(head);
+    if (extension != null) {
+      begin(extension.base());
+    }
     List<Topic> topics = new ArrayList<>();
     YamlMap topicMap = head.map("topics");
     for (String id : topicMap.keys()) {
@@ -74,24 +87,27 @@ public final class RulebookReader {
       topic.only("letter", "title");
       topics.add(new Topic(id, topic.text("letter"), topic.text("title")));
     }
-    files.forEach(this::readOne);
+    files.texts().forEach(this::readOne);
     Map<String, String> drl = new LinkedHashMap<>();
-    files.forEach(
-        (name, text) -> {
-          if (name.endsWith(".drl")) {
-            drl.put(name, text);
-          }
-        });
+    files
+        .texts()
+        .forEach(
+            (name, text) -> {
+              if (name.endsWith(".drl")) {
+                drl.put(name, text);
+              }
+            });
     Map<String, RuleEntry> joined = new TreeMap<>();
-    rules.forEach((id, rule) -> joined.put(id, joined(rule)));
+    rules.forEach((id, rule) -> joined.put(id, rule.text() == null ? joined(rule) : rule));
+    boolean whole = extension == null;
     Rulebook book =
         new Rulebook(
-            head.text("version"),
-            digest(),
+            whole ? head.text("version") : extension.latest(),
+            whole ? files.digest() : files.digestUpon(extension.base().digest()),
             "",
-            List.copyOf(topics),
-            named(head, "techniques"),
-            named(head, "supports"),
+            whole ? List.copyOf(topics) : extension.topics(topics, head),
+            whole ? named(head, "techniques") : extension.base().techniques(),
+            whole ? named(head, "supports") : extension.base().supports(),
             unmodifiable(sources),
             unmodifiable(findings),
             List.copyOf(limits),
@@ -99,96 +115,133 @@ public final class RulebookReader {
             unmodifiable(instructions),
             List.copyOf(glossary),
             null);
-    new RulebookCheck(book, textPlaces, limitFiles, faults).check();
-    if (!faults.isEmpty()) {
-      throw new RuleBaseFaulty(faults);
+    textsWithoutRule();
+    RulebookCheck.check(book, faults);
+    if (!whole && drl.isEmpty()) {
+      faults.all().add(new RuleFault("rulebook.yaml", 0, "", "no rule is added", "write one"));
     }
-    return new Draft(book, drl);
+    List<RuleFault> found = faults.all().stream().sorted().distinct().toList();
+    return new Draft(whole ? book : book.named(extension.shown()), drl, found, !whole);
   }
 
-  private void readFiles() throws IOException {
-    if (!Files.isDirectory(folder)) {
-      faults.add(new RuleFault(folder.toString(), 0, "", "there is no such folder of rules", ""));
-      return;
-    }
-    try (Stream<Path> walk = Files.walk(folder)) {
-      for (Path file : walk.filter(Files::isRegularFile).sorted().toList()) {
-        String name = folder.relativize(file).toString().replace('\\', '/');
-        if (name.endsWith(".drl") || name.endsWith(".yaml")) {
-          files.put(name, Files.readString(file).replace("\r\n", "\n"));
-        } else {
-          faults.add(
-              new RuleFault(name, 0, "", "only .drl and .yaml files belong here", "move it away"));
-        }
-      }
-    }
+  /** Starts from a rule base that is added to. */
+  private void begin(Rulebook base) {
+    rules.putAll(base.rules());
+    sources.putAll(base.sources());
+    findings.putAll(base.findings());
+    limits.addAll(base.limits());
+    instructions.putAll(base.instructions());
+    glossary.addAll(base.glossary());
+  }
+
+  /** Whether a limit of the rule base that is added to has this id. */
+  private boolean shipped(String id) {
+    return extension != null
+        && extension.base().limits().stream().anyMatch(limit -> limit.id().equals(id));
+  }
+
+  private void textsWithoutRule() {
+    textPlaces.forEach(
+        (id, place) -> {
+          if (!rules.containsKey(id)) {
+            int colon = place.lastIndexOf(':');
+            faults
+                .all()
+                .add(
+                    new RuleFault(
+                        place.substring(0, colon),
+                        Integer.parseInt(place.substring(colon + 1)),
+                        id,
+                        "there is a text but no such rule",
+                        "write the rule, or take the text out"));
+          }
+        });
   }
 
   private void readOne(String name, String text) {
     if (name.endsWith(".drl")) {
-      for (RuleEntry rule : new DrlReader(name, faults).read(text)) {
+      for (RuleEntry rule : new DrlReader(name, faults.all()).read(text)) {
         RuleEntry other = rules.put(rule.id(), rule);
         if (other != null) {
-          faults.add(
-              new RuleFault(
-                  name,
-                  rule.line(),
-                  rule.id(),
-                  "the id stands already in " + other.file() + ":" + other.line(),
-                  "give one of them a new id"));
+          faults
+              .all()
+              .add(
+                  new RuleFault(
+                      name,
+                      rule.line(),
+                      rule.id(),
+                      "the id stands already in " + other.file() + ":" + other.line(),
+                      "give one of them a new id"));
         }
       }
     } else if (name.equals("sources.yaml")) {
-      YamlMap all = YamlMap.file(name, text, faults);
+      YamlMap all = YamlMap.file(name, text, faults.all());
       for (String key : all.keys()) {
         YamlMap one = all.map(key);
         one.only("author", "title", "year", "where");
-        sources.put(
-            key,
+        Source source =
             new Source(
                 key,
                 one.text("author"),
                 one.text("title"),
                 (int) one.number("year"),
-                one.text("where")));
+                one.text("where"));
+        if (sources.put(key, source) != null) {
+          all.fault(all.line(key), "there is a source " + key + " already", "give it another key");
+        }
+        faults.place(source, name, all.line(key));
       }
     } else if (name.equals("glossary.yaml")) {
-      YamlMap all = YamlMap.file(name, text, faults);
+      YamlMap all = YamlMap.file(name, text, faults.all());
       for (String word : all.keys()) {
-        glossary.add(new Term(word, all.text(word)));
+        Term term = new Term(word, all.text(word));
+        glossary.add(term);
+        faults.place(term, name, all.line(word));
       }
     } else if (name.endsWith("/findings.yaml")) {
-      YamlMap all = YamlMap.file(name, text, faults);
+      YamlMap all = YamlMap.file(name, text, faults.all());
       for (String id : all.keys()) {
         YamlMap one = all.map(id);
-        one.only("label", "defect");
-        FindingKind other =
-            findings.put(
+        one.only("label", "defect", "excludes");
+        FindingKind finding =
+            new FindingKind(
                 id,
-                new FindingKind(id, one.text("label"), one.flag("defect", false), topicOf(name)));
+                one.text("label"),
+                one.flag("defect", false),
+                List.copyOf(one.texts("excludes")),
+                topicOf(name));
+        faults.place(finding, name, all.line(id));
+        FindingKind other = findings.put(id, finding);
         if (other != null) {
           all.fault(all.line(id), id + " is listed under " + other.topic() + " too", "keep one");
         }
       }
     } else if (name.endsWith("/limits.yaml")) {
       for (Limit limit : LimitsFile.read(name, text, faults)) {
+        if (shipped(limit.id())) {
+          faults.at(
+              limit,
+              limit.id(),
+              "it is a limit of the shipped rules",
+              "give yours another id; a local practice is what moves a shipped one");
+        }
         limits.add(limit);
-        limitFiles.put(limit.id(), name);
       }
     } else if (name.startsWith(PLAN)) {
       instructions(name, text);
     } else if (!name.equals("rulebook.yaml")) {
-      YamlMap all = YamlMap.file(name, text, faults);
+      YamlMap all = YamlMap.file(name, text, faults.all());
       for (String id : all.keys()) {
         YamlMap one = all.map(id);
-        one.only("says", "meanwhile", "sources", "techniques");
+        one.only("says", "meanwhile", "sources", "techniques", "dissents");
         texts.put(
             id,
             new RuleText(
                 one.text("says").strip(),
                 strip(one.optional("meanwhile")),
                 List.copyOf(one.texts("sources")),
-                List.copyOf(one.texts("techniques"))));
+                List.copyOf(one.texts("techniques")),
+                List.copyOf(one.texts("dissents"))));
         String before = textPlaces.put(id, name + ":" + all.line(id));
         if (before != null) {
           all.fault(all.line(id), id + " has a text already in " + before, "keep one");
@@ -200,7 +253,7 @@ public final class RulebookReader {
   /** The sentences of a section of the job sheet; the file bears the section's name. */
   private void instructions(String name, String text) {
     String section = name.substring(PLAN.length(), name.length() - ".yaml".length());
-    YamlMap all = YamlMap.file(name, text, faults);
+    YamlMap all = YamlMap.file(name, text, faults.all());
     for (String key : all.keys()) {
       YamlMap one = all.map(key);
       one.only("says", "sources", "basis");
@@ -210,7 +263,9 @@ public final class RulebookReader {
         one.fault(one.line(), "an instruction needs a basis", "");
       } else {
         List<String> from = List.copyOf(one.texts("sources"));
-        instructions.put(id, new Instruction(id, one.text("says").strip(), from, basis));
+        Instruction instruction = new Instruction(id, one.text("says").strip(), from, basis);
+        instructions.put(id, instruction);
+        faults.place(instruction, name, all.line(key));
       }
     }
   }
@@ -218,14 +273,19 @@ public final class RulebookReader {
   private RuleEntry joined(RuleEntry rule) {
     RuleText text = texts.get(rule.id());
     if (text == null) {
-      faults.add(
-          new RuleFault(
-              rule.file(),
-              rule.line(),
-              rule.id(),
-              "the rule has no text",
-              "write " + rule.id() + ": {says: …} into " + rule.file().replace(".drl", ".yaml")));
-      text = new RuleText("", null, List.of(), List.of());
+      faults
+          .all()
+          .add(
+              new RuleFault(
+                  rule.file(),
+                  rule.line(),
+                  rule.id(),
+                  "the rule has no text",
+                  "write "
+                      + rule.id()
+                      + ": {says: …} into "
+                      + rule.file().replace(".drl", ".yaml")));
+      text = new RuleText("", null, List.of(), List.of(), List.of());
     }
     return new RuleEntry(
         rule.id(),
@@ -259,23 +319,6 @@ public final class RulebookReader {
 
   private static String topicOf(String name) {
     return name.substring(0, name.indexOf('/'));
-  }
-
-  /** Names and contents of all files: two folders with the same digest hold the same rules. */
-  private String digest() {
-    try {
-      MessageDigest sha = MessageDigest.getInstance("SHA-256");
-      files.forEach(
-          (name, text) -> {
-            sha.update(name.getBytes(StandardCharsets.UTF_8));
-            sha.update((byte) 0);
-            sha.update(text.getBytes(StandardCharsets.UTF_8));
-            sha.update((byte) 0);
-          });
-      return "sha256:" + HexFormat.of().formatHex(sha.digest());
-    } catch (NoSuchAlgorithmException never) {
-      throw new IllegalStateException(never);
-    }
   }
 
   private static <V> Map<String, V> unmodifiable(Map<String, V> map) {

@@ -9,6 +9,7 @@ import hornbook.assessment.OneWord;
 import hornbook.assessment.WholeNumber;
 import hornbook.assessment.WordList;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,9 +30,14 @@ public final class Subjects {
   private static final List<String> YES_NO = List.of("yes", "no");
   private static final Map<String, Subject> NUMBERS = new LinkedHashMap<>();
   private static final Map<String, Subject> WORDS = new LinkedHashMap<>();
+  private static final Set<String> LISTS = new HashSet<>();
 
   /** A field or reading: its label in trade words, its unit, and the words it can show. */
-  private record Subject(String label, String unit, List<String> words) {}
+  private record Subject(String label, String unit, List<String> words, Range bounds) {
+    Subject(String label, String unit, List<String> words) {
+      this(label, unit, words, Range.ANY);
+    }
+  }
 
   static {
     WORDS.put("limbs", new Subject("limb", "", List.of("fore", "hind")));
@@ -51,7 +57,8 @@ public final class Subjects {
     KIT.forEach(path -> add(Fields.at(path)));
     WORDS.put("cracks", new Subject("cracks", "", List.of("none", "some")));
     for (ReadingKind kind : ReadingKind.values()) {
-      NUMBERS.put(kind.id(), new Subject(kind.label(), kind.unit(), List.of()));
+      Range bounds = kind.signed() ? Range.ANY : Range.between(0, Double.POSITIVE_INFINITY);
+      NUMBERS.put(kind.id(), new Subject(kind.label(), kind.unit(), List.of(), bounds));
     }
   }
 
@@ -63,15 +70,25 @@ public final class Subjects {
 
   private static void add(Field field) {
     if (field.kind() instanceof Amount amount) {
-      NUMBERS.put(field.name(), new Subject(field.label(), unit(amount), List.of()));
-    } else if (field.kind() instanceof WholeNumber) {
-      NUMBERS.put(field.name(), new Subject(field.label(), countUnit(field.name()), List.of()));
+      NUMBERS.put(
+          field.name(), new Subject(field.label(), unit(amount), List.of(), bounds(amount)));
+    } else if (field.kind() instanceof WholeNumber whole) {
+      Range bounds = Range.between(whole.least(), whole.most());
+      NUMBERS.put(
+          field.name(), new Subject(field.label(), countUnit(field.name()), List.of(), bounds));
     } else {
       List<String> words = words(field);
       if (words != null) {
         WORDS.put(field.name(), new Subject(field.label(), "", words));
+        if (field.kind() instanceof WordList) {
+          LISTS.add(field.name());
+        }
       }
     }
+  }
+
+  private static Range bounds(Amount amount) {
+    return Range.between(amount.leastKept(), amount.mostKept());
   }
 
   private static String unit(Amount amount) {
@@ -124,6 +141,28 @@ public final class Subjects {
   public static String label(String what) {
     Subject subject = NUMBERS.containsKey(what) ? NUMBERS.get(what) : WORDS.get(what);
     return subject == null ? what : subject.label();
+  }
+
+  /** The least and the most a number can be. */
+  static Range bounds(String what) {
+    return NUMBERS.containsKey(what) ? NUMBERS.get(what).bounds() : Range.ANY;
+  }
+
+  /** Whether a number can lie below a value at all. */
+  public static boolean canBeUnder(String what, double value) {
+    Range below = new Range(Double.NEGATIVE_INFINITY, false, value, false);
+    return !below.and(bounds(what)).empty();
+  }
+
+  /** Whether a number can lie above a value at all. */
+  public static boolean canBeOver(String what, double value) {
+    Range above = new Range(value, false, Double.POSITIVE_INFINITY, false);
+    return !above.and(bounds(what)).empty();
+  }
+
+  /** Whether a field can show several words at once. */
+  static boolean several(String what) {
+    return LISTS.contains(what);
   }
 
   /** The unit of a number as facts hold it; empty for counts and words. */

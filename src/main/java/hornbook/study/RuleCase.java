@@ -101,7 +101,7 @@ public record RuleCase(
     ReadResult result = AssessmentReader.read(Files.readAllBytes(file), file.toString(), set);
     if (result instanceof ReadResult.Faulty faulty) {
       throw new Unusable(
-          file, faulty.faults().stream().map(Fault::toString).collect(Collectors.joining("; ")));
+          file, faulty.faults().stream().map(Fault::message).collect(Collectors.joining("; ")));
     }
     return (ReadResult.Good) result;
   }

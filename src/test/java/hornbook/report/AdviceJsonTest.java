@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 
 class AdviceJsonTest {
   private static final ObjectMapper JSON = new ObjectMapper();
-  private static final JsonSchema SCHEMA =
+  static final JsonSchema SCHEMA =
       JsonSchemaFactory.getInstance(VersionFlag.V202012)
           .getSchema(
               schema(), SchemaValidatorsConfig.builder().formatAssertionsEnabled(true).build());
@@ -56,7 +56,7 @@ class AdviceJsonTest {
 
   @Test
   void the_schema_can_refuse() throws Exception {
-    String good = AdviceJson.line(Pages.own("torn-toe"), Units.MM);
+    String good = AdviceJson.line(Pages.advice("torn-toe"), Units.MM);
     for (String broken :
         List.of(
             good.replaceFirst(
@@ -97,8 +97,8 @@ class AdviceJsonTest {
 
   @Test
   void measures_carry_their_units() throws Exception {
-    JsonNode mm = JSON.readTree(AdviceJson.line(Pages.own("torn-toe"), Units.MM));
-    JsonNode inch = JSON.readTree(AdviceJson.line(Pages.own("torn-toe"), Units.INCH));
+    JsonNode mm = JSON.readTree(AdviceJson.line(Pages.advice("torn-toe"), Units.MM));
+    JsonNode inch = JSON.readTree(AdviceJson.line(Pages.advice("torn-toe"), Units.INCH));
     assertThat(mm.get("bodyWeight").toString())
         .isEqualTo("{\"value\":480,\"unit\":\"kg\",\"how\":\"measured\"}");
     assertThat(inch.get("bodyWeight").toString())
@@ -124,7 +124,7 @@ class AdviceJsonTest {
 
   @Test
   void is_written_the_same_in_every_way() throws Exception {
-    Advice advice = Pages.own("two-feet");
+    Advice advice = Pages.advice("two-feet");
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     StringWriter words = new StringWriter();
     ByteArrayOutputStream array = new ByteArrayOutputStream();
@@ -144,7 +144,7 @@ class AdviceJsonTest {
   @Test
   void keeps_letters_beyond_ascii() throws Exception {
     Advice advice =
-        Pages.advice(
+        Pages.read(
             "format: hornbook-assessment/1\nhorse: {name: \"Fjörð \\\"9\\\" \\U0001F434\"}\n"
                 + "feet: [{limb: left-fore}]\n");
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();

@@ -50,7 +50,7 @@ class AdviceTextTest {
   void fits_a_narrow_page_too() throws Exception {
     for (Detail detail : Detail.values()) {
       TextOptions narrow = new TextOptions(Units.INCH, detail, false, 40);
-      String text = AdviceText.render(Pages.own("everything-wrong"), narrow);
+      String text = AdviceText.render(Pages.advice("everything-wrong"), narrow);
       assertThat(text.lines())
           .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(narrow.width()));
     }
@@ -119,14 +119,14 @@ class AdviceTextTest {
 
   @Test
   void keeps_what_to_do_meanwhile_on_the_shortest_page() throws Exception {
-    String brief = AdviceText.render(Pages.own("two-feet"), USUAL.with(Detail.BRIEF));
+    String brief = AdviceText.render(Pages.advice("two-feet"), USUAL.with(Detail.BRIEF));
     assertThat(flat(brief)).contains("VET WITHIN DAYS: Lame at every trot. Have the vet examine");
   }
 
   @Test
   void colours_headings_and_nothing_else() throws Exception {
     for (Detail detail : Detail.values()) {
-      Advice advice = Pages.own("two-feet");
+      Advice advice = Pages.advice("two-feet");
       TextOptions plain = USUAL.with(detail);
       TextOptions coloured = new TextOptions(Units.MM, detail, true, TextOptions.USUAL_WIDTH);
       String text = AdviceText.render(advice, coloured);

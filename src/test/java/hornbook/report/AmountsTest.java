@@ -43,6 +43,8 @@ class AmountsTest {
     "0, 364, days, 0 to 364 days",
     "12, Infinity, weeks, at least 12 weeks",
     "-Infinity, 5, mm, at most 5 mm",
+    "0, Infinity, mm, not known",
+    "-Infinity, Infinity, deg, not known",
     "1, 2, grade, grade 1 to 2",
     "33.1, 33.2, %, about 33%"
   })

@@ -38,7 +38,7 @@ class ExactPagesTest {
 
   @Test
   void markdown() throws Exception {
-    Advice advice = Pages.own("torn-toe");
+    Advice advice = Pages.advice("torn-toe");
     String page = AdviceMarkdown.render(advice, Units.MM);
     String digest = advice.rulebook().digest();
     assertThat(page).contains(digest);
@@ -47,7 +47,7 @@ class ExactPagesTest {
 
   private static String text(String name, Units units, Detail detail) throws Exception {
     return AdviceText.render(
-        Pages.own(name), new TextOptions(units, detail, false, TextOptions.USUAL_WIDTH));
+        Pages.advice(name), new TextOptions(units, detail, false, TextOptions.USUAL_WIDTH));
   }
 
   private static void holds(String name, String page) throws IOException {

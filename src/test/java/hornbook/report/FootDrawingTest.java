@@ -21,7 +21,7 @@ class FootDrawingTest {
 
   @Test
   void draws_every_piece_with_its_number_and_every_nail() throws Exception {
-    FootMap map = map(Pages.own("torn-toe"));
+    FootMap map = map(Pages.advice("torn-toe"));
     String svg = FootDrawing.svg(map, "one");
     assertThat(found(svg, "class=\"number\"")).hasSize(4);
     assertThat(found(svg, "<polyline class=\"missing\"")).hasSize(2);
@@ -31,7 +31,7 @@ class FootDrawingTest {
     assertThat(
             new WallLegend(
                     map,
-                    Told.of(Pages.own("torn-toe"), hornbook.assessment.Units.MM, Detail.FULL)
+                    Told.of(Pages.advice("torn-toe"), hornbook.assessment.Units.MM, Detail.FULL)
                         .phrases()
                         .amounts())
                 .pieces())
@@ -70,9 +70,9 @@ class FootDrawingTest {
 
   @Test
   void the_inner_side_lies_toward_the_other_foot() throws Exception {
-    String left = FootDrawing.svg(map(Pages.own("torn-toe")), "one");
+    String left = FootDrawing.svg(map(Pages.advice("torn-toe")), "one");
     Advice mirrored =
-        Pages.advice(
+        Pages.read(
             "format: hornbook-assessment/1\nfeet: [{limb: right-fore, measures: {bearingLength: 128"
                 + " mm, width: 124 mm}}]\n");
     String right = FootDrawing.svg(map(mirrored), "one");

@@ -26,10 +26,10 @@ final class Pages {
         RULE_CASES.put(one.rule(), Shipped.ADVISOR.advise(one.assessment()));
       }
       for (Path file : Shipped.files(Shipped.EXERCISES)) {
-        WHOLE.put(file.toString(), advice(Files.readString(file)));
+        WHOLE.put(file.toString(), read(Files.readString(file)));
       }
       for (String name : OWN) {
-        WHOLE.put(name, own(name));
+        WHOLE.put(name, advice(name));
       }
     } catch (Exception broken) {
       throw new ExceptionInInitializerError(broken);
@@ -55,11 +55,11 @@ final class Pages {
   }
 
   /** The advice on a file among the resources of these tests. */
-  static Advice own(String name) throws Exception {
-    return advice(Files.readString(Path.of("src/test/resources/hornbook/report", name + ".yaml")));
+  static Advice advice(String name) throws Exception {
+    return read(Files.readString(Path.of("src/test/resources/hornbook/report", name + ".yaml")));
   }
 
-  static Advice advice(String yaml) {
+  static Advice read(String yaml) {
     ReadResult read = AssessmentReader.read(yaml.getBytes(), "a file", List.of());
     if (read instanceof ReadResult.Good good) {
       return Shipped.ADVISOR.advise(good.assessment());

@@ -134,8 +134,7 @@ class PhrasesTest {
     assertThat(MM.plain(text))
         .isEqualTo("Tape of 6 to 10 mm at 22 °C, bone harmed at 47 °C, 5 mm, 12%, 5 days.");
     assertThat(INCH.plain(text))
-        .isEqualTo(
-            "Tape of 1/4 to 3/8 in at 71.6 °F, bone harmed at 116.6 °F, 3/16 in, 12%, 5 days.");
+        .isEqualTo("Tape of 1/4 to 3/8 in at 72 °F, bone harmed at 117 °F, 3/16 in, 12%, 5 days.");
   }
 
   @Test

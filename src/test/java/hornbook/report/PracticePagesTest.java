@@ -137,4 +137,14 @@ class PracticePagesTest {
     assertThat(new ObjectMapper().readTree(json).at("/rulebook/practice").isNull()).isTrue();
     assertThat(everyForm(Pages.advice("torn-toe"))).noneMatch(page -> page.contains("PRACTICE:"));
   }
+
+  @Test
+  void as_json_it_keeps_to_the_schema() throws Exception {
+    for (String foot : List.of("torn-toe", "everything-wrong", "nothing-known", "two-feet")) {
+      String json = AdviceJson.line(advice(foot), Units.MM);
+      assertThat(AdviceJsonTest.SCHEMA.validate(new ObjectMapper().readTree(json)))
+          .as(foot)
+          .isEmpty();
+    }
+  }
 }

@@ -1,0 +1,100 @@
+package hornbook.cli;
+
+import hornbook.advice.Advisor;
+import hornbook.assessment.Assessment;
+import hornbook.assessment.Limb;
+import hornbook.assessment.Units;
+import hornbook.interview.Ask;
+import hornbook.interview.Interview;
+import hornbook.interview.Reply;
+import hornbook.report.AskText;
+import java.time.LocalDate;
+import java.util.List;
+
+/** The dialogue of {@code new --ask}: asks, takes answers, and saves after every one. */
+final class InterviewTask {
+  private final Surroundings surroundings;
+  private final InterviewFile file;
+  private final Interview interview;
+  private final AskText text;
+
+  InterviewTask(
+      Surroundings surroundings,
+      Assessment known,
+      List<Limb> feet,
+      InterviewFile file,
+      Units units,
+      LocalDate today) {
+    Advisor advisor = new Advisor(surroundings.rules().loaded());
+    this.surroundings = surroundings;
+    this.file = file;
+    this.interview = new Interview(advisor, known, feet, units, today);
+    this.text = new AskText(advisor.book(), units);
+  }
+
+  ExitCode run() {
+    if (interview.named()) {
+      file.save(interview.known());
+    }
+    say(text.greeting());
+    try (Lines lines = Lines.of(surroundings)) {
+      while (interview.ask().isPresent() && put(interview.ask().get(), lines)) {
+        continue;
+      }
+    }
+    end();
+    return ExitCode.DONE;
+  }
+
+  /** Puts one question until it is answered; false when the user has had enough. */
+  private boolean put(Ask ask, Lines lines) {
+    say(text.question(ask, interview.known()));
+    while (true) {
+      String line = lines.next();
+      Reply reply = line == null ? new Reply.Stop() : interview.take(line);
+      if (reply instanceof Reply.Stop) {
+        return false;
+      }
+      if (reply instanceof Reply.Taken) {
+        file.save(interview.known());
+        return true;
+      }
+      if (reply instanceof Reply.Back back && back.moved()) {
+        return true;
+      }
+      say(told(reply, ask));
+    }
+  }
+
+  private String told(Reply reply, Ask ask) {
+    if (reply instanceof Reply.Refused refused) {
+      return text.refused(refused);
+    }
+    return reply instanceof Reply.Help
+        ? text.help(ask, interview.left())
+        : "  There is no question before this one.\n";
+  }
+
+  private void end() {
+    if (!interview.named()) {
+      say("\nNothing was written: the foot has to be named first.\n");
+      return;
+    }
+    file.show(interview.known());
+    boolean done = interview.ask().isEmpty();
+    String left = "Stopped; all answers are kept. " + text.left(interview.left()) + "\n";
+    say("\n" + (done ? "Nothing left can change the advice.\n" : left));
+    if (!file.toScreen()) {
+      say("Written to " + file.name() + "\n");
+      say("Advice on it:  hornbook assess " + file.name() + "\n");
+      if (!done) {
+        say("To go on:      hornbook new --ask " + file.name() + "\n");
+      }
+    }
+  }
+
+  private void say(String words) {
+    surroundings.err().print(words);
+    surroundings.err().flush();
+  }
+}

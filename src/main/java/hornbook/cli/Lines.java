@@ -1,0 +1,16 @@
+package hornbook.cli;
+
+/** Where the lines of an answer come from. */
+interface Lines extends AutoCloseable {
+  /** The next line; null when there is no more, or the user breaks off. */
+  String next();
+
+  @Override
+  void close();
+
+  /** Of a user at a terminal, or of whatever standard input is. */
+  static Lines of(Surroundings surroundings) {
+    boolean terminal = surroundings.terminal() && Boolean.getBoolean("hornbook.keyboard");
+    return terminal ? KeyboardLines.open(surroundings) : new PipedLines(surroundings);
+  }
+}

@@ -1,0 +1,22 @@
+package hornbook.cli;
+
+import hornbook.rulebook.RuleFault;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Tells what is wrong with a folder of rules: file, line, rule, and how to mend it. */
+final class RuleFaultsFound {
+  private RuleFaultsFound() {}
+
+  /** All of it, to end the command with code 65. */
+  static Failure in(Path folder, List<RuleFault> faults) {
+    StringBuilder told = new StringBuilder();
+    for (RuleFault fault : faults.stream().sorted().distinct().toList()) {
+      told.append(fault.text()).append('\n');
+    }
+    int count = (int) faults.stream().distinct().count();
+    told.append("hornbook: ").append(count).append(count == 1 ? " fault" : " faults");
+    told.append(" in the rules of ").append(folder).append("; nothing was written\n");
+    return Failure.told(ExitCode.INVALID_INPUT, told.toString());
+  }
+}

@@ -1,0 +1,73 @@
+package hornbook.cli;
+
+import hornbook.rulebook.LoadedRules;
+import hornbook.rulebook.RuleEntry;
+import hornbook.study.OwnCases;
+import hornbook.study.RuleCase;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** Runs the cases of one's own rules. */
+final class RulesTryCommand implements Task {
+  private final Surroundings surroundings;
+  private final Arguments arguments =
+      new Arguments(
+          this,
+          "try",
+          "Run the cases of your own rules: each has to fire, and to be silent on its near-miss.",
+          "",
+          "Examples:",
+          "  hornbook rules try --rules yard-rules --trust-rules",
+          "");
+  private final RulesOption rules = new RulesOption(arguments);
+
+  RulesTryCommand(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return arguments.spec();
+  }
+
+  @Override
+  public ExitCode run() {
+    Path folder = rules.folder();
+    if (folder == null) {
+      throw Failure.usage(
+          "whose rules?", "name the folder: hornbook rules try --rules DIR --trust-rules");
+    }
+    LoadedRules loaded = rules.of(surroundings).loaded();
+    OwnCases run;
+    try {
+      run = OwnCases.run(loaded, surroundings.rules().book(), folder.resolve("cases"));
+    } catch (IOException unreadable) {
+      throw Failure.of(ExitCode.NO_INPUT, "the cases in " + folder + " cannot be read");
+    }
+    if (!run.faults().isEmpty()) {
+      throw RuleFaultsFound.in(folder, run.faults());
+    }
+    surroundings.print(told(run));
+    return ExitCode.DONE;
+  }
+
+  private static String told(OwnCases run) {
+    StringBuilder told = new StringBuilder();
+    for (RuleEntry rule : run.rules()) {
+      told.append(rule.id()).append("  ").append(rule.title()).append('\n');
+      Optional<RuleCase> own =
+          run.cases().stream().filter(one -> one.rule().equals(rule.id())).findFirst();
+      own.ifPresent(
+          one -> {
+            told.append("      fires on its case\n");
+            told.append("      silent after ").append(one.nearMiss()).append('\n');
+          });
+    }
+    int rules = run.rules().size();
+    told.append('\n').append(rules).append(rules == 1 ? " rule, " : " rules, ");
+    told.append(2 * run.cases().size()).append(" cases: all do what they are there for\n");
+    return told.toString();
+  }
+}

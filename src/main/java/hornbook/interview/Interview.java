@@ -1,0 +1,300 @@
+package hornbook.interview;
+
+import hornbook.advice.Advisor;
+import hornbook.advice.FactSheet;
+import hornbook.advice.Question;
+import hornbook.assessment.Assessment;
+import hornbook.assessment.AssessmentEdit;
+import hornbook.assessment.AssessmentReader;
+import hornbook.assessment.BlankAssessment;
+import hornbook.assessment.Crack;
+import hornbook.assessment.Fault;
+import hornbook.assessment.FieldRows;
+import hornbook.assessment.Fields;
+import hornbook.assessment.Foot;
+import hornbook.assessment.Limb;
+import hornbook.assessment.ReadResult;
+import hornbook.assessment.Side;
+import hornbook.assessment.Stretch;
+import hornbook.assessment.Units;
+import hornbook.assessment.WallState;
+import hornbook.assessment.WholeNumber;
+import hornbook.interview.Ask.Form;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayDeque;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Deque;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * An interview about a horse's feet: always the question of greatest worth that is left, until
+ * nothing left can change the advice. Knows nothing of screens and files.
+ */
+public final class Interview {
+  private static final List<String> BASICS = List.of("horse.name", "visit.date", "horse.ageYears");
+  private static final Crack SOME_CRACK = new Crack(null, null, null, null, null, null);
+
+  private final Advisor advisor;
+  private final Typed typed;
+  private final Units units;
+  private final Deque<Step> past = new ArrayDeque<>();
+  private final Set<Limb> feet = EnumSet.noneOf(Limb.class);
+  private State state;
+  private Ask ask;
+  private List<Question> open = List.of();
+
+  private record Step(State state, Ask ask) {}
+
+  /**
+   * @param known what is known already; with a foot not named yet that is asked first
+   * @param feet those to ask about; with none, all but those there to be compared with
+   * @param today the day that {@code today} names
+   */
+  public Interview(
+      Advisor advisor, Assessment known, Collection<Limb> feet, Units units, LocalDate today) {
+    this.advisor = advisor;
+    this.feet.addAll(feet);
+    this.typed = new Typed(units, today);
+    this.units = units;
+    this.state = new State(known, Set.of(), null, null);
+    if (feet.isEmpty() && named()) {
+      this.feet.addAll(Compared.feet(known));
+    }
+    this.ask = next();
+  }
+
+  /** The question to put now; empty when nothing left can change the advice. */
+  public Optional<Ask> ask() {
+    return Optional.ofNullable(ask);
+  }
+
+  /** How many things could still change the advice, this one counted. */
+  public int left() {
+    return open.size();
+  }
+
+  /** What is known by now; fit for a file once {@link #named}. */
+  public Assessment known() {
+    return state.known();
+  }
+
+  /** Whether the foot is named: without it no assessment can be. */
+  public boolean named() {
+    return state.known().feet().get(0).limb() != null;
+  }
+
+  /** Takes one line typed in answer to the question. */
+  public Reply take(String typedLine) {
+    String line = typedLine.strip();
+    switch (line) {
+      case "?":
+        return new Reply.Help();
+      case "stop":
+        return new Reply.Stop();
+      case "<":
+        return back();
+      default:
+        return answer(line);
+    }
+  }
+
+  private Reply back() {
+    if (past.isEmpty()) {
+      return new Reply.Back(false);
+    }
+    Step step = past.pop();
+    state = step.state();
+    ask = step.ask();
+    return new Reply.Back(true);
+  }
+
+  private Reply answer(String line) {
+    State before = state;
+    Reply.Refused refused =
+        switch (ask.form()) {
+          case FEET -> feet(line);
+          case FIELD -> field(line);
+          case CRACKS -> cracks(line);
+          case STRETCH_END -> stretchEnd(line);
+        };
+    if (refused == null) {
+      refused = contradiction();
+    }
+    if (refused != null) {
+      state = before;
+      return refused;
+    }
+    past.push(new Step(before, ask));
+    ask = next();
+    return new Reply.Taken();
+  }
+
+  private Reply.Refused feet(String line) {
+    if (Typed.nothing(line)) {
+      return new Reply.Refused("nothing", "at least one foot: it has to be named", null);
+    }
+    Typed.Result result = typed.words(List.of(Limb.values()), line);
+    if (result.refused() != null) {
+      return result.refused();
+    }
+    List<?> limbs = (List<?>) result.value();
+    if (limbs.isEmpty()) {
+      return new Reply.Refused("none", "at least one foot: it has to be named", null);
+    }
+    List<Limb> named = limbs.stream().map(Limb.class::cast).toList();
+    feet.clear();
+    feet.addAll(named);
+    List<Foot> blank = BlankAssessment.of(named).feet();
+    state = state.with(AssessmentEdit.of("feet").with(state.known(), blank));
+    return null;
+  }
+
+  private Reply.Refused field(String line) {
+    String path = ask.path();
+    String list = Paths.list(path);
+    if (Typed.nothing(line)) {
+      state = state.passing(path).inList(list);
+      return null;
+    }
+    Typed.Result result = typed.read(ask.field().kind(), line);
+    if (result.refused() != null) {
+      return result.refused();
+    }
+    state = state.with(Paths.with(state.known(), path, result.value())).inList(list);
+    Mapping mapping = state.mapping();
+    if (mapping != null && result.value() instanceof WallState wall) {
+      state = state.mapping(mapping.asking(Mapping.details(wall)));
+    }
+    return null;
+  }
+
+  private Reply.Refused cracks(String line) {
+    int most = ((FieldRows) ask.field().kind()).most();
+    if (Typed.nothing(line)) {
+      state = state.passing(ask.path());
+      return null;
+    }
+    String count = line.equalsIgnoreCase("none") ? "0" : line;
+    Typed.Result result = typed.read(new WholeNumber(0, most), count);
+    if (result.refused() != null) {
+      return result.refused();
+    }
+    List<Crack> rows = Collections.nCopies((Integer) result.value(), SOME_CRACK);
+    state = state.with(Paths.with(state.known(), ask.path(), rows)).inList(ask.path());
+    return null;
+  }
+
+  private Reply.Refused stretchEnd(String line) {
+    Mapping mapping = state.mapping();
+    if (Typed.nothing(line)) {
+      state = sideDone(mapping);
+      return null;
+    }
+    double to;
+    if (line.equalsIgnoreCase("heel") && ask.edge() > ask.from()) {
+      to = Math.rint(ask.edge());
+    } else {
+      Typed.Result result = typed.read(Fields.ofFoot("wall[0].to").kind(), line);
+      if (result.refused() != null) {
+        return result.refused();
+      }
+      to = (Double) result.value();
+    }
+    List<Stretch> wall = state.known().feet().get(mapping.foot()).wall();
+    List<Stretch> more = Mapping.added(wall, mapping.side(), ask.from(), to);
+    state =
+        state
+            .with(AssessmentEdit.of(mapping.path()).with(state.known(), more))
+            .mapping(mapping.asking(List.of("state")));
+    return null;
+  }
+
+  private State sideDone(Mapping mapping) {
+    return mapping.side() == Side.MEDIAL
+        ? state.mapping(mapping.other())
+        : state.mapping(null).passing(mapping.path());
+  }
+
+  /** What the answer contradicts, if it does: the same check as of any file. */
+  private Reply.Refused contradiction() {
+    if (!named()) {
+      return null;
+    }
+    byte[] file =
+        BlankAssessment.write(state.known(), units, null).getBytes(StandardCharsets.UTF_8);
+    if (AssessmentReader.read(file, "", List.of()) instanceof ReadResult.Faulty faulty) {
+      Fault fault = faulty.faults().get(0);
+      return new Reply.Refused(fault.found(), fault.allowed(), fault.nearest());
+    }
+    return null;
+  }
+
+  private Ask next() {
+    if (!named()) {
+      return Ask.of(Form.FEET, "feet[0].limb", null);
+    }
+    for (String path : BASICS) {
+      boolean told = Paths.value(state.known(), path) != null || state.passedOver(path);
+      boolean otherAge = path.equals("horse.ageYears") && state.known().horse().ageDays() != null;
+      if (!told && !otherAge) {
+        return Ask.of(Form.FIELD, path, null);
+      }
+    }
+    open = new Worthiest(advisor, feet).open(state);
+    if (state.mapping() != null) {
+      return inMapping();
+    }
+    return open.isEmpty() ? null : put(worthiest());
+  }
+
+  /** The worthiest; but what was begun of a list of rows is first brought to its end. */
+  private Question worthiest() {
+    return open.stream()
+        .filter(question -> state.list() != null && question.field().startsWith(state.list() + "["))
+        .min((one, other) -> order(one).compareTo(order(other)))
+        .orElse(open.get(0));
+  }
+
+  private String order(Question question) {
+    return Paths.order(state.known(), question.field());
+  }
+
+  private Ask put(Question question) {
+    if (!(Fields.at(question.field()).kind() instanceof FieldRows)) {
+      return Ask.of(Form.FIELD, question.field(), question);
+    }
+    if (question.field().endsWith(".cracks")) {
+      return Ask.of(Form.CRACKS, question.field(), question);
+    }
+    int foot = Integer.parseInt(question.field().replaceAll("[^0-9]", ""));
+    FactSheet sheet = advisor.sheet(state.known(), foot);
+    state = state.mapping(Mapping.of(state.known(), foot, sheet));
+    return inMapping();
+  }
+
+  private Ask inMapping() {
+    Mapping mapping = state.mapping();
+    Question matter =
+        open.stream()
+            .filter(one -> one.field().startsWith(mapping.path()))
+            .findFirst()
+            .orElse(null);
+    if (!mapping.left().isEmpty()) {
+      int row = state.known().feet().get(mapping.foot()).wall().size() - 1;
+      String path = mapping.path() + "[" + row + "]." + mapping.left().get(0);
+      state = state.mapping(mapping.asking(mapping.left().subList(1, mapping.left().size())));
+      return new Ask(Form.FIELD, path, matter, mapping.side(), Double.NaN, Double.NaN);
+    }
+    if (mapping.atHeel(state.known())) {
+      state = sideDone(mapping);
+      return next();
+    }
+    double from = mapping.from(state.known());
+    return new Ask(Form.STRETCH_END, mapping.path(), matter, mapping.side(), from, mapping.edge());
+  }
+}

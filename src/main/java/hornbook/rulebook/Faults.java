@@ -1,0 +1,45 @@
+package hornbook.rulebook;
+
+import hornbook.assessment.Nearest;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Gathers what is wrong in a rule base, and knows where in its files every part stands. */
+final class Faults {
+  private record Place(String file, int line) {}
+
+  private final List<RuleFault> all = new ArrayList<>();
+  private final Map<Object, Place> places = new IdentityHashMap<>();
+
+  /** The list itself, for readers of one file, who know their own place. */
+  List<RuleFault> all() {
+    return all;
+  }
+
+  /** Notes where a part stands. */
+  void place(Object part, String file, int line) {
+    places.put(part, new Place(file, line));
+  }
+
+  /** A fault of a part whose place was noted. */
+  void at(Object part, String name, String says, String cure) {
+    Place place = places.getOrDefault(part, new Place("", 0));
+    all.add(new RuleFault(place.file(), place.line(), name, says, cure));
+  }
+
+  void at(RuleEntry rule, String says, String cure) {
+    all.add(new RuleFault(rule.file(), rule.line(), rule.id(), says, cure));
+  }
+
+  /** Ends a cure with the nearest known word, where one is near. */
+  static String nearest(String cure, String word, Collection<String> known) {
+    String nearest = Nearest.of(word, List.copyOf(known));
+    if (nearest == null) {
+      return cure;
+    }
+    return (cure.isEmpty() ? "" : cure + "; ") + "did you mean " + nearest + "?";
+  }
+}

@@ -1,0 +1,180 @@
+package hornbook.study;
+
+import hornbook.advice.Advisor;
+import hornbook.advice.FootAdvice;
+import hornbook.rulebook.LoadedRules;
+import hornbook.rulebook.RuleEntry;
+import hornbook.rulebook.RuleFault;
+import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.fact.Limit;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Whether every rule has its case, and every case does what it is there for: the foot fires the
+ * rule, each single change silences it, and every limit turns it where the limit stands.
+ */
+public final class CaseCheck {
+  private final LoadedRules rules;
+  private final Rulebook book;
+  private final Advisor advisor;
+
+  public CaseCheck(LoadedRules rules) {
+    this.rules = rules;
+    this.book = rules.book();
+    this.advisor = new Advisor(rules);
+  }
+
+  /** All faults of all cases. */
+  public List<RuleFault> faults(CaseLibrary library) throws IOException {
+    List<RuleFault> faults = new ArrayList<>(library.faults());
+    Set<String> unread = new HashSet<>();
+    library.faults().forEach(fault -> unread.add(fault.rule()));
+    for (RuleEntry rule : book.rules().values()) {
+      if (!library.rules().containsKey(rule.id()) && !unread.contains(rule.id())) {
+        faults.add(
+            new RuleFault(
+                rule.file(),
+                rule.line(),
+                rule.id(),
+                "the rule has no case",
+                "write cases/rules/"
+                    + rule.id()
+                    + ".yaml: a foot that fires it, and one change"
+                    + " that silences it"));
+      }
+    }
+    for (Map.Entry<String, RuleCase> one : library.rules().entrySet()) {
+      faults.addAll(faults(one.getKey(), one.getValue()));
+    }
+    return faults;
+  }
+
+  /** The faults of one case. */
+  public List<RuleFault> faults(String name, RuleCase one) throws IOException {
+    List<RuleFault> faults = new ArrayList<>();
+    RuleEntry rule = book.rules().get(one.rule());
+    if (rule == null) {
+      faults.add(fault(one, "there is no such rule", "name a rule, or take the case out"));
+    } else if (!name.equals(one.rule())) {
+      faults.add(fault(one, "the file is called " + name, "call it " + one.rule() + ".yaml"));
+    } else {
+      try {
+        fires(rule, one, faults);
+        for (String limit : rule.limits().distinct().toList()) {
+          limit(one, limit, faults);
+        }
+        for (String limit : one.limits().keySet()) {
+          if (rule.limits().noneMatch(limit::equals)) {
+            faults.add(fault(one, "the rule binds no limit " + limit, "take the bracket out"));
+          }
+        }
+      } catch (RuleCase.Unusable unusable) {
+        faults.add(
+            fault(
+                one,
+                "a change of the case cannot be made: " + unusable.getMessage(),
+                "write it as path=value, with a value the field takes"));
+      }
+    }
+    return faults;
+  }
+
+  private void fires(RuleEntry rule, RuleCase one, List<RuleFault> faults)
+      throws IOException, RuleCase.Unusable {
+    if (!fires(advisor, one)) {
+      faults.add(
+          fault(
+              one,
+              "the foot does not fire the rule",
+              "see why: hornbook why-not " + CaseLibrary.shown(one.file()) + " " + rule.id()));
+      return;
+    }
+    List<String> changes = new ArrayList<>(List.of(one.nearMiss()));
+    changes.addAll(one.silent());
+    for (String change : changes) {
+      if (fires(advisor, one, change)) {
+        faults.add(
+            fault(one, "the rule still fires after " + change, "name a change that silences it"));
+      }
+    }
+  }
+
+  private void limit(RuleCase one, String limit, List<RuleFault> faults)
+      throws IOException, RuleCase.Unusable {
+    List<RuleCase.Bracket> brackets = one.limits().getOrDefault(limit, List.of());
+    if (brackets.isEmpty()) {
+      faults.add(
+          fault(
+              one,
+              "there is no bracket for the limit " + limit,
+              "write limits: {" + limit + ": {field: …, under: …, at: …, over: …}}"));
+    }
+    for (RuleCase.Bracket bracket : brackets) {
+      List<Boolean> outcomes = outcomes(advisor, one, bracket);
+      Limit held = held(one, bracket, limit);
+      if (held == null) {
+        faults.add(fault(one, limit + " does not hold for the foot", "write with: […] first"));
+      } else if (outcomes.stream().distinct().count() < 2) {
+        faults.add(
+            fault(
+                one,
+                "under, at and over " + limit + " the rule does the same",
+                "bring the field to either side of " + held.value()));
+      } else {
+        for (double step : new double[] {held.step(), -held.step()}) {
+          if (outcomes(moved(held, step), one, bracket).equals(outcomes)) {
+            faults.add(
+                fault(
+                    one,
+                    "moving "
+                        + limit
+                        + " one step "
+                        + (step > 0 ? "up" : "down")
+                        + " changes nothing under, at or over it",
+                    "bring the field nearer to " + held.value()));
+          }
+        }
+      }
+    }
+  }
+
+  private Limit held(RuleCase one, RuleCase.Bracket bracket, String limit)
+      throws IOException, RuleCase.Unusable {
+    return foot(advisor, one, bracket.changes(bracket.at())).sheet().limits().get(limit);
+  }
+
+  private Advisor moved(Limit limit, double by) {
+    List<Limit> limits = new ArrayList<>(book.limits());
+    limits.replaceAll(other -> other == limit ? limit.withValue(limit.value() + by) : other);
+    return new Advisor(new LoadedRules(book.withLimits(limits), rules.rules()));
+  }
+
+  private static List<Boolean> outcomes(Advisor advisor, RuleCase one, RuleCase.Bracket bracket)
+      throws IOException, RuleCase.Unusable {
+    List<Boolean> outcomes = new ArrayList<>();
+    for (String value : bracket.values()) {
+      outcomes.add(fires(advisor, one, bracket.changes(value)));
+    }
+    return outcomes;
+  }
+
+  private static boolean fires(Advisor advisor, RuleCase one, String... changes)
+      throws IOException, RuleCase.Unusable {
+    return foot(advisor, one, changes).firings().stream()
+        .anyMatch(firing -> firing.rule().equals(one.rule()));
+  }
+
+  private static FootAdvice foot(Advisor advisor, RuleCase one, String... changes)
+      throws IOException, RuleCase.Unusable {
+    return advisor.judge(one.with(changes)).feet().get(one.foot());
+  }
+
+  private static RuleFault fault(RuleCase one, String says, String cure) {
+    return new RuleFault(CaseLibrary.shown(one.file()), 0, one.rule(), says, cure);
+  }
+}

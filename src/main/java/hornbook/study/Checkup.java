@@ -1,0 +1,49 @@
+package hornbook.study;
+
+import hornbook.advice.Advisor;
+import hornbook.assessment.Assessment;
+import hornbook.rulebook.LoadedRules;
+import hornbook.rulebook.RuleFault;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What firing the rules shows to be wrong with a rule base that reads well: cases that do not do
+ * what they are there for, and rules that say opposite things.
+ *
+ * @param faults everything found, in the order of the files
+ * @param cases the cases run
+ * @param feet the feet made up and run
+ */
+public record Checkup(List<RuleFault> faults, int cases, int feet) {
+  /** Enough that every rule but the rarest fires more than once, and still a matter of seconds. */
+  public static final int FEET = 3000;
+
+  /** Runs all cases of the library, and so many feet made up from the seed. */
+  public static Checkup of(LoadedRules rules, CaseLibrary library, int feet, long seed)
+      throws IOException {
+    List<RuleFault> faults = new ArrayList<>(ComputingCheck.faults(rules.book()));
+    if (!faults.isEmpty()) {
+      return new Checkup(List.copyOf(faults), 0, 0);
+    }
+    faults.addAll(new CaseCheck(rules).faults(library));
+    Contradictions contradictions = new Contradictions(new Advisor(rules));
+    List<Assessment> known = new ArrayList<>();
+    for (RuleCase one : library.rules().values()) {
+      contradictions.run(one.assessment(), CaseLibrary.shown(one.file()));
+      known.add(one.assessment());
+    }
+    for (Map.Entry<String, Assessment> one : library.exercises().entrySet()) {
+      contradictions.run(one.getValue(), one.getKey());
+      known.add(one.getValue());
+    }
+    FeetOnPaper paper = new FeetOnPaper(rules.book(), known, seed);
+    for (int number = 0; number < feet; number++) {
+      contradictions.run(paper.foot(number), "made-up foot " + number + " of seed " + seed);
+    }
+    faults.addAll(contradictions.faults());
+    return new Checkup(faults.stream().sorted().distinct().toList(), known.size(), feet);
+  }
+}

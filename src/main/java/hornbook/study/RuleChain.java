@@ -1,0 +1,35 @@
+package hornbook.study;
+
+import hornbook.advice.Truth;
+import hornbook.rulebook.RuleEntry;
+import java.util.List;
+import java.util.Optional;
+
+/** One rule on a foot, with every link from the fields of the file to its conclusion. */
+public record RuleChain(RuleEntry rule, Truth truth, List<Link> links) {
+  public boolean fired() {
+    return truth == Truth.TRUE;
+  }
+
+  /**
+   * What keeps the rule silent: the first condition that fails; where none fails, the first that is
+   * unknown. Empty where the rule fired.
+   */
+  public Optional<Link> obstacle() {
+    return first(Truth.FALSE).or(() -> first(Truth.UNKNOWN));
+  }
+
+  /** How many conditions do not hold. */
+  public int missing() {
+    return (int) links.stream().filter(link -> link.truth() != Truth.TRUE).count();
+  }
+
+  /** How many conditions are known to fail. */
+  public int failing() {
+    return (int) links.stream().filter(link -> link.truth() == Truth.FALSE).count();
+  }
+
+  private Optional<Link> first(Truth truth) {
+    return links.stream().filter(link -> link.truth() == truth).findFirst();
+  }
+}

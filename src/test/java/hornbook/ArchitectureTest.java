@@ -1,0 +1,159 @@
+package hornbook;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import hornbook.rulebook.CompileRules;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** The rooms of the house are as the table in the contributors' guide has them. */
+class ArchitectureTest {
+  private static final JavaClasses PROGRAM =
+      new ClassFileImporter().importPath(Path.of("target/classes/hornbook"));
+
+  /** What the build makes out of the rule files. */
+  private static final String COMPILED_RULES = "hornbook.rules..";
+
+  private static final Pattern ROW = Pattern.compile("(?m)^\\| `(\\w+)` \\| .* \\| ([^|]*) \\|$");
+  private static final Pattern NAME = Pattern.compile("`(\\w+)`");
+
+  /** Every room with the rooms it may use, in the order of the table. */
+  private static Map<String, List<String>> rooms() throws IOException {
+    Map<String, List<String>> rooms = new LinkedHashMap<>();
+    ROW.matcher(Files.readString(Path.of("DEVELOPERS.md")))
+        .results()
+        .forEach(row -> rooms.put(row.group(1), allowed(row, List.copyOf(rooms.keySet()))));
+    return rooms;
+  }
+
+  private static List<String> allowed(MatchResult row, List<String> above) {
+    List<String> allowed = new ArrayList<>(List.of(row.group(1)));
+    String may = row.group(2);
+    if (may.equals("the above") || may.equals("all")) {
+      allowed.addAll(above);
+    } else {
+      NAME.matcher(may).results().forEach(name -> allowed.add(name.group(1)));
+    }
+    return allowed;
+  }
+
+  @Test
+  void the_table_names_every_room() throws IOException {
+    List<String> found =
+        PROGRAM.stream()
+            .map(one -> one.getPackageName().split("\\."))
+            .filter(parts -> parts.length > 1)
+            .map(parts -> parts[1])
+            .filter(room -> !room.equals("rules"))
+            .distinct()
+            .toList();
+    assertThat(found).isNotEmpty();
+    assertThat(rooms().keySet()).containsAll(found).last().isEqualTo("cli");
+  }
+
+  @TestFactory
+  Stream<DynamicTest> no_room_depends_on_one_it_may_not_use() throws IOException {
+    return rooms().entrySet().stream()
+        .map(
+            room ->
+                DynamicTest.dynamicTest(
+                    room.getKey() + " uses " + room.getValue(),
+                    () ->
+                        classes()
+                            .that()
+                            .resideInAPackage(packages(room.getKey()))
+                            .should()
+                            .onlyDependOnClassesThat(
+                                resideOutsideOfPackages("hornbook..")
+                                    .or(
+                                        resideInAnyPackage(
+                                            room.getValue().stream()
+                                                .map(ArchitectureTest::packages)
+                                                .toArray(String[]::new))))
+                            .allowEmptyShould(true)
+                            .check(PROGRAM)));
+  }
+
+  private static String packages(String room) {
+    return "hornbook." + room + "..";
+  }
+
+  @Test
+  void only_the_rulebook_and_the_engine_know_the_rule_engine() {
+    noClasses()
+        .that(resideOutsideOfPackages("hornbook.rulebook..", COMPILED_RULES))
+        .and()
+        .haveNameNotMatching("hornbook\\.advice\\.(RuleEngine|Advisor)(\\$.*)?")
+        .should()
+        .dependOnClassesThat(resideInAnyPackage("org.drools..", "org.kie.."))
+        .check(PROGRAM);
+  }
+
+  @Test
+  void only_the_command_line_knows_its_library() {
+    noClasses()
+        .that(resideOutsideOfPackages("hornbook.cli.."))
+        .should()
+        .dependOnClassesThat(resideInAPackage("picocli.."))
+        .check(PROGRAM);
+  }
+
+  @Test
+  void only_the_command_line_ends_the_program_and_writes_to_its_streams() {
+    noClasses()
+        .that(resideOutsideOfPackages("hornbook.cli..", COMPILED_RULES))
+        .and()
+        .doNotBelongToAnyOf(CompileRules.class)
+        .should()
+        .callMethod(System.class, "exit", int.class)
+        .orShould()
+        .accessField(System.class, "out")
+        .orShould()
+        .accessField(System.class, "err")
+        .orShould()
+        .accessField(System.class, "in")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void the_middle_of_the_program_knows_no_clock_no_files_and_no_chance() {
+    noClasses()
+        .that(
+            resideInAnyPackage("hornbook.foot..", "hornbook.advice..", "hornbook.rulebook.fact.."))
+        .should()
+        .dependOnClassesThat(
+            resideInAnyPackage("java.nio.file..", "java.io..", "java.util.random.."))
+        .orShould()
+        .dependOnClassesThat()
+        .belongToAnyOf(java.util.Random.class, java.time.Clock.class)
+        .orShould()
+        .callMethod(java.time.LocalDate.class, "now")
+        .orShould()
+        .callMethod(java.time.Instant.class, "now")
+        .orShould()
+        .callMethod(System.class, "nanoTime")
+        .orShould()
+        .callMethod(System.class, "currentTimeMillis")
+        .orShould()
+        .callMethod(Math.class, "random")
+        .check(PROGRAM);
+  }
+}

@@ -1,0 +1,86 @@
+package hornbook.cli;
+
+import static hornbook.cli.Program.exercise;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Where results go, and what happens when they cannot. */
+class OutputIT {
+  private static final String FOAL = exercise("foal-trim");
+
+  @TempDir Path folder;
+
+  @Test
+  void a_folder_that_is_not_there() {
+    Path output = folder.resolve("no/advice.txt");
+    assertThat(assessInto(output).refused(74).err())
+        .contains("cannot write " + output, "there is no such folder");
+    assertThat(output.getParent()).doesNotExist();
+  }
+
+  @Test
+  void a_folder_in_place_of_a_file() {
+    assertThat(assessInto(folder).refused(74).err()).contains("it is a folder");
+    assertThat(folder).isEmptyDirectory();
+  }
+
+  @Test
+  void a_full_disk_in_place_of_the_screen() {
+    Program.Run run =
+        Program.here()
+            .command(List.of("sh", "-c", launcher() + " assess '" + FOAL + "' > /dev/full"))
+            .refused(74);
+    assertThat(run.err()).contains("standard output cannot be written", "--output");
+  }
+
+  @Test
+  void a_reader_that_has_seen_enough_is_no_failure() {
+    String line = launcher() + " rules list | head -n 1";
+    Program.Run run = Program.here().command(List.of("bash", "-o", "pipefail", "-c", line)).done();
+    assertThat(run.out().lines()).hasSize(1);
+    String closed = launcher() + " assess --fail-on mention '" + FOAL + "' | true";
+    Program.here().command(List.of("bash", "-o", "pipefail", "-c", closed)).done();
+  }
+
+  @Test
+  void a_file_keeps_its_permissions_and_a_link_stays_a_link() throws IOException {
+    Path output = Files.writeString(folder.resolve("advice.txt"), "old");
+    Set<PosixFilePermission> shared = PosixFilePermissions.fromString("rw-rw-r--");
+    Files.setPosixFilePermissions(output, shared);
+    Path link = Files.createSymbolicLink(folder.resolve("latest.txt"), output);
+    assessInto(link).done();
+    assertThat(link).isSymbolicLink();
+    assertThat(output).content().contains("Pipit");
+    assertThat(Files.getPosixFilePermissions(output)).isEqualTo(shared);
+  }
+
+  @Test
+  void a_device_is_written_to_as_it_is() {
+    assertThat(Program.run("assess", "--output", "/dev/stdout", FOAL).ended(0).out())
+        .contains("Pipit");
+    assessInto(Path.of("/dev/null")).done();
+    assertThat(Path.of("/dev/null")).exists();
+  }
+
+  @Test
+  void a_minus_is_the_screen() {
+    assertThat(Program.run("assess", "--output", "-", FOAL).done().out()).contains("Pipit");
+  }
+
+  private static Program.Run assessInto(Path output) {
+    return Program.run("assess", "--output", output.toString(), FOAL);
+  }
+
+  private static String launcher() {
+    return "'" + Program.HOME.resolve("bin/hornbook") + "'";
+  }
+}

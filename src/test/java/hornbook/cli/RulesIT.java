@@ -1,0 +1,141 @@
+package hornbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import hornbook.rulebook.ShippedRules;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The rule base as the packaged program shows it. */
+class RulesIT {
+  private static final Pattern RULE = Pattern.compile("(?m)^rule \"");
+
+  @Test
+  void as_many_rules_are_written_as_loaded_and_listed() throws IOException {
+    JsonNode listed = Program.run("rules", "list", "--format", "json").done().json();
+    long written = 0;
+    try (Stream<Path> files = Files.walk(Program.HOME.resolve("rules"))) {
+      for (Path file : files.filter(one -> one.toString().endsWith(".drl")).toList()) {
+        written += RULE.matcher(Files.readString(file)).results().count();
+      }
+    }
+    assertThat(written).isPositive();
+    assertThat(listed).hasSize((int) written);
+    assertThat(listed).map(rule -> rule.path("id").asText()).doesNotHaveDuplicates();
+    long loaded =
+        ShippedRules.load().rules().getKiePackages().stream()
+            .mapToLong(one -> one.getRules().size())
+            .sum();
+    assertThat(loaded).isEqualTo(written);
+  }
+
+  @Test
+  void the_list_has_a_line_for_every_rule_and_a_heading_for_every_topic() {
+    JsonNode all = Program.run("rules", "list", "--format", "json").done().json();
+    String text = Program.run("rules", "list").done().out();
+    List<String> ids = new ArrayList<>();
+    all.forEach(rule -> ids.add("  " + rule.path("id").asText() + "  "));
+    assertThat(text).contains(ids).contains(all.size() + " rules in all");
+    assertThat(text.lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void a_topic_is_listed_alone() {
+    JsonNode nailing =
+        Program.run("rules", "list", "--topic", "nailing", "--format", "json").done().json();
+    assertThat(nailing.findValuesAsText("topic")).isNotEmpty().allMatch("nailing"::equals);
+    String text = Program.run("rules", "list", "--topic", "nailing").done().out();
+    assertThat(text).contains("N003").doesNotContain("R001");
+  }
+
+  @Test
+  void a_rule_is_shown_with_its_grounds_and_its_case() {
+    String shown = Program.run("rules", "show", "n003").done().out();
+    assertThat(shown)
+        .contains("N003", "Says", "Fires when", "nail sites, weaker branch: less than 2")
+        .contains("Then", "rules out a nailed shoe", "Why", "When silent", "Limits")
+        .contains("nails.branch.least", "at least 2; basis: practice", "but ", "Sources")
+        .contains("cases/rules/N003.yaml", "--set");
+    assertThat(shown).doesNotContain("{", "$", "==");
+  }
+
+  @Test
+  void the_case_shown_fires_the_rule_and_the_change_shown_silences_it() {
+    List<String> lines = Program.run("rules", "show", "N003").done().out().lines().toList();
+    String file =
+        lines.stream()
+            .filter(line -> line.contains("hornbook assess "))
+            .map(line -> line.strip().substring("hornbook assess ".length()))
+            .findFirst()
+            .orElseThrow();
+    String change =
+        lines.stream()
+            .filter(line -> line.contains("--set "))
+            .map(line -> line.substring(line.indexOf('"') + 1, line.lastIndexOf('"')))
+            .findFirst()
+            .orElseThrow();
+    assertThat(Program.run("assess", "--full", file).done().out()).contains("N003");
+    Program.Run silenced = Program.run("assess", "--format", "json", "--set", change, file);
+    assertThat(silenced.done().out()).doesNotContain("\"N003\"");
+  }
+
+  @Test
+  void every_rule_of_the_catalogue_can_be_shown() {
+    // One run for each topic: all of them would take minutes.
+    JsonNode all = Program.run("rules", "list", "--format", "json").done().json();
+    List<String> first = new ArrayList<>();
+    List<String> topics = new ArrayList<>();
+    for (JsonNode rule : all) {
+      if (!topics.contains(rule.path("topic").asText())) {
+        topics.add(rule.path("topic").asText());
+        first.add(rule.path("id").asText());
+      }
+    }
+    for (String id : first) {
+      assertThat(Program.run("rules", "show", id).done().out()).startsWith(id).doesNotContain("{");
+      JsonNode json = Program.run("rules", "show", id, "--format", "json").done().json();
+      assertThat(json.path("id").asText()).isEqualTo(id);
+      assertThat(json.path("conditions")).isNotEmpty();
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "nails.branch.least, A limit, Rules held to it, limits",
+    "low-heels, A finding, Found by, finding",
+    "glue-on, A technique, Ruled out by, technique",
+    "egg-bar, A support, For it, support",
+    "lungwitz-1913, A source, Limits that rest on it, source"
+  })
+  void other_things_are_shown_by_their_names(String id, String kind, String part, String key) {
+    String shown = Program.run("rules", "show", id).done().out();
+    assertThat(shown).startsWith(kind).contains(id, part);
+    JsonNode json = Program.run("rules", "show", id, "--format", "json").done().json();
+    assertThat(json.has(key)).isTrue();
+  }
+
+  @Test
+  void limits_are_shown_in_inches_on_request() {
+    assertThat(Program.run("rules", "show", "nails.wall.least", "--units", "inch").done().out())
+        .contains(" in;")
+        .doesNotContain(" mm");
+    assertThat(Program.run("rules", "show", "nails.wall.least").done().out()).contains("6 mm;");
+  }
+
+  @Test
+  void lists_go_to_a_file(@TempDir Path folder) {
+    Path output = folder.resolve("rules.txt");
+    assertThat(Program.run("rules", "list", "--output", output.toString()).done().out()).isEmpty();
+    assertThat(output).content().isEqualTo(Program.run("rules", "list").done().out());
+  }
+}

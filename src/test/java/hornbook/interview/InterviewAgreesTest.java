@@ -1,0 +1,61 @@
+package hornbook.interview;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hornbook.advice.Advice;
+import hornbook.advice.Standing;
+import hornbook.assessment.Assessment;
+import hornbook.assessment.BlankAssessment;
+import hornbook.assessment.Units;
+import hornbook.rules.Shipped;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** Whoever answers what is asked, and no more, is advised as if all that is known were told. */
+class InterviewAgreesTest {
+  private static final LocalDate TODAY = LocalDate.of(2026, 3, 14);
+
+  @Test
+  void on_every_exercise() throws Exception {
+    for (Assessment exercise : Feet.exercises()) {
+      assertSameAdvice(exercise, exercise.horse().name());
+    }
+  }
+
+  @Test
+  void on_feet_of_which_everything_is_known_at_random() throws Exception {
+    Random random = new Random(1919);
+    for (Assessment exercise : Feet.exercises()) {
+      assertSameAdvice(Feet.shuffled(exercise, random, 0.3), exercise.horse().name() + " 0.3");
+      assertSameAdvice(Feet.shuffled(exercise, random, 1), exercise.horse().name() + " all");
+    }
+  }
+
+  private static void assertSameAdvice(Assessment whole, String name) {
+    Interview interview =
+        new Interview(Shipped.ADVISOR, BlankAssessment.of(List.of()), List.of(), Units.MM, TODAY);
+    Farrier farrier = new Farrier(whole);
+    int asked = 0;
+    while (interview.ask().isPresent()) {
+      Ask ask = interview.ask().get();
+      Reply reply = interview.take(farrier.answer(ask, interview));
+      assertThat(reply).as(name + ": " + ask).isInstanceOf(Reply.Taken.class);
+      assertThat(Feet.valid(interview.known())).as(name + " after " + ask).isTrue();
+      assertThat(++asked).as(name + " comes to an end").isLessThan(400);
+    }
+    Assessment told = Feet.read(Feet.written(interview.known(), Units.MM));
+    Advice full = Shipped.ADVISOR.advise(whole);
+    Advice less = Shipped.ADVISOR.advise(told);
+    for (int foot = 0; foot < whole.feet().size(); foot++) {
+      Standing one = Standing.of(full.feet().get(foot));
+      Standing other = Standing.of(less.feet().get(foot));
+      String what = name + ", foot " + foot;
+      assertThat(other.referrals()).as(what).isEqualTo(one.referrals());
+      assertThat(other.techniques()).as(what).isEqualTo(one.techniques());
+      assertThat(other.supports()).as(what).isEqualTo(one.supports());
+      assertThat(other.cautions()).as(what).isEqualTo(one.cautions());
+    }
+  }
+}
