@@ -30,7 +30,11 @@ final class Commands {
 
   /** Whether the rules will most likely have to be loaded. */
   static boolean fireRules(String... arguments) {
-    return arguments.length > 1 && FIRING.contains(arguments[0]);
+    List<String> given = List.of(arguments);
+    return given.size() > 1
+        && FIRING.contains(given.get(0))
+        && !given.contains("--help")
+        && !given.contains("-h");
   }
 
   /** The command line that can take these arguments: a cold start lays out one command, not all. */

@@ -63,6 +63,7 @@ public final class StartUpArchive {
     if (made && Files.exists(unfinished)) {
       Files.writeString(Path.of(name + ".of"), home + "\n");
       move(unfinished, Path.of(name + (compiled ? ".aot" : ".jsa")));
+      Files.deleteIfExists(Path.of(name + ".no"));
     } else {
       Files.writeString(Path.of(name + ".no"), "this Java makes no archive\n");
     }
