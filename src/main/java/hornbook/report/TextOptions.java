@@ -25,8 +25,4 @@ public record TextOptions(Units units, Detail detail, boolean colour, int width)
   public TextOptions with(Detail other) {
     return new TextOptions(units, other, colour, width);
   }
-
-  public TextOptions with(Units other) {
-    return new TextOptions(other, detail, colour, width);
-  }
 }

@@ -108,9 +108,22 @@ class AdviceJsonTest {
     assertThat(measure(mm, "toe-heel-angle-difference").toString())
         .contains("\"value\":6,\"unit\":\"deg\"")
         .contains("\"reading\":\"under-run-heels\"");
-    assertThat(measure(mm, "sound-share").toString())
+  }
+
+  @Test
+  void a_number_known_within_bounds_has_these_in_place_of_a_value() throws Exception {
+    Advice half =
+        Pages.read(
+            "format: hornbook-assessment/1\n"
+                + "feet: [{limb: left-fore, measures: {bearingLength: 128 mm, width: 124 mm},"
+                + " wall: [{side: medial, from: 0 mm, to: 170 mm, state: sound}]}]\n");
+    JsonNode json = JSON.readTree(AdviceJson.line(half, Units.MM));
+    assertThat(measure(json, "sound-share").toString())
         .contains("\"value\":null,\"low\":")
-        .contains("\"unit\":\"%\"");
+        .contains(",\"high\":100,\"unit\":\"%\"");
+    JsonNode height = measure(json, "tallest-defect");
+    assertThat(height.get("low").asDouble()).isZero();
+    assertThat(height.get("high").isNull()).isTrue();
   }
 
   private static JsonNode measure(JsonNode advice, String id) {
