@@ -18,7 +18,13 @@ public final class CompileRules {
    */
   public static void main(String[] arguments) throws IOException {
     try {
-      write(Path.of(arguments[0]), Path.of(arguments[1]));
+      Path rules = Path.of(arguments[0]);
+      Path classes = Path.of(arguments[1]);
+      BuildStamp stamp = BuildStamp.of(rules, classes);
+      if (!stamp.current()) {
+        write(rules, classes);
+        stamp.set();
+      }
     } catch (RuleBaseFaulty faulty) {
       System.err.println(faulty.getMessage());
       System.exit(1);
