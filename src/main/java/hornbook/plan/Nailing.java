@@ -287,11 +287,19 @@ final class Nailing {
     return side == Side.MEDIAL ? wall.medial() : wall.lateral();
   }
 
+  /** Where two stretches meet at a nail, it is told by the one that is known to take it. */
+  private boolean takesNails(Mapped piece) {
+    Double thickness = piece.stretch().thickness();
+    return piece.group() == WallGroup.SOUND
+        && thickness != null
+        && thickness >= readings.limits().nailing().leastThickness();
+  }
+
   private PlannedNail nail(Side side, double at, Figure exit, boolean waived) {
     Stretch stretch = null;
     for (Mapped piece : survey(readings.wall(), side).pieces()) {
       boolean in = piece.from() <= at && at <= piece.to();
-      if (in && piece.group() == WallGroup.SOUND) {
+      if (in && takesNails(piece)) {
         stretch = piece.stretch();
       }
     }
