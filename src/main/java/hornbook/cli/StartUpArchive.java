@@ -47,7 +47,7 @@ public final class StartUpArchive {
   }
 
   private void train() throws IOException, InterruptedException {
-    Path list = Path.of(name + ".list");
+    Path list = Files.createTempFile("hornbook-classes-", ".list");
     Path unfinished = Path.of(name + ".part");
     Files.deleteIfExists(unfinished);
     boolean made =

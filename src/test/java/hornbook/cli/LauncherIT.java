@@ -58,13 +58,13 @@ class LauncherIT {
 
   @Test
   void a_copy_in_a_folder_with_blanks_in_its_name() throws IOException {
-    Path copy = Program.copiedTo(folder.resolve("my tools & things/horn book"));
+    Path copy = Program.copiedTo(folder.resolve("my tools & 100%things/horn book"));
     assertThat(Program.in(copy).from(folder).with("assess", FOAL).done().out()).contains("Pipit");
   }
 
   @Test
   void a_copy_that_may_only_be_read_keeps_its_archive_in_the_cache_of_the_user() throws Exception {
-    Path copy = Program.copiedTo(folder.resolve("read only"));
+    Path copy = Program.copiedTo(folder.resolve("read only, 100%top"));
     Path cache = folder.resolve("cache");
     try (Stream<Path> files = Files.walk(copy)) {
       for (Path file : files.filter(Files::isDirectory).toList()) {
@@ -93,6 +93,14 @@ class LauncherIT {
             .from(folder)
             .command(List.of(again.toString(), "assess", file.getFileName().toString()));
     assertThat(run.done().out()).contains("Bracken");
+    Files.delete(again);
+    Files.delete(link);
+  }
+
+  @Test
+  void not_from_a_folder_whose_name_would_part_the_class_path() throws IOException {
+    Path copy = Program.copiedTo(folder.resolve("tools: own"));
+    assertThat(Program.in(copy).with("--help").refused(69).err()).contains("a colon in its name");
   }
 
   @Test
