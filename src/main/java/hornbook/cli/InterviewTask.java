@@ -82,12 +82,17 @@ final class InterviewTask {
     }
     file.show(interview.known());
     boolean done = interview.ask().isEmpty();
-    String left = "Stopped; all answers are kept. " + text.left(interview.left()) + "\n";
-    say("\n" + (done ? "Nothing left can change the advice.\n" : left));
+    int unanswered = done ? interview.unanswered() : interview.left();
+    if (done && unanswered == 0) {
+      say("\nNothing left can change the advice.\n");
+    } else {
+      String ended = done ? "Nothing else to ask. Of what was not looked at, " : "All is kept. ";
+      say("\n" + ended + text.left(unanswered) + "\n");
+    }
     if (!file.toScreen()) {
       say("Written to " + file.name() + "\n");
       say("Advice on it:  hornbook assess " + file.name() + "\n");
-      if (!done) {
+      if (!done || unanswered > 0) {
         say("To go on:      hornbook new --ask " + file.name() + "\n");
       }
     }

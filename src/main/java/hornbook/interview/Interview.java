@@ -78,6 +78,12 @@ public final class Interview {
     return open.size();
   }
 
+  /** How many things could change the advice, with those counted that were passed over. */
+  public int unanswered() {
+    State afresh = new State(state.known(), Set.of(), null, null);
+    return new Worthiest(advisor, feet).open(afresh).size();
+  }
+
   /** What is known by now; fit for a file once {@link #named}. */
   public Assessment known() {
     return state.known();

@@ -11,6 +11,7 @@ import hornbook.assessment.Flag;
 import hornbook.assessment.Kind;
 import hornbook.assessment.Limb;
 import hornbook.assessment.OneWord;
+import hornbook.assessment.Side;
 import hornbook.assessment.Units;
 import hornbook.assessment.WholeNumber;
 import hornbook.assessment.Word;
@@ -116,7 +117,9 @@ public final class AskText {
           case STRETCH_END -> stretchEnd(ask);
           case FIELD -> FieldNames.of(ask.path());
         };
-    return whose(ask, known) + ": " + name;
+    String whose = whose(ask, known);
+    String twice = ", " + whose.toLowerCase(Locale.ROOT);
+    return whose + ": " + (name.endsWith(twice) ? name.replace(twice, "") : name);
   }
 
   private static String whose(Ask ask, Assessment known) {
@@ -211,8 +214,8 @@ public final class AskText {
     for (int i = 0; i < words.size(); i++) {
       String word = words.get(i).word();
       String spoken = PlainWords.of(word);
-      boolean other = !spoken.equals(word) && !spoken.equals(word.replace('-', ' '));
-      String option = (i + 1) + " " + (other ? word + " (" + spoken + ")" : word);
+      boolean latin = words.get(i) instanceof Side;
+      String option = (i + 1) + " " + (latin ? word + " (" + spoken + ")" : word);
       if (line.length() > 0 && INDENT.length() * 2 + line.length() + 3 + option.length() > WIDTH) {
         lines.add(INDENT + INDENT + line);
         line.setLength(0);
@@ -260,7 +263,8 @@ public final class AskText {
   }
 
   private static String small(String title) {
-    boolean word = title.length() > 1 && Character.isLowerCase(title.charAt(1));
+    boolean word =
+        title.length() > 1 && " abcdefghijklmnopqrstuvwxyz".indexOf(title.charAt(1)) >= 0;
     return word ? title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1) : title;
   }
 }

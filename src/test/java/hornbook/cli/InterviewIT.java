@@ -83,7 +83,7 @@ class InterviewIT {
     assertThat(second.code).as(second.err).isZero();
     assertThat(second.err)
         .doesNotContain("HORSE: name", "which foot")
-        .contains("LEFT FORE: digital pulse", "Nothing left can change the advice.");
+        .contains("LEFT FORE: digital pulse", "Nothing else to ask");
     assertThat(written("tansy.yaml").horse().ageYears()).isEqualTo(8);
     assertThat(files()).containsExactly("tansy.yaml");
   }
@@ -145,7 +145,7 @@ class InterviewIT {
       typist.asked("date of the visit").answers("2026-03-14");
       typist.asked("age in years").answers("8");
       typist.asked("Could make this the vet's case now").types("abc" + Typist.CTRL_C);
-      typist.sees("all answers are kept").sees("hornbook new --ask tansy.yaml");
+      typist.sees("All is kept").sees("hornbook new --ask tansy.yaml");
       typist.endsWith(0);
       assertThat(typist.screen()).doesNotContain("Exception", "WARNING", "org.jline");
     }
@@ -157,7 +157,7 @@ class InterviewIT {
         boolean pulse = typist.lastQuestion().contains("digital pulse");
         typist.answers(pulse ? "bouX\u007f" : "");
       }
-      typist.types(Typist.CTRL_D).sees("all answers are kept");
+      typist.types(Typist.CTRL_D).sees("All is kept");
       typist.endsWith(0);
     }
     Assessment tansy = written("tansy.yaml");

@@ -99,6 +99,7 @@ class DialogueTest {
       taken(interview, "");
     }
     assertThat(asked).contains("feet[0].signs.digitalPulse", "feet[0].wall", "horse.weight");
+    assertThat(interview.unanswered()).as("passed over").isGreaterThan(50);
   }
 
   @Test
