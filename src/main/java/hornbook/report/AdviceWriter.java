@@ -59,7 +59,7 @@ final class AdviceWriter {
     json.writeObjectFieldStart("rulebook");
     json.writeStringField("version", book.version());
     json.writeStringField("digest", book.digest());
-    new PracticeJson(json, advice, phrases).write();
+    new PracticeJson(json, book, advice.feet()).write();
     json.writeEndObject();
   }
 

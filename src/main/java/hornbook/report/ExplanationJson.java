@@ -57,6 +57,11 @@ public final class ExplanationJson {
       explanation(one);
     }
     json.writeEndArray();
+    json.writeObjectFieldStart("rulebook");
+    json.writeStringField("version", book.version());
+    json.writeStringField("digest", book.digest());
+    new PracticeJson(json, book, all.stream().map(Explanation::foot).toList()).write();
+    json.writeEndObject();
     json.writeStringField("safety", Head.SAFETY);
     json.writeEndObject();
   }

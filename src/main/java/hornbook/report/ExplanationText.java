@@ -37,6 +37,10 @@ public final class ExplanationText {
         lines.addAll(row.lines(options.width()));
       }
     }
+    List<FootAdvice> feet = all.stream().map(Explanation::foot).toList();
+    for (Section practice : PracticePart.of(book, text.phrases, feet)) {
+      lines.addAll(new TextSection(practice, options.width(), false).lines(Paint.NONE));
+    }
     if (options.detail() == Detail.FULL) {
       lines.add("");
       lines.addAll(Wrap.lines(Head.SAFETY, options.width(), "", ""));

@@ -13,6 +13,7 @@ import hornbook.report.PlanSection.Block;
 import hornbook.report.PlanSection.Drawing;
 import hornbook.report.PlanSection.Lines;
 import hornbook.report.PlanSection.Table;
+import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Bearing;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -43,9 +44,11 @@ final class PlanPage {
   private final PlanPhrases phrases;
   private final PlanTables tables;
   private final Citations citations;
+  private final Units units;
   private final List<PlanSection> sections = new ArrayList<>();
 
   private PlanPage(Plan plan, Units units) {
+    this.units = units;
     this.plan = plan;
     this.phrases = new PlanPhrases(plan.advice().rulebook(), units);
     this.tables = new PlanTables(plan, phrases);
@@ -69,6 +72,7 @@ final class PlanPage {
   }
 
   private List<PlanSection> sections() {
+    practice();
     if (!plan.stops().isEmpty()) {
       stops();
     } else {
@@ -97,6 +101,17 @@ final class PlanPage {
     }
     if (!filled.isEmpty()) {
       sections.add(new PlanSection(heading, filled));
+    }
+  }
+
+  /** What a local practice changes and adds. */
+  private void practice() {
+    Rulebook book = plan.advice().rulebook();
+    for (Section practice : PracticePart.of(book, new Phrases(book, units), List.of(plan.foot()))) {
+      List<String> lines = new ArrayList<>();
+      lines.add(practice.heading().replace("LOCAL PRACTICE: ", ""));
+      practice.items().forEach(item -> lines.add(item.line()));
+      add("LOCAL PRACTICE", new Lines(lines));
     }
   }
 

@@ -80,6 +80,7 @@ final class PlanWriter {
     json.writeObjectFieldStart("rulebook");
     json.writeStringField("version", plan.advice().rulebook().version());
     json.writeStringField("digest", plan.advice().rulebook().digest());
+    new PracticeJson(json, plan.advice().rulebook(), List.of(plan.foot())).write();
     json.writeEndObject();
     json.writeStringField("horse", plan.advice().assessment().horse().name());
     date("date", plan.advice().assessment().visit().date());

@@ -1,28 +1,30 @@
 package hornbook.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import hornbook.advice.Advice;
+import hornbook.advice.FootAdvice;
 import hornbook.rulebook.LimitChange;
 import hornbook.rulebook.Practice;
+import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Limit;
 import java.io.IOException;
+import java.util.List;
 import java.util.Locale;
 
 /** The local practice as JSON: all of it, and which of its moves touch the advice. */
 final class PracticeJson {
   private final JsonGenerator json;
-  private final Advice advice;
-  private final PracticePart part;
+  private final Rulebook book;
+  private final List<FootAdvice> feet;
 
-  PracticeJson(JsonGenerator json, Advice advice, Phrases phrases) {
+  PracticeJson(JsonGenerator json, Rulebook book, List<FootAdvice> feet) {
     this.json = json;
-    this.advice = advice;
-    this.part = new PracticePart(advice.rulebook(), phrases);
+    this.book = book;
+    this.feet = feet;
   }
 
   /** The field {@code practice}: null where none was given. */
   void write() throws IOException {
-    Practice practice = advice.rulebook().practice();
+    Practice practice = book.practice();
     if (practice == null) {
       json.writeNullField("practice");
       return;
@@ -70,7 +72,7 @@ final class PracticeJson {
     json.writeStringField("unit", after.unit());
     json.writeStringField("reason", change.reason());
     json.writeBooleanField("lessSafe", change.lessSafe());
-    json.writeBooleanField("touches", part.touches(change, advice));
+    json.writeBooleanField("touches", PracticePart.touches(book, change, feet));
     json.writeEndObject();
   }
 

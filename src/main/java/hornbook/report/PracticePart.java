@@ -1,6 +1,5 @@
 package hornbook.report;
 
-import hornbook.advice.Advice;
 import hornbook.advice.FootAdvice;
 import hornbook.advice.Judged;
 import hornbook.advice.MovedLimits;
@@ -26,34 +25,40 @@ final class PracticePart {
   private final Rulebook book;
   private final Practice practice;
   private final Phrases phrases;
+  private final List<FootAdvice> feet;
 
-  PracticePart(Rulebook book, Phrases phrases) {
+  private PracticePart(Rulebook book, Phrases phrases, List<FootAdvice> feet) {
     this.book = book;
     this.practice = book.practice();
     this.phrases = phrases;
+    this.feet = feet;
   }
 
   /** The part, or none where no local practice was given. */
   static List<Section> of(Told told) {
-    return new PracticePart(told.book(), told.phrases()).of(told.advice());
+    return of(told.book(), told.phrases(), told.advice().feet());
   }
 
-  private List<Section> of(Advice advice) {
-    if (practice == null) {
-      return List.of();
-    }
+  /** The part on a page about these feet. */
+  static List<Section> of(Rulebook book, Phrases phrases, List<FootAdvice> feet) {
+    return book.practice() == null
+        ? List.of()
+        : List.of(new PracticePart(book, phrases, feet).section());
+  }
+
+  private Section section() {
     List<Item> items = new ArrayList<>();
-    boolean refers = advice.feet().stream().anyMatch(foot -> !foot.referrals().isEmpty());
+    boolean refers = feet.stream().anyMatch(foot -> !foot.referrals().isEmpty());
     if (refers && !practice.emergency().isEmpty()) {
       items.add(Item.of("Call", numbers()));
     }
     for (LimitChange change : practice.changes()) {
-      if (change.lessSafe() || touches(change, advice)) {
+      if (change.lessSafe() || touches(book, change, feet)) {
         items.add(changed(change));
       }
     }
     for (Practice.Note note : practice.notes()) {
-      if (advice.feet().stream().anyMatch(foot -> concerns(note, foot))) {
+      if (feet.stream().anyMatch(foot -> concerns(note, foot))) {
         items.add(Item.of(named(note), note.says()));
       }
     }
@@ -64,13 +69,12 @@ final class PracticePart {
       items.add(Item.of("it touches nothing here."));
     }
     String from = " (" + practice.by() + ", " + Head.spoken(practice.date()) + ")";
-    return List.of(new Section(Kind.PRACTICE, "LOCAL PRACTICE: " + practice.name() + from, items));
+    return new Section(Kind.PRACTICE, "LOCAL PRACTICE: " + practice.name() + from, items);
   }
 
-  /** Whether a moved limit touches the advice. */
-  boolean touches(LimitChange change, Advice advice) {
-    return advice.feet().stream()
-        .anyMatch(foot -> MovedLimits.touching(book, foot).contains(change));
+  /** Whether a moved limit touches the advice on some of the feet. */
+  static boolean touches(Rulebook book, LimitChange change, List<FootAdvice> feet) {
+    return feet.stream().anyMatch(foot -> MovedLimits.touching(book, foot).contains(change));
   }
 
   private Item changed(LimitChange change) {

@@ -113,8 +113,7 @@ final class LimitChanges {
   private void lessSafe(Keys keys, LimitChange change) {
     Limit before = change.before();
     String side = before.safer() == Limit.Safer.UP ? "up" : "down";
-    String from = LimitAmount.shown(before.value()) + (before.unit().isEmpty() ? "" : " ");
-    String allowed = "from " + from + before.unit() + " " + side;
+    String allowed = "from " + amount(before) + " " + side;
     if (referring.contains(before.id())) {
       keys.refuse(
           "value",
@@ -142,12 +141,16 @@ final class LimitChanges {
         limit.limbs(),
         limit.age(),
         Practice.SOURCE,
-        String.valueOf(reason),
+        "in place of " + amount(limit) + ": " + reason,
         limit.basis().weaker(Basis.PRACTICE),
         limit.safer(),
         limit.step(),
         limit.disputes(),
         limit.computing());
+  }
+
+  private static String amount(Limit limit) {
+    return (LimitAmount.shown(limit.value()) + " " + limit.unit()).strip();
   }
 
   private String kinds(String id) {
