@@ -19,6 +19,8 @@ final class RulesCommand implements Task {
   RulesCommand(Surroundings surroundings) {
     spec().addSubcommand("list", new CommandLine(new RulesListCommand(surroundings).spec()));
     spec().addSubcommand("show", new CommandLine(new RulesShowCommand(surroundings).spec()));
+    spec().addSubcommand("changes", new CommandLine(new RulesChangesCommand(surroundings).spec()));
+    spec().addSubcommand("review", new CommandLine(new RulesReviewCommand(surroundings).spec()));
     spec().addSubcommand("diff", new CommandLine(new RulesDiffCommand(surroundings).spec()));
     spec().addSubcommand("new", new CommandLine(new RulesNewCommand(surroundings).spec()));
     spec().addSubcommand("try", new CommandLine(new RulesTryCommand(surroundings).spec()));

@@ -46,6 +46,7 @@ public final class RulebookReader {
   private final Faults faults = new Faults();
   private RuleFiles files;
   private Extension extension;
+  private String version;
   private final Map<String, RuleEntry> rules = new TreeMap<>();
   private final Map<String, RuleText> texts = new TreeMap<>();
   private final Map<String, String> textPlaces = new TreeMap<>();
@@ -87,6 +88,7 @@ public final class RulebookReader {
       topic.only("letter", "title");
       topics.add(new Topic(id, topic.text("letter"), topic.text("title")));
     }
+    version = head.text("version");
     files.texts().forEach(this::readOne);
     Map<String, String> drl = new LinkedHashMap<>();
     files
@@ -102,7 +104,7 @@ public final class RulebookReader {
     boolean whole = extension == null;
     Rulebook book =
         new Rulebook(
-            whole ? head.text("version") : extension.latest(),
+            whole ? version : extension.latest(),
             whole ? files.digest() : files.digestUpon(extension.base().digest()),
             "",
             whole ? List.copyOf(topics) : extension.topics(topics, head),
@@ -229,6 +231,8 @@ public final class RulebookReader {
       }
     } else if (name.startsWith(PLAN)) {
       instructions(name, text);
+    } else if (name.equals(VersionNotes.FILE)) {
+      VersionNotes.check(text, version, faults.all());
     } else if (!name.equals("rulebook.yaml")) {
       YamlMap all = YamlMap.file(name, text, faults.all());
       for (String id : all.keys()) {

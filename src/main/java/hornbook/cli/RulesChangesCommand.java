@@ -1,0 +1,61 @@
+package hornbook.cli;
+
+import hornbook.report.VersionNotesText;
+import hornbook.rulebook.RuleBaseFaulty;
+import hornbook.rulebook.VersionNote;
+import hornbook.rulebook.VersionNotes;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** Tells what each version of the rule base changed. */
+final class RulesChangesCommand implements Task {
+  private final Surroundings surroundings;
+  private final Arguments arguments =
+      new Arguments(
+          this,
+          "changes",
+          "What each version of the rules changed, in plain words.",
+          "",
+          "Examples:",
+          "  hornbook rules changes",
+          "  hornbook rules changes --rules yard-rules",
+          "");
+  private final Value<String> folder =
+      arguments.text("DIR", "a folder of rules, in place of those of the program", "--rules");
+  private final OutputOption output = new OutputOption(arguments);
+
+  RulesChangesCommand(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return arguments.spec();
+  }
+
+  @Override
+  public ExitCode run() {
+    Path rules =
+        folder.value() == null
+            ? surroundings.home() == null ? Path.of("rules") : surroundings.home().resolve("rules")
+            : RulesFolder.of(folder.value());
+    List<VersionNote> notes;
+    try {
+      notes = VersionNotes.read(rules);
+    } catch (RuleBaseFaulty faulty) {
+      throw RuleFaultsFound.in(rules, faulty.faults());
+    } catch (IOException unreadable) {
+      throw Failure.of(ExitCode.NO_INPUT, "the changes of " + rules + " cannot be read");
+    }
+    if (notes.isEmpty()) {
+      throw Failure.of(
+          ExitCode.NO_INPUT,
+          "nothing is written down on the versions of " + rules,
+          "write it into " + rules.resolve("changes.yaml"));
+    }
+    output.deliver(VersionNotesText.render(notes), surroundings);
+    return ExitCode.DONE;
+  }
+}

@@ -1,0 +1,100 @@
+package hornbook.cli;
+
+import hornbook.assessment.Fault;
+import hornbook.report.ReviewPage;
+import hornbook.report.ReviewText;
+import hornbook.rulebook.Rulebook;
+import hornbook.study.Review;
+import hornbook.study.ReviewAnswer;
+import hornbook.study.ReviewSheet;
+import hornbook.study.ReviewTally;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** Asks the trade about the limits, and reads what it answers. */
+final class RulesReviewCommand implements Task {
+  private enum Form {
+    CSV,
+    HTML,
+    MARKDOWN
+  }
+
+  private final Surroundings surroundings;
+  private final Arguments arguments =
+      new Arguments(
+          this,
+          "review",
+          "A questionnaire on every limit, the weakest ground first; or what was answered in it.",
+          "",
+          "Examples:",
+          "  hornbook rules review --output limits.csv           for a spreadsheet",
+          "  hornbook rules review --format html -o limits.html  to print",
+          "  hornbook rules review --read anna.csv ben.csv       agreement and proposed values",
+          "");
+  private final Value<Form> form =
+      arguments.word(
+          Form.class, Form.CSV, "for a spreadsheet, a page to print, or Markdown", "--format");
+  private final Value<Boolean> reading =
+      arguments.flag("--read", "read filled questionnaires (CSV); nothing is changed");
+  private final Value<List<String>> files =
+      arguments.operands("FILE", "0..*", "filled questionnaires, with --read");
+  private final RulesOption rules = new RulesOption(arguments);
+  private final OutputOption output = new OutputOption(arguments);
+
+  RulesReviewCommand(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return arguments.spec();
+  }
+
+  @Override
+  public ExitCode run() {
+    boolean named = !files.value().isEmpty();
+    if (named != reading.value()) {
+      throw Failure.usage(
+          named ? "files without --read" : "--read without a file",
+          "to read what was answered: hornbook rules review --read FILE...");
+    }
+    output.spare(files.value());
+    Rulebook book = rules.of(surroundings).book();
+    output.deliver(reading.value() ? answered(book) : blank(book), surroundings);
+    return ExitCode.DONE;
+  }
+
+  private String blank(Rulebook book) {
+    return switch (form.value()) {
+      case CSV -> ReviewSheet.blank(book);
+      case HTML -> ReviewPage.html(book);
+      case MARKDOWN -> ReviewPage.markdown(book);
+    };
+  }
+
+  private String answered(Rulebook book) {
+    List<ReviewAnswer> answers = new ArrayList<>();
+    int people = 0;
+    FaultsFound found = new FaultsFound("a blank questionnaire: hornbook rules review");
+    for (String file : files.value()) {
+      try {
+        List<Fault> faults = new ArrayList<>();
+        byte[] bytes = InputFile.read(file, surroundings);
+        List<ReviewAnswer> own = ReviewSheet.read(bytes, InputFile.shown(file), book, faults);
+        people +=
+            (int) own.stream().map(one -> one.name().toLowerCase(Locale.ROOT)).distinct().count();
+        answers.addAll(own);
+        if (!faults.isEmpty()) {
+          found.in(faults);
+        }
+      } catch (Failure unread) {
+        found.unread(unread);
+      }
+    }
+    found.stopIfAny();
+    List<ReviewTally> tallies = ReviewTally.of(Review.of(book), answers);
+    return ReviewText.render(book, tallies, people);
+  }
+}
