@@ -17,6 +17,7 @@ final class Commands {
     ALL.put("plan", PlanCommand::new);
     ALL.put("why", WhyCommand::why);
     ALL.put("why-not", WhyCommand::whyNot);
+    ALL.put("confidence", ConfidenceCommand::new);
     ALL.put("new", NewCommand::new);
     ALL.put("rules", RulesCommand::new);
     ALL.put("completion", CompletionCommand::new);
@@ -24,7 +25,8 @@ final class Commands {
   }
 
   /** Those that cannot do without the rules, if what they are given is in order. */
-  private static final Set<String> FIRING = Set.of("assess", "plan", "why", "why-not");
+  private static final Set<String> FIRING =
+      Set.of("assess", "plan", "why", "why-not", "confidence");
 
   private Commands() {}
 

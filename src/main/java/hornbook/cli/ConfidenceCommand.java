@@ -1,0 +1,95 @@
+package hornbook.cli;
+
+import hornbook.advice.Advisor;
+import hornbook.assessment.Assessment;
+import hornbook.report.ConfidenceJson;
+import hornbook.report.ConfidenceText;
+import hornbook.report.Detail;
+import hornbook.report.TextOptions;
+import hornbook.study.Confidence;
+import hornbook.study.Confidences;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** How steady the advice is under measuring error. */
+final class ConfidenceCommand implements Task {
+  private static final long USUAL_SEED = 1;
+
+  private final Surroundings surroundings;
+  private final Arguments arguments =
+      new Arguments(
+          this,
+          "confidence",
+          "How steady the advice is under measuring error: the horse measured again",
+          "many times on paper, and the measures worth taking again.",
+          "",
+          "Examples:",
+          "  hornbook confidence tansy.yaml",
+          "  hornbook confidence tansy.yaml --foot left-fore --runs 100000 --seed 7",
+          "");
+  private final Value<String> file =
+      arguments.operand("FILE", "an assessment or a case; - is standard input");
+  private final FootOption foot = new FootOption(arguments);
+  private final NumberOption runs =
+      new NumberOption(
+          arguments,
+          "--runs",
+          Confidences.USUAL_RUNS,
+          1,
+          Confidences.MOST_RUNS,
+          "how often to measure again; usually " + Confidences.USUAL_RUNS);
+  private final NumberOption seed =
+      new NumberOption(
+          arguments,
+          "--seed",
+          USUAL_SEED,
+          Long.MIN_VALUE,
+          Long.MAX_VALUE,
+          "where chance begins: the same seed gives the same answer; usually " + USUAL_SEED);
+  private final ListFormatOption format = new ListFormatOption(arguments);
+  private final UnitsOption units = new UnitsOption(arguments);
+  private final SetOption set = new SetOption(arguments);
+  private final RulesOption rules = new RulesOption(arguments);
+  private final OutputOption output = new OutputOption(arguments);
+
+  ConfidenceCommand(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return arguments.spec();
+  }
+
+  @Override
+  public ExitCode run() {
+    List<String> files = List.of(file.value());
+    output.spare(files);
+    int wanted = (int) runs.number();
+    long from = seed.number();
+    Assessment assessment =
+        Assessments.read(files, set.settings(), surroundings).get(0).assessment();
+    List<Integer> feet = foot.of(assessment);
+    Advisor advisor = new Advisor(rules.of(surroundings).loaded());
+    Confidences confidences = new Confidences(advisor, Runtime.getRuntime().availableProcessors());
+    Progress progress = Progress.of(surroundings, (long) wanted * feet.size());
+    List<Confidence> all = new ArrayList<>();
+    try {
+      for (int at : feet) {
+        long before = (long) wanted * all.size();
+        all.add(confidences.of(assessment, at, wanted, from, done -> progress.done(before + done)));
+      }
+    } finally {
+      progress.end();
+    }
+    TextOptions options =
+        new TextOptions(units.units(), Detail.USUAL, false, TextOptions.USUAL_WIDTH);
+    output.deliver(
+        format.json()
+            ? ConfidenceJson.of(all, advisor.book(), units.units())
+            : ConfidenceText.render(all, advisor.book(), options),
+        surroundings);
+    return ExitCode.DONE;
+  }
+}
