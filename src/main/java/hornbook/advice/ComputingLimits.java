@@ -14,6 +14,10 @@ import java.util.TreeSet;
 
 /** Fills the limits that the computing of a foot takes as arguments from those of the rule base. */
 public final class ComputingLimits {
+  private static final String USUAL_TOE = "toe.usual-light";
+  private static final Set<String> TAKEN = asked(false);
+  private static final Set<String> TAKEN_OF_GROWN = asked(true);
+
   private final Map<String, Limit> limits;
   private final Set<String> missing = new TreeSet<>();
 
@@ -34,9 +38,23 @@ public final class ComputingLimits {
 
   /** The ids of limits that the computing takes and these are without. */
   public static Set<String> missing(Map<String, Limit> limits) {
-    ComputingLimits computing = new ComputingLimits(limits);
-    computing.all();
-    return Set.copyOf(computing.missing);
+    Set<String> missing = new TreeSet<>(TAKEN);
+    if (limits.containsKey(USUAL_TOE)) {
+      missing.addAll(TAKEN_OF_GROWN);
+    }
+    missing.removeAll(limits.keySet());
+    return missing;
+  }
+
+  /** All that is asked for when nothing is there to be had. */
+  private static Set<String> asked(boolean grown) {
+    ComputingLimits computing = new ComputingLimits(Map.of());
+    if (grown) {
+      computing.bands();
+    } else {
+      computing.all();
+    }
+    return computing.missing;
   }
 
   private FootLimits all() {
@@ -64,9 +82,11 @@ public final class ComputingLimits {
 
   /** A foal has no usual toe length: then the table is empty. */
   private UsualToeLength usualToe() {
-    return limits.containsKey("toe.usual-light")
-        ? new UsualToeLength(List.of(band("light"), band("medium"), band("heavy")))
-        : new UsualToeLength(List.of());
+    return new UsualToeLength(limits.containsKey(USUAL_TOE) ? bands() : List.of());
+  }
+
+  private List<UsualToeLength.Band> bands() {
+    return List.of(band("light"), band("medium"), band("heavy"));
   }
 
   private UsualToeLength.Band band(String name) {
@@ -82,7 +102,7 @@ public final class ComputingLimits {
     Limit limit = limits.get(id);
     if (limit == null) {
       missing.add(id);
-      return 1;
+      return missing.size();
     }
     return limit.value();
   }

@@ -26,9 +26,9 @@ final class DrlReader {
   private static final Set<String> ANNOTATIONS = Set.of("id", "topic", "basis", "since");
 
   private final String file;
-  private final List<RuleFault> faults;
+  private final Faults faults;
 
-  DrlReader(String file, List<RuleFault> faults) {
+  DrlReader(String file, Faults faults) {
     this.file = file;
     this.faults = faults;
   }
@@ -39,31 +39,26 @@ final class DrlReader {
     try {
       parsed = parser.parse(false, HEADER + text);
     } catch (org.drools.drl.parser.DroolsParserException | RuntimeException unreadable) {
-      fault(0, "", "the file cannot be read as rules", "compare it with its neighbours");
+      fault(0, "", RuleFault.UNREADABLE + " as rules", "compare it with its neighbours");
     }
-    for (DroolsError error : parser.getErrors()) {
-      int[] lines = error.getLines();
-      fault(
-          lines.length > 0 ? lines[0] : 0,
-          "",
-          "not readable here: " + plain(error.getMessage()),
-          "look at the brackets, quotes and the word end");
+    if (parser.hasErrors()) {
+      firstError(parser.getErrors());
     }
     List<RuleEntry> rules = new ArrayList<>();
     if (parsed != null && !parser.hasErrors()) {
-      if (!parsed.getFunctions().isEmpty()
-          || !parsed.getTypeDeclarations().isEmpty()
-          || !parsed.getGlobals().isEmpty()) {
+      if (!rulesOnly(parsed)) {
         fault(
             1,
             "",
             "a rule file holds rules only",
-            "take out functions, declared types and globals");
+            "take out imports, functions, queries, declared types and globals");
       }
       String[] lines = text.split("\n", -1);
       for (RuleDescr rule : parsed.getRules()) {
         RuleEntry entry = entry(rule, lines);
-        if (entry != null) {
+        if (entry == null) {
+          faults.drop();
+        } else {
           rules.add(entry);
         }
       }
@@ -121,9 +116,16 @@ final class DrlReader {
           id,
           "two plain sentences have to stand over the rule",
           "say why it is so, and when it stays silent");
+    } else if (over.stream().skip(1).noneMatch(DrlReader::speaksOfSilence)) {
+      fault(
+          line,
+          id,
+          "no sentence over the rule says when it stays silent",
+          "begin the second with \"Silent\"");
     }
     Basis basis = basis(rule, id, line);
-    if (outcome == null || over.size() < 2 || basis == null) {
+    boolean refused = conditions.size() < rule.getLhs().getDescrs().size();
+    if (refused || outcome == null || over.size() < 2 || basis == null) {
       return null;
     }
     int silent = silentFrom(over);
@@ -179,22 +181,49 @@ final class DrlReader {
    */
   private static int silentFrom(List<String> comment) {
     for (int at = 1; at < comment.size(); at++) {
-      String line = comment.get(at).toLowerCase(Locale.ROOT);
-      if (line.startsWith("silent") || line.startsWith("stays silent")) {
+      if (speaksOfSilence(comment.get(at))) {
         return at;
       }
     }
     return comment.size() - 1;
   }
 
-  private static String plain(String message) {
-    return message
-        .replaceAll("\\[ERR \\d+\\]\\s*", "")
-        .replaceAll("Line \\d+:\\d+\\s*", "")
-        .strip();
+  private static boolean speaksOfSilence(String line) {
+    String words = line.toLowerCase(Locale.ROOT);
+    return words.startsWith("silent") || words.startsWith("stays silent");
+  }
+
+  /** Of the errors of a file only the first is worth telling: the others follow from it. */
+  private void firstError(List<DroolsError> errors) {
+    int first = Integer.MAX_VALUE;
+    for (DroolsError error : errors) {
+      for (int line : error.getLines()) {
+        first = line > 0 ? Math.min(first, line) : first;
+      }
+    }
+    fault(
+        first == Integer.MAX_VALUE ? 0 : first,
+        "",
+        RuleFault.UNREADABLE + " as rules from about here",
+        "look at the brackets, the quotes and the word end, here and just above");
+  }
+
+  private static boolean rulesOnly(PackageDescr parsed) {
+    boolean queries =
+        parsed.getRules().stream().anyMatch(org.drools.drl.ast.descr.QueryDescr.class::isInstance);
+    return !queries
+        && parsed.getImports().size() == 1
+        && parsed.getFunctions().isEmpty()
+        && parsed.getFunctionImports().isEmpty()
+        && parsed.getAccumulateImports().isEmpty()
+        && parsed.getTypeDeclarations().isEmpty()
+        && parsed.getEnumDeclarations().isEmpty()
+        && parsed.getEntryPointDeclarations().isEmpty()
+        && parsed.getWindowDeclarations().isEmpty()
+        && parsed.getGlobals().isEmpty();
   }
 
   private void fault(int line, String rule, String says, String cure) {
-    faults.add(new RuleFault(file, Math.max(line, 0), rule, says, cure));
+    faults.all().add(new RuleFault(file, Math.max(line, 0), rule, says, cure));
   }
 }

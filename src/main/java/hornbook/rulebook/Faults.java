@@ -13,10 +13,31 @@ final class Faults {
 
   private final List<RuleFault> all = new ArrayList<>();
   private final Map<Object, Place> places = new IdentityHashMap<>();
+  private int dropped;
 
   /** The list itself, for readers of one file, who know their own place. */
   List<RuleFault> all() {
     return all;
+  }
+
+  /** Whether a file could not be read at all. */
+  boolean unreadable() {
+    return all.stream().anyMatch(RuleFault::unreadable);
+  }
+
+  /** Whether every rule could be read: only then can something be missed. */
+  boolean whole() {
+    return dropped == 0;
+  }
+
+  /** Whether something was found wrong with what bears this name: more would follow from that. */
+  boolean named(String name) {
+    return all.stream().anyMatch(fault -> fault.rule().equals(name));
+  }
+
+  /** Notes a rule that had to be left out. */
+  void drop() {
+    dropped++;
   }
 
   /** Notes where a part stands. */

@@ -42,6 +42,9 @@ final class FindingCheck {
 
   void check() {
     for (FindingKind finding : book.findings().values()) {
+      if (!faults.whole()) {
+        continue;
+      }
       if (!made.contains(finding.id())) {
         faults.at(
             finding,
@@ -55,8 +58,8 @@ final class FindingCheck {
             "no technique answers this defect, so a foot with it never has a first choice",
             "write a rule that speaks for a technique because of it, or say defect: false");
       }
-      excludes(finding);
     }
+    book.findings().values().forEach(this::excludes);
     cycles();
   }
 

@@ -25,6 +25,12 @@ final class HeadCheck {
       fault("version", "\"" + book.version() + "\" is no version", "write it like 1.0.0");
     }
     topics();
+    if (faults.whole()) {
+      unused();
+    }
+  }
+
+  private void unused() {
     Set<String> indicated = new HashSet<>();
     for (RuleEntry rule : book.rules().values()) {
       if (rule.outcome() instanceof Outcome.Reasons reasons && reasons.bearing() == Bearing.FOR) {
@@ -43,7 +49,8 @@ final class HeadCheck {
       if (other != null) {
         fault(topic.id(), "has the letter of " + other.id(), "give each topic its own letter");
       }
-      if (book.rules().values().stream().noneMatch(rule -> rule.topic().equals(topic.id()))) {
+      if (faults.whole()
+          && book.rules().values().stream().noneMatch(rule -> rule.topic().equals(topic.id()))) {
         fault(topic.id(), "no rule is of this topic", "write one, or take the topic out");
       }
     }

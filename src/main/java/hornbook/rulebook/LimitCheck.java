@@ -23,7 +23,7 @@ final class LimitCheck {
     Map<String, Limit> first = new HashMap<>();
     for (Limit limit : book.limits()) {
       step(limit);
-      if (!limit.computing() && !bound.contains(limit.id())) {
+      if (faults.whole() && !limit.computing() && !bound.contains(limit.id())) {
         faults.at(
             limit,
             limit.id(),

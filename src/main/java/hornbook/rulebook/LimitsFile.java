@@ -60,8 +60,11 @@ final class LimitsFile {
             unit == null ? "unit is missing" : "there is no unit " + unit,
             "one of " + UNITS.stream().sorted().toList());
       }
+      for (String key : List.of("direction", "basis", "safer")) {
+        entry.text(key);
+      }
       if (direction == null || basis == null || safer == null) {
-        entry.fault(entry.line(), "a limit needs direction, basis and safer", "");
+        faults.drop();
         continue;
       }
       Limit limit =

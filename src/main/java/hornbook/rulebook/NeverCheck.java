@@ -14,15 +14,37 @@ final class NeverCheck {
 
   void check() {
     for (RuleEntry rule : book.rules().values()) {
-      if (!askings.fires(rule)) {
-        faults.at(
-            rule,
-            "the rule can never fire: " + hindrance(rule),
-            "take out one of the two conditions, or write two rules");
+      if (faults.named(rule.id())) {
+        continue;
+      }
+      if (FootKind.ALL.stream().noneMatch(kind -> askings.of(rule, kind).possible())) {
+        boolean limitLost = !faults.whole() && hindrance(rule).endsWith(Asked.NO_LIMIT);
+        if (!limitLost) {
+          tell(rule);
+        }
       } else {
         outOfOrder(rule);
       }
     }
+    if (faults.all().isEmpty()) {
+      byFindings();
+    }
+  }
+
+  /** Once every rule stands on its own feet: what no other rules ever find for it. */
+  private void byFindings() {
+    for (RuleEntry rule : book.rules().values()) {
+      if (!askings.fires(rule)) {
+        tell(rule);
+      }
+    }
+  }
+
+  private void tell(RuleEntry rule) {
+    faults.at(
+        rule,
+        "the rule can never fire: " + hindrance(rule),
+        "take out what stands in the way, or write two rules");
   }
 
   private String hindrance(RuleEntry rule) {

@@ -10,7 +10,11 @@ import java.util.List;
 final class OrderCheck {
   /** Last words of names, or of their last part, in the order their values have to be. */
   private static final List<List<String>> SERIES =
-      List.of(List.of("least", "most"), List.of("from", "to"), List.of("slow", "mean", "fast"));
+      List.of(
+          List.of("least", "most"),
+          List.of("from", "to"),
+          List.of("slow", "mean", "fast"),
+          List.of("toe-end", "side-end", "heel-start"));
 
   private final Rulebook book;
   private final Faults faults;

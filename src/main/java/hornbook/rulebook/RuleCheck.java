@@ -88,6 +88,9 @@ final class RuleCheck {
 
   private void condition(RuleEntry rule, Condition condition, Set<String> bound) {
     if (condition instanceof Condition.OfLimit limit && !limitIds.contains(limit.id())) {
+      if (!faults.whole()) {
+        return;
+      }
       faults.at(
           rule,
           "there is no limit " + limit.id(),

@@ -7,6 +7,14 @@ package hornbook.rulebook;
 public record RuleFault(String file, int line, String rule, String says, String cure)
     implements Comparable<RuleFault> {
 
+  /** Words that begin what is said of a file nothing can be made of. */
+  static final String UNREADABLE = "not readable";
+
+  /** Whether the whole file could not be read: then what it would have held is not missed. */
+  boolean unreadable() {
+    return says.startsWith(UNREADABLE);
+  }
+
   /** One line for people. */
   public String text() {
     String place = line > 0 ? file + ":" + line : file;

@@ -16,6 +16,9 @@ import java.util.stream.Stream;
 
 /** The files of a folder of rules, by name; the cases that may lie beside them are left out. */
 final class RuleFiles {
+  /** The file every rule base begins with. */
+  static final String HEAD = "rulebook.yaml";
+
   private static final String CASES = "cases/";
 
   private final Map<String, String> texts;
@@ -27,8 +30,23 @@ final class RuleFiles {
   static RuleFiles read(Path folder, List<RuleFault> faults) throws IOException {
     Map<String, String> texts = new TreeMap<>();
     if (!Files.isDirectory(folder)) {
-      faults.add(new RuleFault(folder.toString(), 0, "", "there is no such folder of rules", ""));
+      faults.add(
+          new RuleFault(
+              folder.toString(),
+              0,
+              "",
+              RuleFault.UNREADABLE + ": there is no such folder",
+              "name the folder that holds rulebook.yaml"));
       return new RuleFiles(texts);
+    }
+    if (!Files.isRegularFile(folder.resolve(HEAD))) {
+      faults.add(
+          new RuleFault(
+              HEAD,
+              0,
+              "",
+              RuleFault.UNREADABLE + ": it is missing",
+              "write one with version, topics, techniques and supports"));
     }
     try (Stream<Path> walk = Files.walk(folder)) {
       for (Path file : walk.filter(Files::isRegularFile).sorted().toList()) {

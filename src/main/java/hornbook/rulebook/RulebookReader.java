@@ -76,7 +76,9 @@ public final class RulebookReader {
 
   private Draft read() throws IOException {
     files = RuleFiles.read(folder, faults.all());
-    YamlMap head = YamlMap.file("rulebook.yaml", files.text("rulebook.yaml"), faults.all());
+    YamlMap head =
+        YamlMap.file(
+            RuleFiles.HEAD, files.texts().getOrDefault(RuleFiles.HEAD, "{}"), faults.all());
     extension = Extension.of(head);
     if (extension != null) {
       begin(extension.base());
@@ -117,10 +119,14 @@ public final class RulebookReader {
             unmodifiable(instructions),
             List.copyOf(glossary),
             null);
-    textsWithoutRule();
-    RulebookCheck.check(book, faults);
+    if (faults.whole() && !faults.unreadable()) {
+      textsWithoutRule();
+    }
+    if (!faults.unreadable()) {
+      RulebookCheck.check(book, faults);
+    }
     if (!whole && drl.isEmpty()) {
-      faults.all().add(new RuleFault("rulebook.yaml", 0, "", "no rule is added", "write one"));
+      faults.all().add(new RuleFault(RuleFiles.HEAD, 0, "", "no rule is added", "write one"));
     }
     List<RuleFault> found = faults.all().stream().sorted().distinct().toList();
     return new Draft(whole ? book : book.named(extension.shown()), drl, found, !whole);
@@ -162,9 +168,10 @@ public final class RulebookReader {
 
   private void readOne(String name, String text) {
     if (name.endsWith(".drl")) {
-      for (RuleEntry rule : new DrlReader(name, faults.all()).read(text)) {
-        RuleEntry other = rules.put(rule.id(), rule);
+      for (RuleEntry rule : new DrlReader(name, faults).read(text)) {
+        RuleEntry other = rules.putIfAbsent(rule.id(), rule);
         if (other != null) {
+          faults.drop();
           faults
               .all()
               .add(
@@ -233,12 +240,12 @@ public final class RulebookReader {
       instructions(name, text);
     } else if (name.equals(VersionNotes.FILE)) {
       VersionNotes.check(text, version, faults.all());
-    } else if (!name.equals("rulebook.yaml")) {
+    } else if (!name.equals(RuleFiles.HEAD)) {
       YamlMap all = YamlMap.file(name, text, faults.all());
       for (String id : all.keys()) {
         YamlMap one = all.map(id);
         one.only("says", "meanwhile", "sources", "techniques", "dissents");
-        texts.put(
+        texts.putIfAbsent(
             id,
             new RuleText(
                 one.text("says").strip(),
@@ -264,7 +271,7 @@ public final class RulebookReader {
       String id = section + "." + key;
       Basis basis = one.word("basis", Basis.class);
       if (basis == null) {
-        one.fault(one.line(), "an instruction needs a basis", "");
+        one.fault(one.line(), "an instruction needs a basis", "write basis: practice, or better");
       } else {
         List<String> from = List.copyOf(one.texts("sources"));
         Instruction instruction = new Instruction(id, one.text("says").strip(), from, basis);
@@ -276,7 +283,7 @@ public final class RulebookReader {
 
   private RuleEntry joined(RuleEntry rule) {
     RuleText text = texts.get(rule.id());
-    if (text == null) {
+    if (text == null && !faults.unreadable()) {
       faults
           .all()
           .add(
@@ -289,6 +296,8 @@ public final class RulebookReader {
                       + rule.id()
                       + ": {says: …} into "
                       + rule.file().replace(".drl", ".yaml")));
+    }
+    if (text == null) {
       text = new RuleText("", null, List.of(), List.of(), List.of());
     }
     return new RuleEntry(

@@ -28,7 +28,7 @@ final class SourceCheck {
       used.addAll(reading.sources());
     }
     for (Source source : book.sources().values()) {
-      if (!used.contains(source.key())) {
+      if (faults.whole() && !used.contains(source.key())) {
         faults.at(
             source,
             source.key(),
@@ -60,6 +60,9 @@ final class SourceCheck {
       if (rule.limits().anyMatch(limit.id()::equals)) {
         grounds.add(limit.source());
       }
+    }
+    if (rule.text().says().isEmpty()) {
+      return;
     }
     if (grounds.isEmpty()) {
       faults.at(

@@ -10,17 +10,18 @@ import java.util.List;
  * one whose word is always overruled.
  */
 final class TogetherCheck {
-  private final List<RuleEntry> rules;
+  private final List<RuleEntry> all;
   private final Askings askings;
   private final Faults faults;
 
   TogetherCheck(Rulebook book, Askings askings, Faults faults) {
-    this.rules = List.copyOf(book.rules().values());
+    this.all = List.copyOf(book.rules().values());
     this.askings = askings;
     this.faults = faults;
   }
 
   void check() {
+    List<RuleEntry> rules = all.stream().filter(rule -> !faults.named(rule.id())).toList();
     for (RuleEntry one : rules) {
       for (RuleEntry other : rules) {
         if (one != other

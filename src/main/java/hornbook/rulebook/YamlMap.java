@@ -20,6 +20,9 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
  * missing, unknown or of the wrong kind becomes a fault with its line.
  */
 final class YamlMap {
+  private static final String UNKEYED = "keys with values are expected here";
+  private static final String KEYED = "write key: value, one a line, as its neighbours do";
+
   private final String file;
   private final int line;
   private final String owner;
@@ -43,30 +46,31 @@ final class YamlMap {
 
   /** The file as one mapping; empty, with a fault, if it is none. */
   static YamlMap file(String file, String text, List<RuleFault> faults) {
-    return root(file, text, faults)
-        .filter(MappingNode.class::isInstance)
-        .map(node -> new YamlMap(file, (MappingNode) node, "", faults))
-        .orElseGet(
-            () -> {
-              faults.add(new RuleFault(file, 1, "", "keys with values are expected here", ""));
-              return new YamlMap(file, emptyMapping(), "", faults);
-            });
+    int before = faults.size();
+    Optional<Node> root = root(file, text, faults);
+    if (root.isPresent() && root.get() instanceof MappingNode mapping) {
+      return new YamlMap(file, mapping, "", faults);
+    }
+    if (faults.size() == before) {
+      faults.add(new RuleFault(file, 1, "", UNKEYED, KEYED));
+    }
+    return new YamlMap(file, emptyMapping(), "", faults);
   }
 
   /** The file as a list of mappings. */
   static List<YamlMap> list(String file, String text, List<RuleFault> faults) {
     List<YamlMap> maps = new ArrayList<>();
+    int before = faults.size();
     Optional<Node> root = root(file, text, faults);
     if (root.isPresent() && root.get() instanceof SequenceNode sequence) {
       for (Node node : sequence.getValue()) {
         if (node instanceof MappingNode mapping) {
-          maps.add(new YamlMap(file, mapping, "", faults));
+          maps.add(new YamlMap(file, mapping, idOf(mapping), faults));
         } else {
-          faults.add(
-              new RuleFault(file, lineOf(node), "", "keys with values are expected here", ""));
+          faults.add(new RuleFault(file, lineOf(node), "", UNKEYED, KEYED));
         }
       }
-    } else {
+    } else if (faults.size() == before) {
       faults.add(
           new RuleFault(file, 1, "", "a list is expected here", "begin every entry with a dash"));
     }
@@ -79,11 +83,30 @@ final class YamlMap {
     } catch (MarkedYamlEngineException unreadable) {
       int at = unreadable.getProblemMark().map(mark -> mark.getLine() + 1).orElse(0);
       faults.add(
-          new RuleFault(file, at, "", "not readable as YAML: " + unreadable.getProblem(), ""));
+          new RuleFault(
+              file,
+              at,
+              "",
+              RuleFault.UNREADABLE + " as YAML",
+              "look at the colons, quotes and indents, here and above"));
     } catch (YamlEngineException unreadable) {
-      faults.add(new RuleFault(file, 0, "", "not readable as YAML", ""));
+      faults.add(
+          new RuleFault(
+              file, 0, "", RuleFault.UNREADABLE + " as YAML", "compare it with its neighbours"));
     }
     return Optional.empty();
+  }
+
+  /** The entry of a list is known by its id. */
+  private static String idOf(MappingNode mapping) {
+    for (NodeTuple tuple : mapping.getValue()) {
+      if (tuple.getKeyNode() instanceof ScalarNode key
+          && key.getValue().equals("id")
+          && tuple.getValueNode() instanceof ScalarNode id) {
+        return id.getValue();
+      }
+    }
+    return "";
   }
 
   private static MappingNode emptyMapping() {
@@ -125,7 +148,7 @@ final class YamlMap {
     if (node instanceof MappingNode mapping) {
       return new YamlMap(file, mapping, key, faults);
     }
-    fault(line(key), key + " has to hold keys with values", "");
+    fault(line(key), key + " has to hold keys with values", KEYED);
     return new YamlMap(file, emptyMapping(), key, faults);
   }
 
@@ -136,11 +159,11 @@ final class YamlMap {
         if (node instanceof MappingNode mapping) {
           maps.add(new YamlMap(file, mapping, owner, faults));
         } else {
-          fault(lineOf(node), "an entry of " + key + " has to hold keys with values", "");
+          fault(lineOf(node), "an entry of " + key + " has to hold keys with values", KEYED);
         }
       }
     } else if (has(key)) {
-      fault(line(key), key + " has to be a list", "");
+      fault(line(key), key + " has to be a list", "begin every entry with a dash");
     }
     return maps;
   }
@@ -164,7 +187,7 @@ final class YamlMap {
     if (node instanceof ScalarNode scalar) {
       return scalar.getValue();
     }
-    fault(line(key), key + " has to be plain text", "");
+    fault(line(key), key + " has to be plain text", "put it in quotes");
     return "";
   }
 
@@ -174,7 +197,10 @@ final class YamlMap {
     try {
       return text.isEmpty() ? 0 : Double.parseDouble(text);
     } catch (NumberFormatException none) {
-      fault(line(key), key + " has to be a number, not " + text, "");
+      fault(
+          line(key),
+          key + " has to be a number, not " + text,
+          "write figures alone: the unit stands in unit");
       return 0;
     }
   }
@@ -182,7 +208,7 @@ final class YamlMap {
   boolean flag(String key, boolean otherwise) {
     String text = optional(key);
     if (text != null && !text.equals("true") && !text.equals("false")) {
-      fault(line(key), key + " has to be true or false, not " + text, "");
+      fault(line(key), key + " has to be true or false, not " + text, "write one of the two");
     }
     return text == null ? otherwise : text.equals("true");
   }
@@ -195,11 +221,14 @@ final class YamlMap {
         if (one instanceof ScalarNode scalar) {
           texts.add(scalar.getValue());
         } else {
-          fault(lineOf(one), "an entry of " + key + " has to be plain text", "");
+          fault(lineOf(one), "an entry of " + key + " has to be plain text", "put it in quotes");
         }
       }
     } else if (node != null) {
-      fault(line(key), key + " has to be a list in square brackets", "");
+      fault(
+          line(key),
+          key + " has to be a list in square brackets",
+          "write " + key + ": [one, other]");
     }
     return texts;
   }

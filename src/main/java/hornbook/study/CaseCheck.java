@@ -124,7 +124,7 @@ public final class CaseCheck {
             fault(
                 one,
                 "under, at and over " + limit + " the rule does the same",
-                "bring the field to either side of " + held.value()));
+                "bring the field to either side of " + Facts.number(held.value())));
       } else {
         for (double step : new double[] {held.step(), -held.step()}) {
           if (outcomes(moved(held, step), one, bracket).equals(outcomes)) {
@@ -136,7 +136,7 @@ public final class CaseCheck {
                         + " one step "
                         + (step > 0 ? "up" : "down")
                         + " changes nothing under, at or over it",
-                    "bring the field nearer to " + held.value()));
+                    "bring the field nearer to " + Facts.number(held.value())));
           }
         }
       }

@@ -4,7 +4,6 @@ import hornbook.advice.Advice;
 import hornbook.advice.Advisor;
 import hornbook.advice.Firing;
 import hornbook.assessment.Assessment;
-import hornbook.rulebook.FindingKind;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.RuleFault;
 import hornbook.rulebook.Rulebook;
@@ -60,17 +59,17 @@ public final class Contradictions {
   }
 
   private void run(List<Firing> firings, String where) {
-    Map<String, String> findings = new HashMap<>();
+    Map<String, Firing> findings = new HashMap<>();
     List<Firing> reasons = new ArrayList<>();
     for (Firing firing : firings) {
       fired.merge(firing.rule(), 1, Integer::sum);
       if (firing.conclusion() instanceof Finding finding) {
-        findings.put(finding.what(), firing.rule());
+        findings.put(finding.what(), firing);
       } else if (firing.conclusion() instanceof Reason) {
         reasons.add(firing);
       }
     }
-    findings.forEach((id, rule) -> excluded(id, rule, findings, where));
+    findings.keySet().forEach(id -> excluded(id, findings, where));
     for (Firing one : reasons) {
       if (((Reason) one.conclusion()).bearing() == Bearing.FOR) {
         opposed(one, reasons, where);
@@ -78,20 +77,25 @@ public final class Contradictions {
     }
   }
 
-  private void excluded(String id, String rule, Map<String, String> findings, String where) {
-    FindingKind kind = book.findings().get(id);
-    for (String other : kind.excludes()) {
-      if (findings.containsKey(other)) {
+  private void excluded(String id, Map<String, Firing> findings, String where) {
+    Firing own = findings.get(id);
+    for (String excluded : book.findings().get(id).excludes()) {
+      Firing other = findings.get(excluded);
+      if (other != null) {
         add(
-            rule,
-            findings.get(other),
+            own.rule(),
+            other.rule(),
             "finds "
                 + id
-                + " where "
-                + findings.get(other)
+                + " because of "
+                + Facts.words(observed(own), book)
+                + ", where "
+                + other.rule()
                 + " finds "
-                + other
-                + ", which excludes it: on "
+                + excluded
+                + " because of "
+                + Facts.words(observed(other), book)
+                + ", and one excludes the other: on "
                 + where,
             "set their limits or words apart, or take out excludes");
       }
@@ -112,7 +116,7 @@ public final class Contradictions {
         }
         boolean opposite =
             other.bearing() == Bearing.RULES_OUT || other.bearing() == Bearing.AGAINST;
-        if (opposite && observed(own).equals(observed(other)) && !dissent(speaks, against)) {
+        if (opposite && observed(speaks).equals(observed(against)) && !dissent(speaks, against)) {
           add(
               speaks.rule(),
               against.rule(),
@@ -123,7 +127,7 @@ public final class Contradictions {
                   + " "
                   + (other.bearing() == Bearing.AGAINST ? "against it" : "rules it out")
                   + ", both because of "
-                  + Facts.words(observed(own), book)
+                  + Facts.words(observed(speaks), book)
                   + ": on "
                   + where,
               "settle which holds there, or where one is another author's view write dissents: ["
@@ -142,8 +146,8 @@ public final class Contradictions {
     }
   }
 
-  private static Set<Cited> observed(Reason reason) {
-    Set<Cited> observed = new HashSet<>(reason.because());
+  private static Set<Cited> observed(Firing firing) {
+    Set<Cited> observed = new HashSet<>(firing.conclusion().because());
     observed.removeIf(Limit.class::isInstance);
     return observed;
   }

@@ -46,7 +46,7 @@ final class Facts {
     return ((Limit) fact).id();
   }
 
-  private static String number(double value) {
+  static String number(double value) {
     return Double.isInfinite(value)
         ? "more"
         : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();

@@ -98,7 +98,8 @@ public record RuleCase(
   }
 
   private static ReadResult.Good parsed(Path file, List<Setting> set) throws IOException, Unusable {
-    ReadResult result = AssessmentReader.read(Files.readAllBytes(file), file.toString(), set);
+    ReadResult result =
+        AssessmentReader.read(Files.readAllBytes(file), String.valueOf(file.getFileName()), set);
     if (result instanceof ReadResult.Faulty faulty) {
       throw new Unusable(
           file, faulty.faults().stream().map(Fault::message).collect(Collectors.joining("; ")));
