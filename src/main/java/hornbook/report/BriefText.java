@@ -1,7 +1,6 @@
 package hornbook.report;
 
 import hornbook.advice.FootAdvice;
-import hornbook.advice.Question;
 import hornbook.advice.ReferralGiven;
 import hornbook.advice.Says;
 import hornbook.advice.Verdict;
@@ -93,12 +92,7 @@ final class BriefText {
   }
 
   private void provisional(List<BriefPart> parts) {
-    List<String> open =
-        foot.questions().stream()
-            .filter(Question::provisional)
-            .map(question -> FieldNames.of(question.field()))
-            .distinct()
-            .toList();
+    List<String> open = ReferralPart.notLookedAt(foot);
     if (!open.isEmpty()) {
       parts.add(
           new BriefPart(

@@ -30,6 +30,15 @@ final class ReferralPart {
     };
   }
 
+  /** The names of what was not looked at and could make this the vet's case today. */
+  static List<String> notLookedAt(FootAdvice foot) {
+    return foot.questions().stream()
+        .filter(Question::provisional)
+        .map(question -> FieldNames.of(question.field()))
+        .distinct()
+        .toList();
+  }
+
   List<Section> of(FootAdvice foot) {
     List<Section> sections = new ArrayList<>();
     for (Urgency urgency : Urgency.values()) {
@@ -57,12 +66,7 @@ final class ReferralPart {
   }
 
   private Section provisional(FootAdvice foot) {
-    List<String> open =
-        foot.questions().stream()
-            .filter(Question::provisional)
-            .map(question -> FieldNames.of(question.field()))
-            .distinct()
-            .toList();
+    List<String> open = notLookedAt(foot);
     int named = told.detail() == Detail.FULL ? open.size() : Math.min(MOST_NAMED, open.size());
     int more = open.size() - named;
     String says =
