@@ -4,6 +4,7 @@ import hornbook.assessment.Assessment;
 import hornbook.assessment.AssessmentReader;
 import hornbook.assessment.BlankAssessment;
 import hornbook.assessment.Limb;
+import hornbook.assessment.OwnComments;
 import hornbook.assessment.ReadResult;
 import hornbook.assessment.Units;
 import java.nio.charset.StandardCharsets;
@@ -108,11 +109,8 @@ final class InterviewFile {
       found.stopIfAny();
     }
     ReadResult.Good good = (ReadResult.Good) result;
-    boolean json = new String(bytes, StandardCharsets.UTF_8).stripLeading().startsWith("{");
-    if (inPlace && (good.caseFile().isPresent() || json)) {
-      String what = json ? "is JSON" : "is a case, with more in it than an assessment";
-      throw Failure.usage(
-          file + " " + what + ", and would be lost", "name a file to write to with --output FILE");
+    if (inPlace) {
+      spare(file, new String(bytes, StandardCharsets.UTF_8), good);
     }
     List<hornbook.assessment.Foot> feet = new ArrayList<>(good.assessment().feet());
     for (Limb limb : limbs) {
@@ -122,5 +120,24 @@ final class InterviewFile {
     }
     Assessment known = good.assessment();
     return new Assessment(known.horse(), known.visit(), List.copyOf(feet), known.kit());
+  }
+
+  /** Refuses to write over what an assessment written anew would not hold. */
+  private static void spare(String file, String text, ReadResult.Good good) {
+    if (text.stripLeading().startsWith("{")) {
+      throw wouldBeLost(file + " is JSON");
+    }
+    if (good.caseFile().isPresent()) {
+      throw wouldBeLost(file + " is a case, with more in it than an assessment");
+    }
+    List<String> comments = OwnComments.in(text, good.assessment());
+    if (!comments.isEmpty()) {
+      throw wouldBeLost(file + " has comments of your own (" + comments.get(0) + ")");
+    }
+  }
+
+  private static Failure wouldBeLost(String what) {
+    return Failure.usage(
+        what + ", and would be lost", "name a file to write to with --output FILE");
   }
 }

@@ -8,6 +8,7 @@ import hornbook.interview.Ask;
 import hornbook.interview.Interview;
 import hornbook.interview.Reply;
 import hornbook.report.AskText;
+import hornbook.rulebook.LoadedRules;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -20,12 +21,13 @@ final class InterviewTask {
 
   InterviewTask(
       Surroundings surroundings,
+      LoadedRules rules,
       Assessment known,
       List<Limb> feet,
       InterviewFile file,
       Units units,
       LocalDate today) {
-    Advisor advisor = new Advisor(surroundings.rules().loaded());
+    Advisor advisor = new Advisor(rules);
     this.surroundings = surroundings;
     this.file = file;
     this.interview = new Interview(advisor, known, feet, units, today);

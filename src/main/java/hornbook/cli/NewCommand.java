@@ -3,6 +3,7 @@ package hornbook.cli;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.BlankAssessment;
 import hornbook.assessment.Limb;
+import hornbook.rulebook.LoadedRules;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -36,6 +37,7 @@ final class NewCommand implements Task {
   private final Value<List<String>> file =
       arguments.operands("FILE", "0..1", "the file of an interview, begun or not; with --ask");
   private final UnitsOption units = new UnitsOption(arguments);
+  private final RulesOption rules = new RulesOption(arguments);
   private final OutputOption output = new OutputOption(arguments);
 
   NewCommand(Surroundings surroundings) {
@@ -59,6 +61,10 @@ final class NewCommand implements Task {
           "an interview: hornbook new --ask " + file.value().get(0),
           "a blank file: hornbook new --output " + file.value().get(0));
     }
+    if (rules.given()) {
+      throw Failure.usage(
+          "a blank file is the same under all rules", "rules are for an interview: --ask");
+    }
     output.deliverNew(BlankAssessment.write(each, units.units(), schema()), surroundings);
     return ExitCode.DONE;
   }
@@ -80,7 +86,8 @@ final class NewCommand implements Task {
     LocalDate today = LocalDate.now();
     boolean ours = begun && from.equals(to);
     InterviewFile kept = new InterviewFile(surroundings, to, ours, units.units(), schema(), today);
-    return new InterviewTask(surroundings, known, each, kept, units.units(), today).run();
+    LoadedRules held = rules.of(surroundings).loaded();
+    return new InterviewTask(surroundings, held, known, each, kept, units.units(), today).run();
   }
 
   /**

@@ -24,6 +24,10 @@ final class PracticeOption {
             "--accept-less-safe", "let the practice move limits toward less safety, and mark it");
   }
 
+  boolean given() {
+    return file.value() != null || acceptLessSafe.value();
+  }
+
   /** A rule base as the practice has it. */
   LoadedRules on(LoadedRules rules, Surroundings surroundings) {
     Practice local = read(rules.book(), surroundings);

@@ -25,6 +25,11 @@ final class RulesOption {
     return folder.value() == null ? null : RulesFolder.of(folder.value());
   }
 
+  /** Whether other rules are asked for than those of the program as they are. */
+  boolean given() {
+    return practice.given() || folder.value() != null || trust.value();
+  }
+
   /** The rules asked for. */
   Rules of(Surroundings surroundings) {
     return practice.on(base(surroundings), surroundings);

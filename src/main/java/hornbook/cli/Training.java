@@ -29,6 +29,10 @@ public final class Training {
       run(surroundings, "assess", file.toString());
       run(surroundings, "assess", "--format", "json", file.toString());
     }
+    String glued = home.resolve("cases/exercises/showjumper-torn-side.yaml").toString();
+    run(surroundings, "plan", glued, "--technique", "glue-on");
+    run(surroundings, "why", glued, "glue-on");
+    run(surroundings, "confidence", glued, "--runs", "100");
     run(surroundings, "rules", "list");
     run(surroundings, "rules", "show", "N003");
     run(surroundings, "--help");

@@ -39,11 +39,15 @@ public final class AskText {
 
   /** What stands over the whole interview. */
   public String greeting() {
-    return paragraphs(
-        List.of(
-            "Answer with the number or the word. An empty line says you did not look;"
-                + " that is never taken for no.",
-            "?  more help    <  back to the last question    stop  save and end"));
+    List<String> all = new ArrayList<>();
+    if (book.practice() != null) {
+      all.add("Local practice: " + book.practice().name() + ", " + book.practice().by() + ".");
+    }
+    all.add(
+        "Answer with the number or the word. An empty line says you did not look;"
+            + " that is never taken for no.");
+    all.add("?  more help    <  back to the last question    stop  save and end");
+    return paragraphs(all);
   }
 
   /**

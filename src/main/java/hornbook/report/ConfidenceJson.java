@@ -23,11 +23,13 @@ public final class ConfidenceJson {
   public static final String FORMAT = "hornbook-confidence/1";
 
   private final JsonGenerator json;
+  private final Rulebook book;
   private final FactWriter facts;
   private final Amounts amounts;
 
   private ConfidenceJson(JsonGenerator json, Rulebook book, Units units) {
     this.json = json;
+    this.book = book;
     Phrases phrases = new Phrases(book, units);
     this.facts = new FactWriter(json, phrases);
     this.amounts = phrases.amounts();
@@ -54,6 +56,9 @@ public final class ConfidenceJson {
       }
       json.writeEndArray();
     }
+    Set<Limit> drawn = new LinkedHashSet<>();
+    all.forEach(one -> drawn.addAll(one.errorsDrawn()));
+    new PracticeJson(json, book, all.stream().map(Confidence::foot).toList(), drawn).write();
     json.writeStringField("safety", Head.SAFETY);
     json.writeEndObject();
   }
@@ -114,8 +119,7 @@ public final class ConfidenceJson {
   }
 
   private void errors(Confidence one) throws IOException {
-    Set<Limit> limits = new LinkedHashSet<>();
-    one.measurements().forEach(measurement -> limits.add(measurement.error()));
+    Set<Limit> limits = new LinkedHashSet<>(one.errorsDrawn());
     limits.add(one.errors().deviations());
     limits.add(one.errors().shared());
     json.writeArrayFieldStart("errors");

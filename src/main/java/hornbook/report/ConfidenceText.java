@@ -1,5 +1,6 @@
 package hornbook.report;
 
+import hornbook.advice.FootAdvice;
 import hornbook.advice.Verdict;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Limit;
@@ -34,6 +35,16 @@ public final class ConfidenceText {
     StringBuilder text = new StringBuilder();
     for (Confidence one : all) {
       text.append(new ConfidenceText(one, book, options).text()).append('\n');
+    }
+    List<FootAdvice> feet = all.stream().map(Confidence::foot).toList();
+    Set<Limit> drawn = new LinkedHashSet<>();
+    all.forEach(one -> drawn.addAll(one.errorsDrawn()));
+    for (Section practice :
+        PracticePart.of(book, new Phrases(book, options.units()), feet, drawn)) {
+      new TextSection(practice, options.width(), true)
+          .lines(Paint.NONE)
+          .forEach(line -> text.append(line).append('\n'));
+      text.append('\n');
     }
     Wrap.lines(Head.SAFETY, options.width(), "", "")
         .forEach(line -> text.append(line).append('\n'));
@@ -180,9 +191,7 @@ public final class ConfidenceText {
 
   private void errors() {
     page.heading("How it was reckoned");
-    Set<Limit> limits = new LinkedHashSet<>();
-    one.measurements().forEach(measurement -> limits.add(measurement.error()));
-    for (Limit limit : limits) {
+    for (Limit limit : one.errorsDrawn()) {
       page.hanging(
           2,
           4,

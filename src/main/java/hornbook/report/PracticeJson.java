@@ -9,17 +9,27 @@ import hornbook.rulebook.fact.Limit;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /** The local practice as JSON: all of it, and which of its moves touch the advice. */
 final class PracticeJson {
   private final JsonGenerator json;
   private final Rulebook book;
   private final List<FootAdvice> feet;
+  private final Set<Limit> used;
 
   PracticeJson(JsonGenerator json, Rulebook book, List<FootAdvice> feet) {
+    this(json, book, feet, Set.of());
+  }
+
+  /**
+   * @param used limits the page was reckoned with beside those of the rules
+   */
+  PracticeJson(JsonGenerator json, Rulebook book, List<FootAdvice> feet, Set<Limit> used) {
     this.json = json;
     this.book = book;
     this.feet = feet;
+    this.used = used;
   }
 
   /** The field {@code practice}: null where none was given. */
@@ -72,7 +82,7 @@ final class PracticeJson {
     json.writeStringField("unit", after.unit());
     json.writeStringField("reason", change.reason());
     json.writeBooleanField("lessSafe", change.lessSafe());
-    json.writeBooleanField("touches", PracticePart.touches(book, change, feet));
+    json.writeBooleanField("touches", PracticePart.touches(book, change, feet, used));
     json.writeEndObject();
   }
 

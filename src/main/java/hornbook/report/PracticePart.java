@@ -14,6 +14,7 @@ import hornbook.rulebook.Topic;
 import hornbook.rulebook.fact.Limit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -26,12 +27,14 @@ final class PracticePart {
   private final Practice practice;
   private final Phrases phrases;
   private final List<FootAdvice> feet;
+  private final Set<Limit> used;
 
-  private PracticePart(Rulebook book, Phrases phrases, List<FootAdvice> feet) {
+  private PracticePart(Rulebook book, Phrases phrases, List<FootAdvice> feet, Set<Limit> used) {
     this.book = book;
     this.practice = book.practice();
     this.phrases = phrases;
     this.feet = feet;
+    this.used = used;
   }
 
   /** The part, or none where no local practice was given. */
@@ -41,9 +44,14 @@ final class PracticePart {
 
   /** The part on a page about these feet. */
   static List<Section> of(Rulebook book, Phrases phrases, List<FootAdvice> feet) {
+    return of(book, phrases, feet, Set.of());
+  }
+
+  /** The part on a page about these feet that was reckoned with these limits beside the rules'. */
+  static List<Section> of(Rulebook book, Phrases phrases, List<FootAdvice> feet, Set<Limit> used) {
     return book.practice() == null
         ? List.of()
-        : List.of(new PracticePart(book, phrases, feet).section());
+        : List.of(new PracticePart(book, phrases, feet, used).section());
   }
 
   private Section section() {
@@ -53,7 +61,7 @@ final class PracticePart {
       items.add(Item.of("Call", numbers()));
     }
     for (LimitChange change : practice.changes()) {
-      if (change.lessSafe() || touches(book, change, feet)) {
+      if (change.lessSafe() || touches(book, change, feet, used)) {
         items.add(changed(change));
       }
     }
@@ -72,9 +80,11 @@ final class PracticePart {
     return new Section(Kind.PRACTICE, "LOCAL PRACTICE: " + practice.name() + from, items);
   }
 
-  /** Whether a moved limit touches the advice on some of the feet. */
-  static boolean touches(Rulebook book, LimitChange change, List<FootAdvice> feet) {
-    return feet.stream().anyMatch(foot -> MovedLimits.touching(book, foot).contains(change));
+  /** Whether a moved limit is among those used, or touches the advice on some of the feet. */
+  static boolean touches(
+      Rulebook book, LimitChange change, List<FootAdvice> feet, Set<Limit> used) {
+    return used.contains(change.after())
+        || feet.stream().anyMatch(foot -> MovedLimits.touching(book, foot).contains(change));
   }
 
   private Item changed(LimitChange change) {

@@ -2,8 +2,12 @@ package hornbook.study;
 
 import hornbook.advice.FootAdvice;
 import hornbook.advice.Verdict;
+import hornbook.rulebook.fact.Limit;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * How steady the advice on a foot is under measuring error: the horse measured again many times, on
@@ -35,6 +39,13 @@ public record Confidence(
 
   /** Stands among first choices for there being none. */
   public static final String NONE = "none";
+
+  /** The measuring errors that were drawn from, each once. */
+  public Set<Limit> errorsDrawn() {
+    return measurements.stream()
+        .map(Measurement::error)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
 
   /**
    * A measure worth taking again.

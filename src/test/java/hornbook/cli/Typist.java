@@ -36,8 +36,8 @@ final class Typist implements AutoCloseable {
 
   static Typist at(Path directory, String... arguments) throws IOException {
     List<String> command = new ArrayList<>();
-    Path home = Path.of(System.getProperty("hornbook.program")).toAbsolutePath();
-    command.add(home.resolve("bin/hornbook").toString());
+
+    command.add(Program.HOME.resolve("bin/hornbook").toString());
     command.addAll(List.of(arguments));
     Map<String, String> environment = new HashMap<>(System.getenv());
     environment.put("TERM", "xterm");

@@ -123,7 +123,10 @@ class OwnRulesTest {
     assertThat(faults)
         .anyMatch(text -> text.startsWith("our-yard/y001.drl:3: Y001: there is no reading shodD"))
         .anyMatch(text -> text.contains("Y001: the text has a hole {mots}"))
-        .anyMatch(text -> text.startsWith("our-yard/limits.yaml:10: our-yard.y001.days: safer cannot be lower"));
+        .anyMatch(
+            text ->
+                text.startsWith(
+                    "our-yard/limits.yaml:10: our-yard.y001.days: safer cannot be lower"));
     assertThat(faults)
         .noneMatch(text -> text.matches("(?s).*(java|drools|Exception|hornbook\\.rule).*"));
   }
