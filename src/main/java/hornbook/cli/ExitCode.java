@@ -10,6 +10,8 @@ public enum ExitCode {
   URGENCY_MET(1),
   /** A job sheet is refused: the advice rules the technique out, or the vet comes first. */
   REFUSED(1),
+  /** A rule base has faults, or its cases leave something in it untested. */
+  RULES_WANTING(1),
   USAGE(2),
   INVALID_INPUT(65),
   NO_INPUT(66),

@@ -38,9 +38,7 @@ final class RulesChangesCommand implements Task {
   @Override
   public ExitCode run() {
     Path rules =
-        folder.value() == null
-            ? surroundings.home() == null ? Path.of("rules") : surroundings.home().resolve("rules")
-            : RulesFolder.of(folder.value());
+        folder.value() == null ? RulesFolder.shipped(surroundings) : RulesFolder.of(folder.value());
     List<VersionNote> notes;
     try {
       notes = VersionNotes.read(rules);

@@ -14,11 +14,15 @@ final class RulesCommand implements Task {
           "Examples:",
           "  hornbook rules list --topic nailing",
           "  hornbook rules show N003",
+          "  hornbook rules check yard-rules --trust-rules",
           "");
 
   RulesCommand(Surroundings surroundings) {
     spec().addSubcommand("list", new CommandLine(new RulesListCommand(surroundings).spec()));
     spec().addSubcommand("show", new CommandLine(new RulesShowCommand(surroundings).spec()));
+    spec().addSubcommand("check", new CommandLine(new RulesCheckCommand(surroundings).spec()));
+    spec()
+        .addSubcommand("coverage", new CommandLine(new RulesCoverageCommand(surroundings).spec()));
     spec().addSubcommand("changes", new CommandLine(new RulesChangesCommand(surroundings).spec()));
     spec().addSubcommand("review", new CommandLine(new RulesReviewCommand(surroundings).spec()));
     spec().addSubcommand("diff", new CommandLine(new RulesDiffCommand(surroundings).spec()));

@@ -34,6 +34,24 @@ final class RulesFolder {
               + " could do to this computer whatever you can",
           "if you trust whoever wrote them, add --trust-rules");
     }
+    Path folder = existing(named);
+    try {
+      return loaded(folder, surroundings);
+    } catch (RuleBaseFaulty faulty) {
+      throw RuleFaultsFound.in(folder, faulty.faults());
+    } catch (IOException unreadable) {
+      throw unreadable(named);
+    }
+  }
+
+  /** The rules of a folder whose authors the user trusts, ready to fire. */
+  static LoadedRules loaded(Path folder, Surroundings surroundings)
+      throws IOException, RuleBaseFaulty {
+    return FolderRules.load(folder, kept(surroundings));
+  }
+
+  /** The folder of that name, which has to be there. */
+  static Path existing(String named) {
     Path folder = of(named);
     if (!Files.isDirectory(folder)) {
       throw Failure.of(
@@ -41,16 +59,20 @@ final class RulesFolder {
           "there is no folder " + named,
           "begin one: hornbook rules new TOPIC --dir " + named);
     }
-    try {
-      return FolderRules.load(folder, kept(surroundings));
-    } catch (RuleBaseFaulty faulty) {
-      throw RuleFaultsFound.in(folder, faulty.faults());
-    } catch (IOException unreadable) {
-      throw Failure.of(
-          ExitCode.NO_INPUT,
-          "the rules of " + named + " cannot be read",
-          "look whether this user may read all files in it");
-    }
+    return folder;
+  }
+
+  static Failure unreadable(String named) {
+    return Failure.of(
+        ExitCode.NO_INPUT,
+        "the rules of " + named + " cannot be read",
+        "look whether this user may read all files in it");
+  }
+
+  /** The folder of the rules the program comes with. */
+  static Path shipped(Surroundings surroundings) {
+    Path home = surroundings.home();
+    return home == null ? Path.of("rules") : home.resolve("rules");
   }
 
   /** Where compiled rules are kept for this user; null where there is no place for it. */

@@ -70,6 +70,22 @@ final class RuleJson {
 
   private void limit(Limit limit) throws IOException {
     json.writeStartObject();
+    named(limit, json);
+    json.writeStringField("source", limit.source());
+    json.writeStringField("locator", limit.locator());
+    json.writeStringField("basis", limit.basis().word());
+    json.writeStringField("safer", word(limit.safer()));
+    json.writeNumberField("step", limit.step());
+    json.writeArrayFieldStart("disputes");
+    for (Limit.Dispute dispute : limit.disputes()) {
+      dispute(dispute);
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  /** Which limit it is, with its value. */
+  static void named(Limit limit, JsonGenerator json) throws IOException {
     json.writeStringField("id", limit.id());
     json.writeStringField("label", limit.label());
     json.writeNumberField("value", limit.value());
@@ -82,17 +98,6 @@ final class RuleJson {
     if (limit.age() != null) {
       json.writeStringField("age", word(limit.age()));
     }
-    json.writeStringField("source", limit.source());
-    json.writeStringField("locator", limit.locator());
-    json.writeStringField("basis", limit.basis().word());
-    json.writeStringField("safer", word(limit.safer()));
-    json.writeNumberField("step", limit.step());
-    json.writeArrayFieldStart("disputes");
-    for (Limit.Dispute dispute : limit.disputes()) {
-      dispute(dispute);
-    }
-    json.writeEndArray();
-    json.writeEndObject();
   }
 
   private void dispute(Limit.Dispute dispute) throws IOException {

@@ -10,8 +10,6 @@ import java.util.regex.Pattern;
 
 /** Whether the head of a rule base, its glossary among it, is whole and put to use. */
 final class HeadCheck {
-  private static final String HEAD = "rulebook.yaml";
-
   private final Rulebook book;
   private final Faults faults;
 
@@ -68,7 +66,7 @@ final class HeadCheck {
   }
 
   private void fault(String name, String says, String cure) {
-    faults.all().add(new RuleFault(HEAD, 0, name, says, cure));
+    faults.all().add(new RuleFault(RuleFiles.HEAD, 0, name, says, cure));
   }
 
   /** Every word of the glossary has to stand in some other text. */

@@ -15,10 +15,14 @@ public record RuleFault(String file, int line, String rule, String says, String 
     return says.startsWith(UNREADABLE);
   }
 
+  /** Where it is: {@code nailing/count.drl:25}, or the file alone. */
+  public String place() {
+    return line > 0 ? file + ":" + line : file;
+  }
+
   /** One line for people. */
   public String text() {
-    String place = line > 0 ? file + ":" + line : file;
-    return place
+    return place()
         + ": "
         + (rule.isEmpty() ? "" : rule + ": ")
         + says

@@ -38,13 +38,13 @@ public final class RuleStarter {
 
   /** The files to write, by their name in the folder; those that are there already are added to. */
   public Map<String, String> files() throws java.io.IOException {
-    String head = text("rulebook.yaml");
+    String head = text(RuleFiles.HEAD);
     String letter = letter(head);
     String id = letter + String.format(Locale.ROOT, "%03d", highest(letter) + 1);
     String limit = topic + "." + id.toLowerCase(Locale.ROOT) + ".days";
     String shown = title == null ? "Too long since the last visit, " + id : title;
     Map<String, String> files = new LinkedHashMap<>();
-    files.put("rulebook.yaml", head(head, letter));
+    files.put(RuleFiles.HEAD, head(head, letter));
     String group = topic + "/" + id.toLowerCase(Locale.ROOT);
     files.put(group + ".drl", rule(id, shown.replace('"', '\''), limit));
     files.put(group + ".yaml", saying(id));

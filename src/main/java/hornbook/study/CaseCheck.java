@@ -13,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.LongConsumer;
 
 /**
  * Whether every rule has its case, and every case does what it is there for: the foot fires the
@@ -29,29 +30,38 @@ public final class CaseCheck {
     this.advisor = new Advisor(rules);
   }
 
-  /** All faults of all cases. */
-  public List<RuleFault> faults(CaseLibrary library) throws IOException {
+  /**
+   * All faults of all cases.
+   *
+   * @param done takes the number of cases that are done
+   */
+  List<RuleFault> faults(CaseLibrary library, LongConsumer done) throws IOException {
     List<RuleFault> faults = new ArrayList<>(library.faults());
     Set<String> unread = new HashSet<>();
     library.faults().forEach(fault -> unread.add(fault.rule()));
     for (RuleEntry rule : book.rules().values()) {
       if (!library.rules().containsKey(rule.id()) && !unread.contains(rule.id())) {
-        faults.add(
-            new RuleFault(
-                rule.file(),
-                rule.line(),
-                rule.id(),
-                "the rule has no case",
-                "write cases/rules/"
-                    + rule.id()
-                    + ".yaml: a foot that fires it, and one change"
-                    + " that silences it"));
+        faults.add(missing(rule));
       }
     }
+    long cases = 0;
     for (Map.Entry<String, RuleCase> one : library.rules().entrySet()) {
       faults.addAll(faults(one.getKey(), one.getValue()));
+      done.accept(++cases);
     }
     return faults;
+  }
+
+  /** What is told of a rule without a case. */
+  static RuleFault missing(RuleEntry rule) {
+    return new RuleFault(
+        rule.file(),
+        rule.line(),
+        rule.id(),
+        "the rule has no case",
+        "write cases/rules/"
+            + rule.id()
+            + ".yaml: a foot that fires it, and one change that silences it");
   }
 
   /** The faults of one case. */

@@ -26,9 +26,24 @@ public record CaseLibrary(
 
   /** Reads {@code rules} and {@code exercises} below a folder; either may be absent. */
   public static CaseLibrary read(Path folder) throws IOException {
-    Map<String, RuleCase> rules = new TreeMap<>();
-    Map<String, Assessment> exercises = new TreeMap<>();
-    List<RuleFault> faults = new ArrayList<>();
+    return read(List.of(folder));
+  }
+
+  /** Reads several folders into one library. */
+  public static CaseLibrary read(List<Path> folders) throws IOException {
+    CaseLibrary library = new CaseLibrary(new TreeMap<>(), new TreeMap<>(), new ArrayList<>());
+    for (Path folder : folders) {
+      library.add(folder);
+    }
+    return new CaseLibrary(library.rules, library.exercises, List.copyOf(library.faults));
+  }
+
+  /** Whether there is nothing in it. */
+  public boolean empty() {
+    return rules.isEmpty() && exercises.isEmpty() && faults.isEmpty();
+  }
+
+  private void add(Path folder) throws IOException {
     for (Path file : files(folder.resolve("rules"))) {
       String name = file.getFileName().toString().replace(".yaml", "");
       try {
@@ -56,7 +71,6 @@ public record CaseLibrary(
         }
       }
     }
-    return new CaseLibrary(rules, exercises, List.copyOf(faults));
   }
 
   private static List<Path> files(Path folder) throws IOException {

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.LongConsumer;
 
 /**
  * What firing the rules shows to be wrong with a rule base that reads well: cases that do not do
@@ -24,11 +25,27 @@ public record Checkup(List<RuleFault> faults, int cases, int feet) {
   /** Runs all cases of the library, and so many feet made up from the seed. */
   public static Checkup of(LoadedRules rules, CaseLibrary library, int feet, long seed)
       throws IOException {
+    return of(rules, library, feet, seed, steps -> {});
+  }
+
+  /** How many steps the work on a library and so many feet is told in. */
+  public static int steps(CaseLibrary library, int feet) {
+    return library.rules().size() + feet;
+  }
+
+  /**
+   * The same, telling how far it has come.
+   *
+   * @param done takes the number of {@link #steps} that are done
+   */
+  public static Checkup of(
+      LoadedRules rules, CaseLibrary library, int feet, long seed, LongConsumer done)
+      throws IOException {
     List<RuleFault> faults = new ArrayList<>(ComputingCheck.faults(rules.book()));
     if (!faults.isEmpty()) {
       return new Checkup(List.copyOf(faults), 0, 0);
     }
-    faults.addAll(new CaseCheck(rules).faults(library));
+    faults.addAll(new CaseCheck(rules).faults(library, done));
     Contradictions contradictions = new Contradictions(new Advisor(rules));
     List<Assessment> known = new ArrayList<>();
     for (RuleCase one : library.rules().values()) {
@@ -42,6 +59,7 @@ public record Checkup(List<RuleFault> faults, int cases, int feet) {
     FeetOnPaper paper = new FeetOnPaper(rules.book(), known, seed);
     for (int number = 0; number < feet; number++) {
       contradictions.run(paper.foot(number), "made-up foot " + number + " of seed " + seed);
+      done.accept(library.rules().size() + number + 1);
     }
     faults.addAll(contradictions.faults());
     return new Checkup(faults.stream().sorted().distinct().toList(), known.size(), feet);

@@ -39,13 +39,7 @@ public record OwnCases(List<RuleEntry> rules, List<RuleCase> cases, List<RuleFau
         cases.add(one);
         faults.addAll(check.faults(rule.id(), one));
       } else if (!unread) {
-        faults.add(
-            new RuleFault(
-                rule.file(),
-                rule.line(),
-                rule.id(),
-                "the rule has no case",
-                "write cases/rules/" + rule.id() + ".yaml: a foot that fires it, and a near-miss"));
+        faults.add(CaseCheck.missing(rule));
       }
     }
     return new OwnCases(rules, List.copyOf(cases), List.copyOf(faults));

@@ -17,7 +17,7 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
  * A small rule base in good order, and small changes that each put one thing in it wrong: {@code
  * wrong-rules/good} and {@code wrong-rules/wrong/*.yaml}.
  */
-final class WrongRules {
+public final class WrongRules {
   static final Path FOLDER = Path.of("src/test/resources/wrong-rules");
 
   /**
@@ -25,7 +25,7 @@ final class WrongRules {
    *
    * @param fires whether its fault shows only when rules are fired
    */
-  record Wrong(
+  public record Wrong(
       String name,
       String what,
       boolean fires,
@@ -33,7 +33,7 @@ final class WrongRules {
       List<Map<String, String>> faults) {
 
     /** Lays the rule base out below an empty folder: {@code rules} and {@code cases}. */
-    void layOut(Path folder) throws IOException {
+    public void layOut(Path folder) throws IOException {
       WrongRules.layOutGood(folder);
       for (Map<String, Object> change : changes) {
         Path file = folder.resolve((String) change.get("file"));
@@ -57,10 +57,15 @@ final class WrongRules {
 
   private WrongRules() {}
 
-  static List<Wrong> all() throws IOException {
+  public static List<Wrong> all() throws IOException {
     try (Stream<Path> files = Files.list(FOLDER.resolve("wrong"))) {
       return files.sorted().map(WrongRules::read).toList();
     }
+  }
+
+  /** The one of this name. */
+  public static Wrong named(String name) {
+    return read(FOLDER.resolve("wrong").resolve(name + ".yaml"));
   }
 
   @SuppressWarnings("unchecked")
@@ -81,7 +86,7 @@ final class WrongRules {
   }
 
   /** The good rule base, with the limits that the computing of any foot takes. */
-  static void layOutGood(Path folder) throws IOException {
+  public static void layOutGood(Path folder) throws IOException {
     Path good = FOLDER.resolve("good");
     try (Stream<Path> files = Files.walk(good)) {
       for (Path file : files.filter(Files::isRegularFile).toList()) {

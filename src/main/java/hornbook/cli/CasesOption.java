@@ -1,0 +1,59 @@
+package hornbook.cli;
+
+import hornbook.rulebook.Rulebook;
+import hornbook.study.CaseLibrary;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The cases that rules are held against: those that lie with them, or others. */
+final class CasesOption {
+  private final Value<String> folder;
+
+  CasesOption(Arguments arguments) {
+    folder =
+        arguments.text(
+            "DIR", "cases to go by in place of those that lie with the rules", "--cases");
+  }
+
+  /**
+   * The cases named, or those of the rules: in a folder {@code cases} in theirs or beside it, and,
+   * where they are added to those of the program, the program's too.
+   *
+   * @param own the folder of the rules; null for those of the program
+   * @param book what was read of them
+   */
+  CaseLibrary of(Path own, Rulebook book, Surroundings surroundings) {
+    List<Path> folders = new ArrayList<>();
+    if (folder.value() != null) {
+      folders.add(RulesFolder.of(folder.value()));
+    } else {
+      if (own == null || shippedAmong(book, surroundings)) {
+        folders.add(RulesFolder.shipped(surroundings).resolveSibling("cases"));
+      }
+      if (own != null) {
+        Path inside = own.resolve("cases");
+        folders.add(
+            Files.isDirectory(inside) ? inside : own.toAbsolutePath().resolveSibling("cases"));
+      }
+    }
+    try {
+      CaseLibrary library = CaseLibrary.read(folders);
+      if (folder.value() != null && library.empty()) {
+        throw Failure.of(
+            ExitCode.NO_INPUT,
+            "there are no cases in " + folder.value(),
+            "they lie in two folders in it: rules, named after the rules, and exercises");
+      }
+      return library;
+    } catch (IOException unreadable) {
+      throw Failure.of(ExitCode.NO_INPUT, "the cases in " + folders + " cannot be read");
+    }
+  }
+
+  private static boolean shippedAmong(Rulebook book, Surroundings surroundings) {
+    return book.rules().values().containsAll(surroundings.rules().book().rules().values());
+  }
+}

@@ -1,0 +1,86 @@
+package hornbook.cli;
+
+import hornbook.advice.Advisor;
+import hornbook.report.RulesCoverageJson;
+import hornbook.report.RulesCoverageText;
+import hornbook.rulebook.LoadedRules;
+import hornbook.rulebook.RuleFault;
+import hornbook.study.CaseLibrary;
+import hornbook.study.Coverage;
+import hornbook.study.RuleCase;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** Tells how much of a rule base its cases put to the test. */
+final class RulesCoverageCommand implements Task {
+  private final Surroundings surroundings;
+  private final Arguments arguments =
+      new Arguments(
+          this,
+          "coverage",
+          "How much of the rules the cases put to the test: rules, conditions, limits.",
+          "",
+          "Examples:",
+          "  hornbook rules coverage",
+          "  hornbook rules coverage --full                  with every rule and limit",
+          "  hornbook rules coverage --rules yard-rules --trust-rules",
+          "  hornbook rules coverage --cases last-winter     what those cases would test",
+          "",
+          "Ends with 0 where nothing is left untested, and with 1 where something is.",
+          "");
+  private final CasesOption cases = new CasesOption(arguments);
+  private final Value<Boolean> full =
+      arguments.flag("--full", "every rule, condition and limit, not only what is lacking");
+  private final RulesOption rules = new RulesOption(arguments);
+  private final ListFormatOption format = new ListFormatOption(arguments);
+  private final OutputOption output = new OutputOption(arguments);
+
+  RulesCoverageCommand(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return arguments.spec();
+  }
+
+  @Override
+  public ExitCode run() {
+    LoadedRules loaded = rules.of(surroundings).loaded();
+    CaseLibrary library = cases.of(rules.folder(), loaded.book(), surroundings);
+    if (!library.faults().isEmpty()) {
+      throw faulty(library.faults());
+    }
+    Coverage coverage = coverage(loaded, library);
+    output.deliver(
+        format.json()
+            ? RulesCoverageJson.render(coverage, loaded.book())
+            : RulesCoverageText.render(coverage, loaded.book(), full.value()),
+        surroundings);
+    return coverage.whole() ? ExitCode.DONE : ExitCode.RULES_WANTING;
+  }
+
+  private Coverage coverage(LoadedRules loaded, CaseLibrary library) {
+    try {
+      return Coverage.of(loaded.book(), new Advisor(loaded), library);
+    } catch (RuleCase.Unusable unusable) {
+      throw faulty(
+          List.of(
+              new RuleFault(
+                  "cases/rules",
+                  0,
+                  "",
+                  "a change of a case cannot be made: " + unusable.getMessage(),
+                  "see all of them: hornbook rules check")));
+    } catch (IOException unreadable) {
+      throw Failure.of(ExitCode.NO_INPUT, "the cases cannot be read");
+    }
+  }
+
+  private Failure faulty(List<RuleFault> faults) {
+    Path folder = rules.folder();
+    return RuleFaultsFound.in(folder == null ? RulesFolder.shipped(surroundings) : folder, faults);
+  }
+}

@@ -1,0 +1,144 @@
+package hornbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import hornbook.rules.WrongRules;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Rule bases in good order and in none, looked over by the packaged program. */
+class RulesCheckIT {
+  @TempDir private Path folder;
+  @TempDir private Path cache;
+
+  private Program.Run run(String... command) {
+    return Program.here()
+        .from(folder)
+        .environment("XDG_CACHE_HOME", cache.toString())
+        .with(command);
+  }
+
+  private void replace(String file, String from, String to) throws IOException {
+    String text = Files.readString(folder.resolve(file));
+    assertThat(text).contains(from);
+    Files.writeString(folder.resolve(file), text.replace(from, to));
+  }
+
+  @Test
+  void the_rules_of_the_program_are_run_over_all_cases_and_have_no_fault() {
+    JsonNode check = run("rules", "check", "--format", "json").done().json();
+    assertThat(check.path("format").asText()).isEqualTo("hornbook-rules-check/1");
+    assertThat(check.path("faults")).isEmpty();
+    assertThat(check.path("notRun").isNull()).isTrue();
+    int rules = check.at("/read/rules").asInt();
+    assertThat(rules).isPositive();
+    assertThat(check.at("/run/cases").asInt()).isGreaterThan(rules);
+    assertThat(check.at("/run/feet").asInt()).isGreaterThanOrEqualTo(1000);
+  }
+
+  @Test
+  void the_cases_of_the_program_leave_no_hole() {
+    String told = run("rules", "coverage").done().out();
+    assertThat(told).contains("No hole found.", "limits met at, under and over");
+    assertThat(told.lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void rules_nobody_trusts_are_read_and_not_run() throws IOException {
+    WrongRules.layOutGood(folder);
+    String told = run("rules", "check", "rules").done().out().replaceAll("\\s+", " ");
+    assertThat(told).contains("12 rules", "not run", "add --trust-rules", "in what was read");
+    assertThat(cache).isEmptyDirectory();
+    told = run("rules", "check", "--rules", "rules", "--trust-rules").done().out();
+    assertThat(told).contains("run: 12 cases", "No fault found.");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "limit-without-source",
+        "number-in-a-condition",
+        "opposite-where-they-overlap",
+        "no-bracket"
+      })
+  void what_is_wrong_is_told_with_place_and_cure(String name) throws IOException {
+    WrongRules.Wrong wrong = WrongRules.named(name);
+    wrong.layOut(folder);
+    String told = run("rules", "check", "rules", "--trust-rules").ended(1).out();
+    assertThat(told.lines()).allMatch(line -> line.length() <= 80);
+    String flowing = told.replaceAll("\\s+", " ");
+    for (Map<String, String> fault : wrong.faults()) {
+      assertThat(flowing).contains(fault.get("place"), fault.get("says"), fault.get("cure"));
+    }
+    JsonNode json =
+        run("rules", "check", "rules", "--trust-rules", "--format", "json").ended(1).json();
+    assertThat(json.path("faults")).hasSameSizeAs(wrong.faults());
+    assertThat(json.path("notRun").asText()).isEqualTo(wrong.fires() ? "null" : "faulty");
+    JsonNode first = json.at("/faults/0");
+    assertThat(wrong.faults().get(0).get("place")).startsWith(first.path("file").asText());
+    assertThat(first.path("cure").asText()).isNotBlank();
+  }
+
+  /** The cure told for two rules at odds cures, where the second is another author's view. */
+  @Test
+  void two_rules_at_odds_may_be_an_open_dissent() throws IOException {
+    WrongRules.named("opposite-where-they-overlap").layOut(folder);
+    replace("rules/fixing/ways.yaml", "F005: {", "F005: {dissents: [F001], ");
+    run("rules", "check", "rules", "--trust-rules").done();
+  }
+
+  @Test
+  void a_limit_no_case_goes_over_is_a_hole() throws IOException {
+    WrongRules.layOutGood(folder);
+    String[] command = {"rules", "coverage", "--rules", "rules", "--trust-rules"};
+    assertThat(run(command).done().out()).contains("rules fired                     12 of 12");
+    replace("cases/rules/S004.yaml", "over: 56 deg", "over: 55 deg");
+    Path others = Files.move(folder.resolve("cases"), folder.resolve("others"));
+    replace("others/rules/S004.yaml", "toeAngle: 58", "toeAngle: 55");
+    Program.Run run =
+        run("rules", "coverage", "--rules", "rules", "--trust-rules", "--cases", "others");
+    assertThat(run.ended(1).out().replaceAll("\\s+", " "))
+        .contains("HOLES", "S004", "no case fires it")
+        .contains("angle.most, steepest usual toe: 55° no case over it");
+    JsonNode json =
+        run(
+                "rules",
+                "coverage",
+                "--rules",
+                "rules",
+                "--trust-rules",
+                "--cases",
+                "others",
+                "--format",
+                "json")
+            .ended(1)
+            .json();
+    assertThat(json.path("format").asText()).isEqualTo("hornbook-rules-coverage/1");
+    assertThat(json.path("whole").asBoolean()).isFalse();
+    assertThat(json.path("rules")).hasSize(12);
+    assertThat(json.path("limits").findParents("holes"))
+        .filteredOn(limit -> !limit.path("holes").isEmpty())
+        .singleElement()
+        .satisfies(limit -> assertThat(limit.path("id").asText()).isEqualTo("angle.most"));
+    assertThat(others).isDirectory();
+    run("rules", "coverage", "--cases", "nowhere").refused(66);
+  }
+
+  @Test
+  void what_cannot_be_looked_over_is_told_as_such() throws IOException {
+    WrongRules.layOutGood(folder);
+    run("rules", "check", "nowhere").refused(66);
+    run("rules", "check", "rules", "--rules", "rules").refused(2);
+    run("rules", "check", "--trust-rules").refused(2);
+    replace("cases/rules/S004.yaml", "nearMiss", "nearMis");
+    assertThat(run("rules", "coverage", "--rules", "rules", "--trust-rules").refused(65).err())
+        .contains("cases/rules/S004.yaml");
+  }
+}
