@@ -31,7 +31,7 @@ final class RulesReviewCommand implements Task {
           "Examples:",
           "  hornbook rules review --output limits.csv           for a spreadsheet",
           "  hornbook rules review --format html -o limits.html  to print",
-          "  hornbook rules review --read anna.csv ben.csv       agreement and proposed values",
+          "  hornbook rules review --read anna.csv ben.csv       what they agree on",
           "");
   private final Value<Form> form =
       arguments.word(

@@ -2,6 +2,7 @@ package hornbook.report;
 
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.Source;
+import hornbook.rulebook.fact.Limit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -10,29 +11,26 @@ import java.util.Set;
 
 /** Cites works, short for the margin and in full for the list at the end. */
 final class Citations {
-  private static final Set<String> NO_WORK = Set.of("practice", "memory");
-
   private final Rulebook book;
 
   Citations(Rulebook book) {
     this.book = book;
   }
 
-  /** Whether the key names a work, and not the ground that there is none. */
-  static boolean work(String key) {
-    return !NO_WORK.contains(key);
-  }
-
   /** {@code O'Grady and Burns 2019}, or the key of what is no work. */
   String brief(String key) {
-    Source source = book.sources().get(key);
-    return work(key) ? source.author() + " " + source.year() : key;
+    return book.sources().get(key).brief();
+  }
+
+  /** The place in its source that a limit stands at. */
+  String locator(Limit limit) {
+    return book.locator(limit);
   }
 
   /** {@code O'Grady and Burns, White line disease, 2019 (review article)}. */
   String full(String key) {
     Source source = book.sources().get(key);
-    return work(key)
+    return Source.work(key)
         ? source.author()
             + ", "
             + source.title()
@@ -47,7 +45,7 @@ final class Citations {
   /** The works, each once, in short; what is no work is left out. */
   List<String> brief(Collection<String> keys) {
     Set<String> cited = new LinkedHashSet<>();
-    keys.stream().filter(Citations::work).map(this::brief).forEach(cited::add);
+    keys.stream().filter(Source::work).map(this::brief).forEach(cited::add);
     return new ArrayList<>(cited);
   }
 }

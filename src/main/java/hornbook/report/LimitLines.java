@@ -29,6 +29,6 @@ final class LimitLines {
   }
 
   private String from(Limit limit) {
-    return citations.brief(limit.source()) + ", " + limit.locator();
+    return citations.brief(limit.source()) + ", " + citations.locator(limit);
   }
 }

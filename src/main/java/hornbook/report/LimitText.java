@@ -1,5 +1,6 @@
 package hornbook.report;
 
+import hornbook.rulebook.Source;
 import hornbook.rulebook.fact.Limit;
 
 /** A limit in words: what it limits, its value, where it comes from, and what others say. */
@@ -23,10 +24,10 @@ final class LimitText {
   String alone(Limit limit) {
     StringBuilder line = new StringBuilder(limit.label());
     line.append(": ").append(phrases.of(limit)).append(" (").append(limit.basis().word());
-    if (Citations.work(limit.source())) {
+    if (Source.work(limit.source())) {
       line.append(", ").append(citations.brief(limit.source()));
     }
-    return line.append(": ").append(phrases.plain(limit.locator())).append(")").toString();
+    return line.append(": ").append(phrases.plain(citations.locator(limit))).append(")").toString();
   }
 
   /** What another author says: {@code Hunting 1895: 2, four or five in all hold a small shoe}. */

@@ -14,6 +14,7 @@ import hornbook.report.PlanSection.Drawing;
 import hornbook.report.PlanSection.Lines;
 import hornbook.report.PlanSection.Table;
 import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.Source;
 import hornbook.rulebook.fact.Bearing;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -241,14 +242,14 @@ final class PlanPage {
   }
 
   private static String works(Collection<String> sources) {
-    List<String> works = sources.stream().filter(Citations::work).toList();
+    List<String> works = sources.stream().filter(Source::work).toList();
     return works.isEmpty() ? "" : "; " + String.join(", ", works);
   }
 
   private void sources() {
     List<String> lines =
         plan.sources().stream()
-            .filter(Citations::work)
+            .filter(Source::work)
             .sorted()
             .map(key -> citations.full(key) + " [" + key + "]")
             .toList();

@@ -100,7 +100,7 @@ public final class ReviewPage {
     List<String> cells = new ArrayList<>();
     cells.add(limit.label() + RuleWords.where(limit) + " (" + limit.id() + ")");
     cells.add(side + phrases.of(limit));
-    cells.add(citations.brief(limit.source()) + ", " + limit.locator());
+    cells.add(citations.brief(limit.source()) + ", " + citations.locator(limit));
     cells.add("yes / no");
     cells.add("");
     cells.add("");

@@ -8,6 +8,7 @@ import hornbook.advice.ReasonGiven;
 import hornbook.advice.ReferralGiven;
 import hornbook.report.Section.Item;
 import hornbook.report.Section.Kind;
+import hornbook.rulebook.Source;
 import hornbook.rulebook.fact.Bearing;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -59,7 +60,7 @@ final class SourcePart {
   private static Set<String> works(Stream<? extends Collection<String>> keys) {
     Set<String> works = new TreeSet<>();
     keys.forEach(works::addAll);
-    works.removeIf(key -> !Citations.work(key));
+    works.removeIf(key -> !Source.work(key));
     return works;
   }
 

@@ -6,6 +6,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A rule base as data: what its rules say, need and rest on. The compiled rules are found by {@code
@@ -29,6 +31,7 @@ public record Rulebook(
     Map<String, Instruction> instructions,
     List<Term> glossary,
     Practice practice) {
+  private static final Pattern KEY = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)+");
 
   /** The same rule base under another version. */
   Rulebook named(String other) {
@@ -92,6 +95,16 @@ public record Rulebook(
         instructions,
         glossary,
         local);
+  }
+
+  /** The place in its source that a limit stands at, works named there by key cited in short. */
+  public String locator(Limit limit) {
+    return KEY.matcher(limit.locator())
+        .replaceAll(
+            found -> {
+              Source work = sources.get(found.group());
+              return Matcher.quoteReplacement(work == null ? found.group() : work.brief());
+            });
   }
 
   public Named technique(String id) {

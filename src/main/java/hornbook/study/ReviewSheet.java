@@ -63,7 +63,7 @@ public final class ReviewSheet {
             safe(limit.unit()),
             word(limit.direction()),
             limit.basis().word(),
-            safe(limit.source() + ", " + limit.locator()),
+            safe(book.sources().get(limit.source()).brief() + ", " + book.locator(limit)),
             safe(String.join("; ", row.rules())),
             "",
             "",
