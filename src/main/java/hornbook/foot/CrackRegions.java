@@ -27,6 +27,11 @@ public record CrackRegions(double toeEnd, double sideEnd, double heelStart) {
     return from(place) <= share && share <= to(place);
   }
 
+  /** The middle of the part; {@code NaN} for the bar, which is no part of the edge. */
+  public double middle(CrackPlace place) {
+    return (from(place) + to(place)) / 2;
+  }
+
   /** Where the part begins; a part unknown may begin anywhere. */
   double from(CrackPlace place) {
     if (place == null) {

@@ -7,7 +7,9 @@ import hornbook.assessment.Measures;
  * degrees, {@code NaN} unknown.
  *
  * @param hoofPasternDifference toe angle less pastern angle
+ * @param toeToWidest foremost point of the foot to below the middle of it
  * @param breakover from below the middle of the foot forward to where it rolls over
+ * @param heelSupport bearing length behind the middle of the foot less that ahead of it
  */
 public record Proportions(
     double toeLength,
@@ -17,7 +19,9 @@ public record Proportions(
     double hoofPasternDifference,
     double width,
     double bearingLength,
-    double breakover) {
+    double toeToWidest,
+    double breakover,
+    double heelSupport) {
 
   public static Proportions before(Measures measures) {
     return after(measures, Build.NOTHING);
@@ -29,7 +33,7 @@ public record Proportions(
         SideProfile.of(measures).with(build), Known.orNaN(measures.width()) + 2 * build.sides());
   }
 
-  static Proportions of(SideProfile foot, double width) {
+  private static Proportions of(SideProfile foot, double width) {
     return new Proportions(
         foot.toeLength(),
         foot.heelLength(),
@@ -38,6 +42,8 @@ public record Proportions(
         foot.hoofPasternDifference(),
         width,
         foot.bearingLength(),
-        foot.breakover());
+        foot.toeToWidest(),
+        foot.breakover(),
+        foot.heelSupport());
   }
 }

@@ -27,7 +27,7 @@ final class AdhesiveClock {
     } else if (adhesive == Adhesive.URETHANE) {
       urethane(finishing);
     }
-    if (draft.technique() == Technique.PROSTHETIC_WALL && thickness != null) {
+    if (thickness != null) {
       draft.say(
           CLOCK,
           "clock.heat",

@@ -4,7 +4,9 @@ import static hornbook.plan.Part.OWNER;
 import static hornbook.plan.Part.TROT;
 import static hornbook.plan.Part.VET;
 
+import hornbook.advice.Question;
 import hornbook.assessment.Stretch;
+import hornbook.foot.Age;
 import hornbook.rulebook.fact.Urgency;
 import java.time.LocalDate;
 import java.util.List;
@@ -22,7 +24,7 @@ final class Aftercare {
   void write(Growing growing, Figure full, FootNumbers before, FootNumbers after, int nails) {
     owner(growing, full);
     vet(before, after, nails);
-    trot();
+    trot(nails);
   }
 
   /** Ten lines, whatever the technique. */
@@ -38,7 +40,7 @@ final class Aftercare {
     }
     draft.say(OWNER, "owner.pick-out");
     draft.say(OWNER, "owner.nothing-on");
-    draft.say(OWNER, "owner.work");
+    draft.say(OWNER, young() ? "owner.foal" : "owner.work");
     draft.say(OWNER, "owner.tetanus");
     LocalDate next = growing.nextVisit();
     if (next == null) {
@@ -46,6 +48,10 @@ final class Aftercare {
     } else {
       draft.say(OWNER, "owner.next", "day", new Hole.On(next));
     }
+  }
+
+  private boolean young() {
+    return Age.days(draft.assessment().horse()).high() < draft.readings().limits().grownDays();
   }
 
   private void firstDay(Figure full) {
@@ -97,21 +103,23 @@ final class Aftercare {
     }
     boolean called =
         draft.foot().urgency().map(urgency -> urgency.compareTo(Urgency.DAYS) <= 0).orElse(false);
-    draft.say(VET, called ? "vet.referral" : "vet.sound");
+    boolean unseen = draft.foot().questions().stream().anyMatch(Question::provisional);
+    draft.say(VET, called ? "vet.referral" : unseen ? "vet.unseen" : "vet.sound");
   }
 
   private String label() {
     return draft.advice().rulebook().technique(draft.technique().id()).label();
   }
 
-  private void trot() {
+  private void trot(int nails) {
     draft.say(TROT, "trot.stand");
     draft.say(TROT, "trot.straight");
     draft.say(TROT, "trot.turn");
     draft.say(TROT, "trot.land");
-    if (draft.technique().nailed()) {
+    if (nails > 0) {
       draft.say(TROT, "trot.nails");
-    } else if (draft.technique().covers()) {
+    }
+    if (draft.technique().covers()) {
       draft.say(TROT, "trot.hairline");
     }
     draft.say(TROT, "trot.fit-for-work");

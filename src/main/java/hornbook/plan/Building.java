@@ -67,6 +67,7 @@ final class Building {
       return;
     }
     materials.add(volume);
+    draft.say(BUILD, "glue.least", "volume", volume);
     Figure density = density(draft);
     if (density != null) {
       materials.add(

@@ -49,9 +49,6 @@ final class Clock {
         new AdhesiveClock(draft, this).write(thickness, () -> {});
       }
       case CAST_WRAP -> {
-        if (nails) {
-          hand("fit");
-        }
         bonding();
         new TapeClock(draft, this).write(thickness, () -> hand("cut-out", "finish"), nails);
       }
@@ -65,6 +62,9 @@ final class Clock {
       }
     }
     draft.say(CLOCK, "clock.horse");
+    if (draft.technique().covers()) {
+      draft.say(CLOCK, "clock.spoilt");
+    }
   }
 
   private void bonding() {

@@ -5,7 +5,6 @@ import static hornbook.plan.Part.DRESS;
 import hornbook.assessment.Shoeing;
 import hornbook.assessment.Stretch;
 import hornbook.foot.Depth;
-import hornbook.foot.Interval;
 import hornbook.foot.SideProfile;
 import java.util.List;
 
@@ -41,7 +40,7 @@ final class Dressing {
       wall.forEach(this::stretch);
     }
     cracks();
-    toe();
+    setBack = new ToeDressing(draft).write();
     heels();
     draft.say(DRESS, "dress.level");
     draft.say(DRESS, "dress.keep-off");
@@ -116,43 +115,6 @@ final class Dressing {
       draft.say(DRESS, "dress.crack-low");
     } else if (draft.found("weak-crack") || draft.found("living-crack")) {
       draft.say(DRESS, "dress.crack");
-    }
-  }
-
-  private void toe() {
-    if (draft.limited("breakover.frog")) {
-      Figure aim = draft.limit("breakover.frog");
-      Figure frog = given.toeToFrog();
-      setBack =
-          Figure.reckoned(
-              "breakover to come back",
-              Math.max(0, frog.value() - aim.value()),
-              "mm",
-              "toe to point of frog {frog} - aim {aim}, and never forward",
-              Parts.of("frog", frog).and("aim", aim));
-      String line = setBack.value() > 0 ? "dress.toe-back" : "dress.toe-there";
-      draft.say(DRESS, line, Holes.of("back", setBack).and("frog", frog).and("aim", aim));
-    }
-    overUsual();
-  }
-
-  /** A toe long for the weight is shortened from the front, whatever the figure says. */
-  private void overUsual() {
-    Interval usual = draft.readings().limits().usualToe().at(draft.readings().weight().kg());
-    if (draft.found("long-toe") && usual.known()) {
-      Parts bands = Parts.of("toe", given.toeLength());
-      for (String band : List.of("light", "medium", "heavy")) {
-        bands.and(band, draft.limit("toe.usual-" + band));
-      }
-      Figure over =
-          Figure.between(
-              "toe over the usual for the weight",
-              given.toeLength().value() - usual.high(),
-              given.toeLength().value() - usual.low(),
-              "mm",
-              "toe {toe} - usual for the weight ({light}, {medium} or {heavy})",
-              bands);
-      draft.say(DRESS, "dress.toe-long", "over", over);
     }
   }
 

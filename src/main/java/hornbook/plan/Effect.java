@@ -2,6 +2,8 @@ package hornbook.plan;
 
 import static hornbook.plan.Part.EFFECT;
 
+import hornbook.foot.JointAngles;
+
 /** What the job does to the foot, in words beside the numbers. */
 final class Effect {
   private static final double SAME = 1e-9;
@@ -21,6 +23,7 @@ final class Effect {
   void write() {
     after.all().forEach(draft::known);
     moves();
+    axis();
     deep();
     wedge();
     visit();
@@ -68,6 +71,30 @@ final class Effect {
     }
   }
 
+  /** An axis that is broken still, or is broken by the job, is said. */
+  private void axis() {
+    Figure axis = after.hoofPasternAxis();
+    if (!axis.known()) {
+      return;
+    }
+    if (draft.limit("axis.back").limit().allows(axis.value())) {
+      axis("effect.axis-back", axis, -axis.value());
+    } else if (draft.limit("axis.forward").limit().allows(axis.value())) {
+      axis("effect.axis-forward", axis, axis.value());
+    }
+  }
+
+  private void axis(String line, Figure axis, double broken) {
+    Figure by =
+        Figure.reckoned(
+            "hoof-pastern axis broken by",
+            broken,
+            "deg",
+            "hoof against pastern {axis}",
+            Parts.of("axis", axis));
+    draft.say(EFFECT, line, Holes.of("by", by).and("was", before.hoofPasternAxis()));
+  }
+
   private void deep() {
     Figure most = draft.limit("wrap.thickness-most");
     Figure deeper = depths.toe().value() > depths.heel().value() ? depths.toe() : depths.heel();
@@ -84,12 +111,7 @@ final class Effect {
     Figure lift = depths.lift();
     Figure wedge = lift.parts().get("wedge");
     draft.say(EFFECT, "effect.wedge", Holes.of("wedge", wedge).and("lift", lift));
-    draft.say(
-        EFFECT,
-        "effect.wedge-joints",
-        Holes.of("coffin", turn("coffin", wedge))
-            .and("pastern", turn("pastern", wedge))
-            .and("fetlock", turn("fetlock", wedge)));
+    joints(wedge);
     Figure push = draft.limit("wedge.push");
     Figure under = draft.limit("wedge.push-lift");
     Figure up =
@@ -102,11 +124,24 @@ final class Effect {
     draft.say(EFFECT, "effect.wedge-push", "up", up);
   }
 
-  private Figure turn(String joint, Figure wedge) {
-    Figure rate = draft.limit("joint." + joint);
+  private void joints(Figure wedge) {
+    Figure coffin = draft.limit("joint.coffin");
+    Figure pastern = draft.limit("joint.pastern");
+    Figure fetlock = draft.limit("joint.fetlock");
+    JointAngles turned =
+        new JointAngles(coffin.value(), pastern.value(), fetlock.value()).under(wedge.value());
+    draft.say(
+        EFFECT,
+        "effect.wedge-joints",
+        Holes.of("coffin", turn("coffin", turned.coffin(), coffin, wedge))
+            .and("pastern", turn("pastern", turned.pastern(), pastern, wedge))
+            .and("fetlock", turn("fetlock", turned.fetlock(), fetlock, wedge)));
+  }
+
+  private static Figure turn(String joint, double turned, Figure rate, Figure wedge) {
     return Figure.reckoned(
         "turn of the " + joint + " joint",
-        rate.value() * wedge.value(),
+        turned,
         "deg",
         "{rate} a degree x {wedge}",
         Parts.of("rate", rate).and("wedge", wedge));

@@ -118,13 +118,11 @@ public record Figure(
     return missing;
   }
 
-  /** The reckoned figures in it, those that others rest on first, itself last. */
-  List<Figure> steps() {
-    Set<Figure> steps = new LinkedHashSet<>();
-    parts.values().forEach(part -> steps.addAll(part.steps()));
-    if (reckoned()) {
-      steps.add(this);
-    }
-    return List.copyOf(steps);
+  /** Itself and all it is reckoned from, those that others rest on first, itself last. */
+  List<Figure> origins() {
+    Set<Figure> origins = new LinkedHashSet<>();
+    parts.values().forEach(part -> origins.addAll(part.origins()));
+    origins.add(this);
+    return List.copyOf(origins);
   }
 }

@@ -48,25 +48,29 @@ final class Fitting {
   /**
    * Writes it, and gives the sizes.
    *
-   * @param clips whether clips are drawn
+   * @param nailing what nails and clips there are
    */
-  Shoe write(Figure branch, FootNumbers before, FootNumbers after, boolean clips) {
+  Shoe write(Figure branch, FootNumbers before, FootNumbers after, Nailing nailing) {
     if (!draft.technique().shod()) {
       return Shoe.NONE;
     }
     Shoe shoe = sizes(before.width(), after.width());
     draft.say(SHOE, "shoe.shape");
+    if (draft.technique().covers()) {
+      draft.say(SHOE, "shoe.cold");
+    }
     draft.say(SHOE, "shoe.rim", "rim", draft.limit("fit.sole-rim"));
     draft.say(SHOE, branchLine(branch), "branch", branch);
+    boolean bonded = nailing.nails().isEmpty() && !draft.technique().nailed();
     draft.say(
         SHOE,
-        "shoe.heels",
+        bonded ? "shoe.heels-bonded" : "shoe.heels",
         Holes.of("least", draft.limit("fit.heels-least"))
             .and("most", draft.limit("fit.heels-most"))
             .and("some", draft.limit("heels.move-least"))
             .and("move", draft.limit("heels.move-most")));
     supports();
-    held(clips);
+    held(!nailing.clips().isEmpty());
     return shoe;
   }
 
@@ -90,10 +94,11 @@ final class Fitting {
       draft.ask("kit.shoeSizes", "the size of shoe, before and after");
       return Shoe.NONE;
     }
-    if (!draft.known(before) || !draft.known(after)) {
-      return Shoe.NONE;
+    boolean known = draft.known(before) & draft.known(after);
+    Shoe shoe = new Shoe(size(list, before), size(list, after));
+    if (!known) {
+      return shoe;
     }
-    Shoe shoe = new Shoe(size(list, before.value()), size(list, after.value()));
     if (shoe.after() == null) {
       draft.say(SHOE, "shoe.no-size", "width", after);
     } else {
@@ -104,13 +109,16 @@ final class Fitting {
               .and("before", new Hole.Word(shoe.before()))
               .and("width", after));
     }
+    if (draft.technique() == Technique.CAST_WRAP) {
+      draft.say(SHOE, "shoe.wrap-size");
+    }
     return shoe;
   }
 
-  /** The narrowest shoe that is as wide as the foot, or null. */
-  private static String size(List<ShoeSize> list, double width) {
+  /** The narrowest shoe that is as wide as the foot, or null; null for an unknown width. */
+  private static String size(List<ShoeSize> list, Figure width) {
     return list.stream()
-        .filter(one -> one.width() != null && one.label() != null && one.width() >= width)
+        .filter(one -> one.width() != null && one.label() != null && one.width() >= width.value())
         .min(Comparator.comparing(ShoeSize::width))
         .map(ShoeSize::label)
         .orElse(null);

@@ -2,10 +2,16 @@ package hornbook.plan;
 
 import static hornbook.plan.Part.GROWTH;
 
+import hornbook.assessment.Crack;
+import hornbook.assessment.CrackPlace;
+import hornbook.assessment.CrackStart;
 import hornbook.assessment.Stretch;
+import hornbook.foot.GroundOutline;
 import hornbook.foot.GrowingOut;
 import hornbook.foot.Growth;
+import hornbook.foot.WallSurvey;
 import java.time.LocalDate;
+import java.util.List;
 
 /** When the defect has grown down, when to come again, and what should have grown by then. */
 final class Growing {
@@ -47,12 +53,24 @@ final class Growing {
     if (date == null) {
       draft.ask("visit.date", "days of the calendar in place of counts of days");
     }
-    draft.say(GROWTH, "growth.next", "days", interval);
+    next("growth.next", interval);
     draft.say(GROWTH, "growth.by-then", "grown", grown());
     draft.say(GROWTH, "growth.if-not");
-    defect();
+    Outgrowing outgrowing = new Outgrowing(draft, interval);
+    defect(outgrowing);
+    cracks(outgrowing);
     if (draft.technique() == Technique.CAST_WRAP) {
-      draft.say(GROWTH, "growth.wrap-off", "days", draft.limit("aftercare.wrap.longest"));
+      next("growth.wrap-off", draft.limit("aftercare.wrap.longest"));
+    }
+  }
+
+  /** So many days, and where the day of the visit is known the day itself. */
+  private void next(String line, Figure days) {
+    LocalDate on = GrowingOut.date(date, days.value());
+    if (on == null) {
+      draft.say(GROWTH, line, "days", days);
+    } else {
+      draft.say(GROWTH, line + "-on", Holes.of("days", days).and("day", new Hole.On(on)));
     }
   }
 
@@ -68,72 +86,74 @@ final class Growing {
         Parts.of("days", interval).and("slow", slow).and("fast", fast));
   }
 
-  private void defect() {
+  /** The tallest loss; one whose height is not known may be taller, and is told. */
+  private void defect(Outgrowing outgrowing) {
     Stretch tallest = null;
-    for (Stretch lost : new Walls(draft).lost()) {
+    List<Stretch> all = new Walls(draft).lost();
+    for (Stretch lost : all) {
       if (lost.height() == null) {
         draft.known(draft.given().height(lost));
+        draft.say(GROWTH, "growth.height-unknown", "place", Walls.place(lost));
       } else if (tallest == null || lost.height() > tallest.height()) {
         tallest = lost;
       }
     }
-    if (tallest == null) {
-      draft.say(GROWTH, "growth.no-defect");
-      return;
+    if (tallest != null) {
+      grownOut(tallest, outgrowing);
+    } else if (all.isEmpty()) {
+      WallSurvey wall = draft.readings().wall();
+      boolean whole = wall != null && wall.unmapped() == 0;
+      draft.say(GROWTH, whole ? "growth.no-defect" : "growth.unmapped");
     }
+  }
+
+  private void grownOut(Stretch tallest, Outgrowing outgrowing) {
     Figure height = draft.given().height(tallest);
     Hole place = Walls.place(tallest);
-    Figure exit = draft.limit("nails.exit.usual");
-    aboveNailExit = dates(height, exit, "until the defect has passed the nail exits");
-    ground = dates(height, null, "until the defect has reached the ground");
+    Figure exit = Nailing.exit(draft);
+    aboveNailExit = outgrowing.dates(height, exit, "until the defect has passed the nail exits");
+    ground = outgrowing.dates(height, null, "until the defect has reached the ground");
     String nailable = height.value() > exit.value() ? "growth.exit" : "growth.exit-passed";
-    draft.say(GROWTH, nailable, told(aboveNailExit, height).and("place", place).and("exit", exit));
-    draft.say(GROWTH, "growth.ground", told(ground, height).and("place", place));
+    draft.say(
+        GROWTH,
+        nailable,
+        outgrowing.told(aboveNailExit, height).and("place", place).and("exit", exit));
+    draft.say(GROWTH, "growth.ground", outgrowing.told(ground, height).and("place", place));
   }
 
-  private GrowthDates dates(Figure height, Figure past, String label) {
-    return new GrowthDates(
-        days(height, past, "slow", label),
-        days(height, past, "mean", label),
-        days(height, past, "fast", label),
-        date);
-  }
-
-  private Figure days(Figure height, Figure past, String pace, String label) {
-    Figure rate = draft.limit("growth." + pace);
-    double down = past == null ? 0 : past.value();
-    Parts parts = Parts.of("height", height).and("rate", rate);
-    if (past != null) {
-      parts.and("past", past);
+  /** A crack from the coronet goes when the wall it is in has been renewed. */
+  private void cracks(Outgrowing outgrowing) {
+    List<Crack> cracks = draft.assessed().cracks();
+    if (cracks == null) {
+      return;
     }
-    return Figure.reckoned(
-        "days " + label + ", " + pace,
-        Math.ceil(Growth.days(height.value(), down, rate.value())),
-        "days",
-        past == null ? "{height} / {rate}, rounded up" : "({height} - {past}) / {rate}, rounded up",
-        parts);
+    for (Crack crack : cracks) {
+      boolean high = crack.starts() == CrackStart.CORONET || crack.starts() == CrackStart.FULL;
+      if (high && crack.place() != null && crack.place() != CrackPlace.BAR) {
+        crack(crack, outgrowing);
+      }
+    }
   }
 
-  private Holes told(GrowthDates dates, Figure height) {
-    return Holes.of("fast", when(dates, dates.fast()))
-        .and("mean", when(dates, dates.mean()))
-        .and("slow", when(dates, dates.slow()))
-        .and("visits", visits(dates))
-        .and("height", height);
+  private void crack(Crack crack, Outgrowing outgrowing) {
+    Figure height =
+        switch (crack.place()) {
+          case TOE -> draft.given().toeLength();
+          case HEEL -> draft.given().heelLength();
+          default -> WallHeight.at(draft, middle(crack.place()));
+        };
+    GrowthDates dates = outgrowing.dates(height, null, "until the crack has grown down");
+    if (draft.known(height)) {
+      draft.say(
+          GROWTH,
+          "growth.crack",
+          outgrowing.told(dates, height).and("place", new Hole.Word(crack.place().word())));
+    }
   }
 
-  private static Hole when(GrowthDates dates, Figure days) {
-    LocalDate on = dates.on(days);
-    return on == null ? days : new Hole.On(on);
-  }
-
-  private Figure visits(GrowthDates dates) {
-    return Figure.between(
-        "visits until then",
-        GrowingOut.visits(dates.fast().value(), interval.value()),
-        GrowingOut.visits(dates.slow().value(), interval.value()),
-        "",
-        "{fast} to {slow}, every {interval}",
-        Parts.of("fast", dates.fast()).and("slow", dates.slow()).and("interval", interval));
+  private double middle(CrackPlace place) {
+    GroundOutline outline = draft.readings().outline();
+    double share = draft.readings().limits().nailing().regions().middle(place);
+    return outline == null ? Double.NaN : share * outline.edgeLength();
   }
 }

@@ -84,7 +84,7 @@ final class Nailing {
     if (clipped()) {
       clips = new Clips(draft).places(inner.sites(), outer.sites(), wanted(Side.MEDIAL));
     }
-    Figure exit = exit();
+    Figure exit = exit(draft);
     branch(inner, exit);
     branch(outer, exit);
     if (draft.technique() == Technique.CAST_WRAP) {
@@ -185,10 +185,9 @@ final class Nailing {
   }
 
   private int wanted(Side side) {
-    Double weight = draft.assessment().horse().weight();
+    double weight = readings.weight().kg();
     boolean heavy =
         draft.assessment().horse().work() == Work.DRAUGHT
-            && weight != null
             && draft.limit("nails.draught.weight").limit().allows(weight);
     if (heavy) {
       double both = draft.limit("nails.draught.usual").value();
@@ -316,7 +315,7 @@ final class Nailing {
   }
 
   /** One level line for all: the usual height, but no higher than a third of the toe. */
-  private Figure exit() {
+  static Figure exit(Draft draft) {
     Figure usual = draft.limit("nails.exit.usual");
     Figure toe = draft.given().toeLength();
     if (!toe.known()) {

@@ -5,12 +5,16 @@ import hornbook.advice.CautionGiven;
 import hornbook.advice.FootAdvice;
 import hornbook.advice.Judged;
 import hornbook.advice.ReferralGiven;
+import hornbook.rulebook.fact.Limit;
 import hornbook.rulebook.fact.Urgency;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The job sheet for one technique on one foot. A sheet that is refused, or waits for the vet, has
@@ -71,30 +75,32 @@ public record Plan(
 
   /** Every number that was reckoned, those that others rest on first. */
   public List<Figure> reckoned() {
-    Set<Figure> all = new LinkedHashSet<>();
-    lines.values().stream()
-        .flatMap(List::stream)
-        .forEach(line -> line.figures().forEach(one -> all.addAll(one.steps())));
-    nails.forEach(
-        nail -> {
-          all.addAll(nail.at().steps());
-          all.addAll(nail.exit().steps());
-        });
+    return figures().filter(one -> one.reckoned() && one.known()).distinct().toList();
+  }
+
+  /** Every limit of the trade that the sheet names or reckons with, each once. */
+  public List<Limit> taken() {
+    return figures().map(Figure::limit).filter(Objects::nonNull).distinct().toList();
+  }
+
+  private Stream<Figure> figures() {
+    List<Figure> named = new ArrayList<>();
+    lines.values().stream().flatMap(List::stream).forEach(line -> named.addAll(line.figures()));
+    nails.forEach(nail -> named.addAll(List.of(nail.at(), nail.exit())));
     if (before != null) {
-      before.all().forEach(one -> all.addAll(one.steps()));
-      after.all().forEach(one -> all.addAll(one.steps()));
+      named.addAll(before.all());
+      named.addAll(after.all());
     }
-    materials.forEach(one -> all.addAll(one.steps()));
-    steps.forEach(step -> all.addAll(step.minutes().steps()));
-    all.removeIf(one -> !one.known());
-    return List.copyOf(all);
+    named.addAll(materials);
+    steps.forEach(step -> named.add(step.minutes()));
+    return named.stream().flatMap(one -> one.origins().stream());
   }
 
   /** Keys of the works behind the sheet. */
   public Set<String> sources() {
     Set<String> sources = new LinkedHashSet<>();
     lines.values().stream().flatMap(List::stream).forEach(line -> sources.addAll(line.sources()));
-    reckoned().forEach(one -> sources.addAll(one.sources()));
+    figures().forEach(one -> sources.addAll(one.sources()));
     steps.forEach(step -> sources.addAll(step.says().sources()));
     cautions.forEach(caution -> sources.addAll(caution.sources()));
     stops.forEach(stop -> sources.addAll(stop.sources()));

@@ -75,7 +75,7 @@ public final class PlanMaker {
     Figure turned = FootNumbers.after(draft, depths, laid, null, null).toeAngle();
     Figure branch = fitting.branch(turned);
     FootNumbers after = FootNumbers.after(draft, depths, laid, branch, dressing.setBack());
-    Shoe shoe = fitting.write(branch, before, after, !nailing.clips().isEmpty());
+    Shoe shoe = fitting.write(branch, before, after, nailing);
     new Effect(draft, depths, before, after).write();
     Clock clock = new Clock(draft);
     clock.write(!nailing.nails().isEmpty(), building.thickness());

@@ -3,7 +3,6 @@ package hornbook.plan;
 import static hornbook.plan.Part.BUILD;
 
 import hornbook.assessment.Stretch;
-import hornbook.foot.GroundOutline;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -50,7 +49,7 @@ final class Rebuilding {
             "composite for the loss",
             (length.value() + lap.value()) * height.value() * thickness.value() / 1000,
             "cm3",
-            "({length} + two feather edges of {lap}) x {height} x {thickness}",
+            "({length} + {lap} for two feather edges) x {height} x {thickness}",
             Parts.of("length", length)
                 .and("lap", lap)
                 .and("height", height)
@@ -75,21 +74,14 @@ final class Rebuilding {
   }
 
   private Figure room(Stretch lost) {
-    GroundOutline outline = draft.readings().outline();
-    double middle = (lost.from() + lost.to()) / 2;
-    double share =
-        outline == null || middle > outline.edgeLength()
-            ? Double.NaN
-            : outline.at(middle).back() / outline.bearingLength();
-    Figure toe = given.toeLength();
-    Figure heel = given.heelLength();
+    Figure wall = WallHeight.at(draft, (lost.from() + lost.to()) / 2);
     Figure clear = draft.limit("hairline.most");
     return Figure.reckoned(
         "wall to build on, up to the clearance",
-        toe.value() + (heel.value() - toe.value()) * share - clear.value(),
+        wall.value() - clear.value(),
         "mm",
-        "wall between toe {toe} and heel {heel} at the place - clearance {clear}",
-        Parts.of("toe", toe).and("heel", heel).and("clear", clear));
+        "wall {wall} - clearance {clear}",
+        Parts.of("wall", wall).and("clear", clear));
   }
 
   private void layers(Figure thickest) {

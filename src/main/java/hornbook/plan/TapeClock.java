@@ -17,7 +17,7 @@ final class TapeClock {
 
   /**
    * @param thickness of the wrap
-   * @param finishing the handwork between setting and nailing
+   * @param finishing the handwork once it has set
    * @param nails whether a shoe is nailed on to it
    */
   void write(Figure thickness, Runnable finishing, boolean nails) {
@@ -31,9 +31,10 @@ final class TapeClock {
         "step.tape-set",
         SettingTable.spread(draft, set, "time in which the tape sets"),
         FROM_WETTING);
-    finishing.run();
     clock.step("step.tape-nail", nail(set), FROM_WETTING);
+    finishing.run();
     if (nails) {
+      clock.hand("fit");
       clock.hand("nail");
     }
     clock.step(

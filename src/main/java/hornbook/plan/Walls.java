@@ -2,6 +2,8 @@ package hornbook.plan;
 
 import hornbook.assessment.Side;
 import hornbook.assessment.Stretch;
+import hornbook.assessment.WallState;
+import hornbook.foot.GroundOutline;
 import hornbook.foot.WallGroup;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,6 +60,54 @@ final class Walls {
   }
 
   /**
+   * Thickness of the wall at the middle of the toe, the thinner where the two sides differ; null
+   * where some of it is lost. What stands there and was not measured is unknown.
+   */
+  Figure toe() {
+    Figure thinnest = null;
+    for (Stretch one : whole) {
+      if (one.from() > 0) {
+        continue;
+      }
+      Figure here = draft.given().thickness(one);
+      if (WallGroup.of(one.state()).defect()) {
+        return null;
+      }
+      boolean thinner = thinnest == null || !here.known() || here.value() < thinnest.value();
+      thinnest = thinner ? here : thinnest;
+    }
+    return thinnest == null ? unmapped() : thinnest;
+  }
+
+  /** Flares that are dressed off at the widest part, both sides together; null for none. */
+  Figure flaresAtWidest() {
+    GroundOutline outline = draft.readings().outline();
+    Parts parts = Parts.none();
+    StringBuilder formula = new StringBuilder();
+    double sum = 0;
+    for (Stretch one : whole) {
+      boolean there =
+          outline != null
+              && one.from() <= outline.edgeToWidest()
+              && outline.edgeToWidest() < one.to();
+      boolean flared = one.state() == WallState.FLARED || one.flare() != null && one.flare() > 0;
+      if (there && flared) {
+        Figure flare = draft.given().flare(one);
+        sum += flare.value();
+        formula.append(formula.isEmpty() ? "{" : " + {").append(one.side().word()).append("}");
+        parts.and(one.side().word(), flare);
+      }
+    }
+    return parts.all().isEmpty()
+        ? null
+        : Figure.reckoned("flares at the widest part", sum, "mm", formula.toString(), parts);
+  }
+
+  private Figure unmapped() {
+    return Figure.measured("wall thickness", null, "mm", draft.given().path("wall"));
+  }
+
+  /**
    * The thickest wall on the map; the field of the first stretch is asked for when none is known.
    */
   Figure thickest() {
@@ -68,9 +118,7 @@ final class Walls {
         thickest = one.thickness() == null && thickest != null ? thickest : one;
       }
     }
-    return thickest == null
-        ? Figure.measured("wall thickness", null, "mm", draft.given().path("wall"))
-        : draft.given().thickness(thickest);
+    return thickest == null ? unmapped() : draft.given().thickness(thickest);
   }
 
   private static boolean greater(Stretch one, Stretch other) {

@@ -34,13 +34,15 @@ final class Wrapping {
             "",
             "thickness {thickness} / layer {layer}, rounded up",
             Parts.of("thickness", thickness).and("layer", layer));
-    draft.say(BUILD, "wrap.thickness", Holes.of("thickness", thickness).and("layers", layers));
+    draft.say(BUILD, "wrap.thickness", "thickness", thickness);
+    draft.say(BUILD, "wrap.layers", "layers", layers);
     bounds(thickness);
     List<Figure> fills = losses(thickness);
-    tape(layers, toe, heel, fills);
+    Figure stays = stays(thickness);
+    tape(layers, band(toe, heel, stays), fills);
     draft.say(BUILD, "wrap.overlap", "overlap", draft.limit("wrap.overlap"));
     draft.say(BUILD, "wrap.set-down");
-    cutOut(thickness);
+    draft.say(BUILD, "wrap.cut-out", "stays", stays);
     draft.say(BUILD, "wrap.opening", "opening", draft.limit("wrap.opening"));
     return thickness;
   }
@@ -118,14 +120,17 @@ final class Wrapping {
             .and("layer", layer));
   }
 
-  private void tape(Figure layers, Figure toe, Figure heel, List<Figure> fills) {
-    Figure height =
-        Figure.reckoned(
-            "mean height of the band",
-            (toe.value() + heel.value()) / 2,
-            "mm",
-            "mean of {toe} at the toe and {heel} at the heels",
-            Parts.of("toe", toe).and("heel", heel));
+  /** From the clearance down the wall and under it, as the tape runs. */
+  private static Figure band(Figure toe, Figure heel, Figure stays) {
+    return Figure.reckoned(
+        "mean height of the band, wall and ground face",
+        (toe.value() + heel.value()) / 2 + stays.value(),
+        "mm",
+        "mean of {toe} at the toe and {heel} at the heels + {stays} under the foot",
+        Parts.of("toe", toe).and("heel", heel).and("stays", stays));
+  }
+
+  private void tape(Figure layers, Figure height, List<Figure> fills) {
     Figure width = given.tapeWidth();
     Figure turns =
         Figure.reckoned(
@@ -230,16 +235,14 @@ final class Wrapping {
   }
 
   /** What may stay on the ground face: wrap, wall, and a rim of sole. */
-  private void cutOut(Figure thickness) {
+  private Figure stays(Figure thickness) {
     Figure wall = new Walls(draft).thickest();
     Figure rim = draft.limit("fit.sole-rim");
-    Figure stays =
-        Figure.reckoned(
-            "ground face that stays covered, from the outer edge in",
-            thickness.value() + wall.value() + rim.value(),
-            "mm",
-            "wrap {thickness} + wall {wall} + rim of sole {rim}",
-            Parts.of("thickness", thickness).and("wall", wall).and("rim", rim));
-    draft.say(BUILD, "wrap.cut-out", "stays", stays);
+    return Figure.reckoned(
+        "ground face that stays covered, from the outer edge in",
+        thickness.value() + wall.value() + rim.value(),
+        "mm",
+        "wrap {thickness} + wall {wall} + rim of sole {rim}",
+        Parts.of("thickness", thickness).and("wall", wall).and("rim", rim));
   }
 }

@@ -62,8 +62,12 @@ final class EdgeDrawing {
     boolean innerLeft = left(Side.MEDIAL);
     String indent = " ".repeat(9);
     lines.add(indent + " ".repeat(half - 1) + "TOE");
-    for (int i = 0; i < grid.length; i++) {
-      boolean middle = i == grid.length / 2;
+    int rows = grid.length;
+    while (new String(grid[rows - 1]).isBlank()) {
+      rows--;
+    }
+    for (int i = 0; i < rows; i++) {
+      boolean middle = i == rows / 2;
       String before = middle ? (innerLeft ? "  inner  " : "  outer  ") : indent;
       String after = middle ? (innerLeft ? "  outer" : "  inner") : "";
       lines.add((before + new String(grid[i]) + after).stripTrailing());

@@ -16,6 +16,7 @@ import hornbook.report.PlanSection.Table;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.Source;
 import hornbook.rulebook.fact.Bearing;
+import hornbook.rulebook.fact.Limit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
@@ -239,6 +240,20 @@ final class PlanPage {
               }
             });
     add("WHERE THE NUMBERS COME FROM", new Lines(lines));
+    add("WHAT THEY REST ON", new Lines(plan.taken().stream().map(this::taken).toList()));
+  }
+
+  /** A limit of the trade with its ground: a work, or practice or memory, and the place in it. */
+  private String taken(Limit limit) {
+    return limit.label()
+        + " "
+        + phrases.of(limit)
+        + " ("
+        + limit.basis().word()
+        + works(List.of(limit.source()))
+        + "; "
+        + limit.locator()
+        + ")";
   }
 
   private static String works(Collection<String> sources) {

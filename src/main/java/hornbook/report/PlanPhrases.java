@@ -7,6 +7,7 @@ import hornbook.plan.Hole;
 import hornbook.plan.Line;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Basis;
+import hornbook.rulebook.fact.Limit;
 import java.util.Map;
 
 /** Puts the sentences and numbers of a job sheet into plain words, in given units. */
@@ -93,9 +94,16 @@ final class PlanPhrases {
       return minutes(figure.low(), figure.high());
     }
     if (figure.limit() != null && figure.unit().equals(figure.limit().unit())) {
-      return phrases.of(figure.limit());
+      return of(figure.limit());
     }
     return amounts.text(figure.low(), figure.high(), figure.unit());
+  }
+
+  /** The value of a limit with its unit; times in the words of the clock. */
+  String of(Limit limit) {
+    return limit.unit().equals("minutes")
+        ? minutes(limit.value(), limit.value())
+        : phrases.of(limit);
   }
 
   /** {@code 4 to 6 minutes}, {@code 24 hours}. */

@@ -17,6 +17,7 @@ import hornbook.plan.Part;
 import hornbook.plan.Plan;
 import hornbook.plan.PlannedClip;
 import hornbook.plan.PlannedNail;
+import hornbook.rulebook.fact.Limit;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.Collection;
@@ -71,6 +72,7 @@ final class PlanWriter {
     sheet();
     missing();
     numbers();
+    limits();
     texts("sources", plan.sources());
     json.writeEndObject();
   }
@@ -289,6 +291,22 @@ final class PlanWriter {
       json.writeStringField("formula", phrases.formula(one));
       json.writeStringField("basis", one.basis().word());
       texts("sources", one.sources());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void limits() throws IOException {
+    json.writeArrayFieldStart("limits");
+    for (Limit limit : plan.taken()) {
+      json.writeStartObject();
+      json.writeStringField("id", limit.id());
+      json.writeStringField("label", limit.label());
+      number("value", limit.value(), limit.unit());
+      json.writeStringField("unit", amounts.amount(0, limit.unit()).unit());
+      json.writeStringField("basis", limit.basis().word());
+      json.writeStringField("source", limit.source());
+      json.writeStringField("locator", limit.locator());
       json.writeEndObject();
     }
     json.writeEndArray();

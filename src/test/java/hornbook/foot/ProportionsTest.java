@@ -24,7 +24,7 @@ class ProportionsTest {
   @Test
   void beforeIsAsMeasured() {
     assertThat(Proportions.before(MEASURES))
-        .isEqualTo(new Proportions(90, 30, 3, 48, -2, 124, 130, 62));
+        .isEqualTo(new Proportions(90, 30, 3, 48, -2, 124, 130, 62, 62, 6));
   }
 
   /** Derived: 8 mm of depth all round, 6 mm of thickness round the wall, toe rolled 12 mm back. */
@@ -41,6 +41,9 @@ class ProportionsTest {
     assertThat(after.hoofPasternDifference()).isEqualTo(-2);
     assertThat(after.width()).isEqualTo(136);
     assertThat(after.bearingLength()).isCloseTo(130 + forward, within(1e-9));
+    assertThat(after.toeToWidest()).isCloseTo(62 + 8 * Math.cos(angle) + forward, within(1e-9));
+    assertThat(after.heelSupport())
+        .isCloseTo(after.bearingLength() - 2 * after.toeToWidest(), within(1e-9));
     assertThat(after.breakover()).isCloseTo(62 + 8 * Math.cos(angle) + forward - 12, within(1e-9));
   }
 

@@ -181,6 +181,36 @@ class SheetsInTheBooksTest {
     assertThat(plan.aboveNailExit().slow().value()).isEqualTo(62);
   }
 
+  /**
+   * Lungwitz and Adams 1913, US Department of Agriculture 1916: a toe wall is renewed in 11 to 13
+   * months, a heel wall in 3 to 5; toes of 95 to 108 mm, heels of 30 to 40 mm.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "toe, 95, 35, 11, 13",
+    "toe, 108, 40, 11, 13",
+    "heel, 95, 30, 3, 5",
+    "heel, 95, 40, 3, 5"
+  })
+  void aCrackFromTheCoronetGrowsDownInTheMonthsInPrint(
+      String place, int toe, int heel, int least, int most) {
+    Plan plan =
+        Jobs.plan(
+            Jobs.advise(
+                """
+                horse: {ageYears: 8}
+                feet:
+                  - limb: left-fore
+                    measures: {toeLength: %d, heelLength: %d}
+                    cracks: [{place: %s, side: medial, starts: full}]
+                """
+                    .formatted(toe, heel, place)),
+            Technique.LEAVE_UNSHOD,
+            ANYWAY);
+    double days = Jobs.number(plan, "growth.crack", "mean").value();
+    assertThat(days / (365 / 12.0)).isBetween((double) least, (double) most);
+  }
+
   /** Kolstrung and others 2012: 2.1 mm a week, 12.6 in six, lies within what the sheet expects. */
   @Test
   void whatSixWeeksGrewInASurveyLiesWithinWhatTheSheetExpects() {
@@ -207,6 +237,26 @@ class SheetsInTheBooksTest {
     assertThat(plan.nails()).hasSize(7);
     assertThat(plan.nails().stream().filter(nail -> nail.side().word().equals("medial")))
         .hasSize(3);
+  }
+
+  /** Carroll and Huntington 1988: girth 220 cm and length 180 cm are 732 kg; heavy all the same. */
+  @Test
+  void aHeavyHorseThatWasOnlyTapedGetsTheSame() {
+    Plan plan =
+        Jobs.plan(
+            Jobs.advise(
+                """
+                horse: {ageYears: 9, work: draught, girth: 220 cm, bodyLength: 180 cm}
+                feet:
+                  - limb: left-fore
+                    measures: {toeLength: 100, bearingLength: 176, width: 170}
+                    wall:
+                      - {side: medial, from: 0, to: 221, state: sound, thickness: 12}
+                      - {side: lateral, from: 0, to: 221, state: sound, thickness: 12}
+                """),
+            Technique.NAIL_ON,
+            ANYWAY);
+    assertThat(plan.nails()).hasSize(7);
   }
 
   private static Plan shod(int width, String work, int weight) {

@@ -53,12 +53,17 @@ class FigureTest {
             Parts.of("x", published).and("b", limit("memory", Basis.MEMORY)));
     assertThat(remembered.basis()).isEqualTo(Basis.MEMORY);
     assertThat(remembered.sources()).containsExactly("usda-1916", "memory");
-    assertThat(remembered.steps()).containsExactly(published, remembered);
+    assertThat(remembered.origins())
+        .containsExactly(
+            limit("usda-1916", Basis.PUBLISHED),
+            published,
+            limit("memory", Basis.MEMORY),
+            remembered);
   }
 
   @Test
   void leavesAMeasureWithoutGroundOfTheTrade() {
     assertThat(TOE.basis()).isNull();
-    assertThat(TOE.steps()).isEmpty();
+    assertThat(TOE.origins()).containsExactly(TOE);
   }
 }

@@ -113,12 +113,15 @@ class PlanSheetTest {
         .isCloseTo(net.value() * 1.2 * 1.18, within(1e-9));
   }
 
-  /** By hand: 8 mm in layers of 1.2 is 7; the band is (86 - 10 + 37 - 10) / 2 high. */
+  /**
+   * By hand: 8 mm in layers of 1.2 is 7; the band is (86 - 10 + 37 - 10) / 2 high on the wall, and
+   * runs on under the foot over wrap, wall of 9 mm and an eighth of an inch of sole.
+   */
   @Test
   void tapeIsCountedInLayersTurnsMetresAndRolls() throws IOException {
     Plan plan = Jobs.plan(torn(), Technique.CAST_WRAP, Jobs.ANYWAY);
     assertThat(Jobs.reckoned(plan, "layers of tape").value()).isEqualTo(7);
-    double band = (86 - 10 + 37 - 10) / 2.0;
+    double band = (86 - 10 + 37 - 10) / 2.0 + 8 + 9 + 3.2;
     assertThat(Jobs.reckoned(plan, "turns of tape").value()).isEqualTo(Math.ceil(7 * band / 50));
     double metres = Jobs.reckoned(plan, "casting tape in hand").value();
     assertThat(Jobs.reckoned(plan, "rolls of casting tape").value())
@@ -141,7 +144,7 @@ class PlanSheetTest {
   void theWrapComesOffInTime() throws IOException {
     Plan plan = Jobs.plan(torn(), Technique.CAST_WRAP, Jobs.ANYWAY);
     assertThat(plan.interval().value()).isEqualTo(21);
-    assertThat(Jobs.said(plan, Part.GROWTH)).contains("growth.wrap-off");
+    assertThat(Jobs.said(plan, Part.GROWTH)).contains("growth.wrap-off-on");
   }
 
   @Test
@@ -151,6 +154,110 @@ class PlanSheetTest {
     Plan near =
         Jobs.plan(torn("feet[0].measures.toeToFrog=30 mm"), Technique.GLUE_ON, PlanWishes.NONE);
     assertThat(Jobs.said(near, Part.DRESS)).contains("dress.toe-there");
+  }
+
+  @Test
+  void aToeThatHasNotRunForwardIsLeftToTheShoe() throws IOException {
+    Plan plan = Jobs.plan(torn(), Technique.GLUE_ON, PlanWishes.NONE);
+    assertThat(Jobs.said(plan, Part.DRESS))
+        .contains("dress.toe-keep")
+        .doesNotContain("dress.toe-front");
+    assertThat(plan.after().breakover().value())
+        .isCloseTo(plan.before().breakover().value() - 15 + 2 / Math.tan(rad(51)), within(1e-9));
+  }
+
+  /**
+   * By hand: a toe of 46 degrees, 9 mm thick, may lose 3 mm square to itself; the shoe the rest.
+   */
+  @Test
+  void aLongToeIsDressedFromTheFrontAsFarAsItsWallAllows() throws IOException {
+    Advice advice = Jobs.exercise("long-toe-under-run-heels");
+    Plan plan = PlanMaker.plan(advice, advice.feet().get(0), Technique.NAIL_ON, Jobs.ANYWAY);
+    double front = Jobs.number(plan, "dress.toe-front", "front").value();
+    assertThat(front).isCloseTo((9 - 6) / Math.sin(rad(46)), within(1e-9));
+    assertThat(Jobs.number(plan, "dress.toe-shoe", "rest").value())
+        .isCloseTo(52 - 31 - front, within(1e-9));
+  }
+
+  @Test
+  void aThinToeIsNotRaspedAndABareOneComesBackNoFurtherThanItsWallAllows() throws IOException {
+    Plan thin =
+        Jobs.plan(torn("feet[0].wall[0].thickness=6 mm"), Technique.LEAVE_UNSHOD, Jobs.ANYWAY);
+    assertThat(Jobs.said(thin, Part.DRESS)).contains("dress.toe-thin");
+    assertThat(thin.after().breakover().value()).isEqualTo(65);
+    Plan bare = Jobs.plan(torn(), Technique.LEAVE_UNSHOD, Jobs.ANYWAY);
+    assertThat(bare.after().breakover().value())
+        .isCloseTo(65 - (9 - 6) / Math.sin(rad(51)), within(1e-9));
+  }
+
+  private static double rad(double degrees) {
+    return Math.toRadians(degrees);
+  }
+
+  @Test
+  void aFootIsNarrowerByTheFlareThatComesOff() throws IOException {
+    String flared = "feet[0].wall[0].";
+    Plan plan =
+        Jobs.plan(
+            torn(flared + "state=flared", flared + "flare=5 mm"),
+            Technique.LEAVE_UNSHOD,
+            Jobs.ANYWAY);
+    assertThat(plan.after().width().value()).isEqualTo(124 - 5);
+    Plan unmeasured = Jobs.plan(torn(flared + "state=flared"), Technique.GLUE_ON, Jobs.ANYWAY);
+    assertThat(unmeasured.after().width().known()).isFalse();
+    assertThat(unmeasured.shoe()).isEqualTo(new Shoe("2", null));
+    assertThat(unmeasured.missing()).extracting(Missing::field).contains(flared + "flare");
+  }
+
+  @Test
+  void aBranchNobodyMeasuredLeavesTheBearingUnknown() throws IOException {
+    Plan plan = Jobs.plan(torn("kit.shoe.thickness=unknown"), Technique.GLUE_ON, PlanWishes.NONE);
+    assertThat(plan.after().bearingLength().known()).isFalse();
+    assertThat(plan.after().heelSupport().known()).isFalse();
+  }
+
+  @Test
+  void aLossOfUnknownHeightIsNotTakenForNone() throws IOException {
+    Plan plan =
+        Jobs.plan(torn("feet[0].wall[2].height=unknown"), Technique.NAIL_ON_ADAPTED, Jobs.ANYWAY);
+    assertThat(Jobs.said(plan, Part.GROWTH))
+        .contains("growth.height-unknown")
+        .doesNotContain("growth.no-defect");
+    Plan unmapped = Jobs.plan(torn("feet[0].wall=unknown"), Technique.NAIL_ON_ADAPTED, Jobs.ANYWAY);
+    assertThat(Jobs.said(unmapped, Part.GROWTH))
+        .contains("growth.unmapped")
+        .doesNotContain("growth.no-defect");
+  }
+
+  @Test
+  void theVetIsNotToldThatNothingWasFoundWhereNotAllWasLookedAt() throws IOException {
+    Plan half = Jobs.plan(Jobs.exercise("half-seen-foot"), Technique.GLUE_ON, Jobs.ANYWAY);
+    assertThat(Jobs.said(half, Part.VET)).contains("vet.unseen").doesNotContain("vet.sound");
+    Plan seen = Jobs.plan(torn(), Technique.GLUE_ON, Jobs.ANYWAY);
+    assertThat(Jobs.said(seen, Part.VET)).contains("vet.sound").doesNotContain("vet.unseen");
+  }
+
+  @Test
+  void aFoalIsNotSentToWork() throws IOException {
+    Plan foal = Jobs.plan(Jobs.exercise("foal-trim"), Technique.LEAVE_UNSHOD, Jobs.ANYWAY);
+    assertThat(Jobs.said(foal, Part.OWNER)).contains("owner.foal").doesNotContain("owner.work");
+  }
+
+  @Test
+  void nailsThatStandInAWrapAreTappedToo() throws IOException {
+    Plan plan = Jobs.plan(torn(), Technique.CAST_WRAP, Jobs.ANYWAY);
+    assertThat(plan.nails()).isNotEmpty();
+    assertThat(Jobs.said(plan, Part.TROT)).contains("trot.nails", "trot.hairline");
+  }
+
+  /** By hand: 51 degrees before and after, the pastern at 55: broken back by 4. */
+  @Test
+  void anAxisThatIsBrokenStillIsSaid() throws IOException {
+    Plan plan =
+        Jobs.plan(torn("feet[0].measures.pasternAngle=55 deg"), Technique.GLUE_ON, PlanWishes.NONE);
+    assertThat(Jobs.number(plan, "effect.axis-back", "by").value()).isEqualTo(4);
+    assertThat(Jobs.said(Jobs.plan(torn(), Technique.GLUE_ON, PlanWishes.NONE), Part.EFFECT))
+        .doesNotContain("effect.axis-back", "effect.axis-forward");
   }
 
   @Test

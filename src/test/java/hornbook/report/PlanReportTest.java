@@ -7,14 +7,18 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import hornbook.advice.Advice;
 import hornbook.assessment.Units;
+import hornbook.plan.Figure;
 import hornbook.plan.Jobs;
 import hornbook.plan.Plan;
 import hornbook.plan.PlanWishes;
 import hornbook.plan.Technique;
+import hornbook.rulebook.fact.Limit;
 import java.io.IOException;
 import java.io.StringWriter;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
@@ -47,6 +51,39 @@ class PlanReportTest {
     }
   }
 
+  /** Whatever number a sheet names, its ground stands at the end of it: in words and in JSON. */
+  @Test
+  void everyLimitThatASheetNamesIsListedWithItsGround() throws IOException {
+    for (Plan plan : Jobs.all(Jobs.ANYWAY.withAdd(8.0))) {
+      Set<Limit> named = new LinkedHashSet<>();
+      plan.lines()
+          .values()
+          .forEach(
+              lines -> lines.forEach(line -> line.figures().forEach(one -> collect(one, named))));
+      plan.nails().forEach(nail -> collect(nail.exit(), named));
+      plan.materials().forEach(one -> collect(one, named));
+      plan.steps().forEach(step -> collect(step.minutes(), named));
+      assertThat(plan.taken()).containsAll(named).doesNotHaveDuplicates();
+    }
+    Plan glued = glued();
+    String text = PlanText.render(glued, Units.MM).replaceAll("\\s+", " ");
+    JsonNode limits = json(glued, Units.MM).get("limits");
+    assertThat(limits).hasSize(glued.taken().size());
+    for (Limit limit : glued.taken()) {
+      assertThat(text)
+          .containsIgnoringCase(limit.label())
+          .contains("(" + limit.basis().word() + ";", "; " + limit.locator() + ")");
+      assertThat(limits.findValuesAsText("id")).contains(limit.id());
+    }
+  }
+
+  private static void collect(Figure figure, Set<Limit> named) {
+    if (figure.limit() != null) {
+      named.add(figure.limit());
+    }
+    figure.parts().values().forEach(part -> collect(part, named));
+  }
+
   @Test
   void theSheetIsInOrderOfWork() throws IOException {
     String text = PlanText.render(glued(), Units.MM);
@@ -68,6 +105,7 @@ class PlanReportTest {
             "WALKED AND TROTTED AFTERWARDS",
             "CAUTIONS",
             "WHERE THE NUMBERS COME FROM",
+            "WHAT THEY REST ON",
             "SOURCES")) {
       int at = text.indexOf("=== " + heading + " ===");
       assertThat(at).as(heading).isGreaterThan(last);
