@@ -9,6 +9,7 @@ import hornbook.rulebook.fact.Limit;
 import hornbook.rulebook.fact.Urgency;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -90,6 +91,11 @@ public record Plan(
     if (before != null) {
       named.addAll(before.all());
       named.addAll(after.all());
+    }
+    for (GrowthDates dates : Arrays.asList(aboveNailExit, ground)) {
+      if (dates != null) {
+        named.addAll(List.of(dates.fast(), dates.mean(), dates.slow()));
+      }
     }
     named.addAll(materials);
     steps.forEach(step -> named.add(step.minutes()));
