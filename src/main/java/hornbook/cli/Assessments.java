@@ -25,7 +25,7 @@ final class Assessments {
     FaultsFound found = new FaultsFound();
     for (String file : files) {
       try {
-        byte[] bytes = InputFile.read(file, surroundings);
+        byte[] bytes = InputFile.assessment(file, surroundings);
         ReadResult result = AssessmentReader.read(bytes, InputFile.shown(file), set);
         if (result instanceof ReadResult.Faulty faulty) {
           found.in(faulty.faults());

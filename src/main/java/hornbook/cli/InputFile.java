@@ -19,12 +19,18 @@ final class InputFile {
 
   private InputFile() {}
 
+  /** An assessment; where there is none, it tells how to begin one. */
+  static byte[] assessment(String name, Surroundings surroundings) {
+    return read(name, "write a blank one with: hornbook new --output " + name, surroundings);
+  }
+
   /**
    * All bytes, but never more than one beyond the largest file the reader takes.
    *
+   * @param otherwise what to do where there is no such file, or null
    * @throws Failure with code 66 when there is nothing to read
    */
-  static byte[] read(String name, Surroundings surroundings) {
+  static byte[] read(String name, String otherwise, Surroundings surroundings) {
     try {
       if (name.equals(STANDARD_INPUT)) {
         return surroundings.in().readNBytes(AssessmentReader.LARGEST + 1);
@@ -37,7 +43,7 @@ final class InputFile {
         return in.readNBytes(AssessmentReader.LARGEST + 1);
       }
     } catch (InvalidPathException | NoSuchFileException missing) {
-      throw failure("there is no file " + name, lookedFor(name));
+      throw failure("there is no file " + name, lookedFor(name, otherwise));
     } catch (AccessDeniedException denied) {
       throw failure(name + " cannot be read: this user has no right to", "give leave to read it");
     } catch (IOException unreadable) {
@@ -54,7 +60,7 @@ final class InputFile {
     return Failure.of(ExitCode.NO_INPUT, what, then);
   }
 
-  private static String lookedFor(String name) {
+  private static String lookedFor(String name, String otherwise) {
     try {
       Path file = Path.of(name).toAbsolutePath();
       Path folder = file.getParent();
@@ -64,7 +70,7 @@ final class InputFile {
       String nearest = Nearest.of(file.getFileName().toString(), names(folder));
       Path shown = nearest == null ? null : Path.of(name).resolveSibling(nearest);
       return shown == null
-          ? "looked in " + folder + "; write a blank one with: hornbook new --output " + name
+          ? "looked in " + folder + (otherwise == null ? "" : "; " + otherwise)
           : "nearest: " + shown;
     } catch (InvalidPathException noName) {
       return "no file can have such a name";

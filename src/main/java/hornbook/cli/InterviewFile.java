@@ -101,7 +101,7 @@ final class InterviewFile {
    */
   static Assessment read(
       String file, List<Limb> limbs, boolean inPlace, Surroundings surroundings) {
-    byte[] bytes = InputFile.read(file, surroundings);
+    byte[] bytes = InputFile.assessment(file, surroundings);
     ReadResult result = AssessmentReader.read(bytes, file, List.of());
     if (result instanceof ReadResult.Faulty faulty) {
       FaultsFound found = new FaultsFound();

@@ -63,7 +63,7 @@ final class PracticeOption {
       return null;
     }
     List<Fault> faults = new ArrayList<>();
-    byte[] bytes = InputFile.read(file.value(), surroundings);
+    byte[] bytes = InputFile.read(file.value(), null, surroundings);
     String name = InputFile.shown(file.value());
     Practice local = PracticeReader.read(bytes, name, book, acceptLessSafe.value(), faults);
     if (!faults.isEmpty()) {

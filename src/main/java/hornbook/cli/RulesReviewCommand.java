@@ -21,6 +21,8 @@ final class RulesReviewCommand implements Task {
     MARKDOWN
   }
 
+  private static final String BLANK = "a blank questionnaire: hornbook rules review";
+
   private final Surroundings surroundings;
   private final Arguments arguments =
       new Arguments(
@@ -77,11 +79,11 @@ final class RulesReviewCommand implements Task {
   private String answered(Rulebook book) {
     List<ReviewAnswer> answers = new ArrayList<>();
     int people = 0;
-    FaultsFound found = new FaultsFound("a blank questionnaire: hornbook rules review");
+    FaultsFound found = new FaultsFound(BLANK);
     for (String file : files.value()) {
       try {
         List<Fault> faults = new ArrayList<>();
-        byte[] bytes = InputFile.read(file, surroundings);
+        byte[] bytes = InputFile.read(file, BLANK, surroundings);
         List<ReviewAnswer> own = ReviewSheet.read(bytes, InputFile.shown(file), book, faults);
         people +=
             (int) own.stream().map(one -> one.name().toLowerCase(Locale.ROOT)).distinct().count();

@@ -71,7 +71,7 @@ public final class ReviewPage {
         "body{font-family:sans-serif;font-size:10pt}table{border-collapse:collapse;width:100%}");
     page.raw("td,th{border:1px solid #666;padding:.3em;text-align:left;vertical-align:top}");
     page.raw(
-        "td:nth-child(n+4){min-width:5em}tr{break-inside:avoid}thead{display:table-header-group}");
+        "td:nth-child(n+4){min-width:5em}td:last-child{width:24%}tr{break-inside:avoid}thead{display:table-header-group}");
     page.close("style").line().close("head").line().open("body").line();
     page.element("h1", TITLE).line();
     ASKED.forEach(line -> page.element("p", line).line());

@@ -5,12 +5,22 @@ import hornbook.assessment.Located.Token;
 import hornbook.assessment.Quantity;
 import hornbook.assessment.Unit;
 import hornbook.rulebook.fact.Limit;
+import java.time.Duration;
 import java.util.Locale;
+import java.util.Map;
 
 /** A value for a limit as somebody wrote it: with its unit, with one like it, or bare. */
 final class LimitAmount {
   /** How far from the value it has a limit may be moved: further is a slip of the pen. */
   private static final double MOST_TIMES = 10;
+
+  /** Spans of time that stand for one another. */
+  private static final Map<String, Duration> TIMES =
+      Map.of(
+          "minutes", Duration.ofMinutes(1),
+          "hours", Duration.ofHours(1),
+          "days", Duration.ofDays(1),
+          "weeks", Duration.ofDays(7));
 
   private final Limit limit;
 
@@ -25,6 +35,18 @@ final class LimitAmount {
 
   /** In the limit's unit; NaN where the text is no such amount. */
   double of(String text) {
+    Duration own = TIMES.get(limit.unit());
+    for (Map.Entry<String, Duration> time : TIMES.entrySet()) {
+      String[] spelt = text.strip().toLowerCase(Locale.ROOT).split("\\s+");
+      boolean other = spelt.length == 2 && (spelt[1] + "s").startsWith(time.getKey());
+      if (own != null && other && !time.getValue().equals(own)) {
+        return ofUnit(spelt[0]) * time.getValue().toSeconds() / own.toSeconds();
+      }
+    }
+    return ofUnit(text);
+  }
+
+  private double ofUnit(String text) {
     String plain = plain(text.strip());
     Quantity quantity = Quantity.parse(plain);
     if (quantity == null) {

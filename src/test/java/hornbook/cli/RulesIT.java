@@ -138,4 +138,30 @@ class RulesIT {
     assertThat(Program.run("rules", "list", "--output", output.toString()).done().out()).isEmpty();
     assertThat(output).content().isEqualTo(Program.run("rules", "list").done().out());
   }
+
+  @Test
+  void a_questionnaire_is_written_filled_in_and_read_back(@TempDir Path folder) throws IOException {
+    Path blank = folder.resolve("blank.csv");
+    Program.run("rules", "review", "--output", blank.toString()).done();
+    List<String> rows = Files.readAllLines(blank);
+    String id = "nails.branch.least,";
+    String row = rows.stream().filter(one -> one.startsWith(id)).findFirst().orElseThrow();
+    String[] filled = new String[2];
+    for (int person = 0; person < filled.length; person++) {
+      filled[person] = folder.resolve("person" + person + ".csv").toString();
+      String answer = row.replaceAll(",,,,,$", ",no," + (3 + person) + ",,person " + person + ",9");
+      assertThat(answer).isNotEqualTo(row);
+      Files.write(Path.of(filled[person]), List.of(rows.get(0), answer));
+    }
+    String told = Program.run("rules", "review", "--read", filled[0], filled[1]).done().out();
+    assertThat(told)
+        .contains("2 people on 1 limit. Nothing is changed.", "median 3.5, from 3 to 4");
+    Files.write(Path.of(filled[1]), List.of(rows.get(0), row.replaceAll(",,,,,$", ",no,x,,B,9")));
+    assertThat(Program.run("rules", "review", "--read", filled[0], filled[1]).refused(65).err())
+        .contains("person1.csv:2", "\"x\"", "an amount");
+    assertThat(Program.run("rules", "review", "--read", "none.csv").refused(66).err())
+        .contains("there is no file none.csv")
+        .doesNotContain("hornbook new");
+    Program.run("rules", "review", "--read").refused(2);
+  }
 }

@@ -119,6 +119,14 @@ class ReviewTest {
   }
 
   @Test
+  void spans_of_time_stand_for_one_another() {
+    String row = "aftercare.interval.longest,,,no,%s,,%s,\r\n";
+    ReviewTally tally =
+        tally(HEAD + row.formatted("6 weeks", "Anna") + row.formatted("48 hours", "Ben"));
+    assertThat(tally.proposed()).containsExactly(2.0, 42.0);
+  }
+
+  @Test
   void faults_are_told_with_line_and_nearest_word() {
     read(
         HEAD
