@@ -9,7 +9,11 @@ public final class Nearest {
 
   private Nearest() {}
 
-  /** The word within a slip or two of the text, the first of several as near; null with none. */
+  /**
+   * The word within a slip or two of the text, the first of several as near; else the first that
+   * begins with it, or the only one that has it for one of its parts, as {@code wrap} is of {@code
+   * cast-wrap}; null with none.
+   */
   public static String of(String text, List<String> words) {
     if (text.length() > LONGEST) {
       return null;
@@ -24,7 +28,16 @@ public final class Nearest {
         nearest = word;
       }
     }
-    return nearest;
+    return nearest == null ? byPart(text.toLowerCase(Locale.ROOT), words) : nearest;
+  }
+
+  private static String byPart(String part, List<String> words) {
+    List<String> having =
+        words.stream().filter(word -> List.of(word.split("-")).contains(part)).toList();
+    return having.stream()
+        .filter(word -> word.startsWith(part))
+        .findFirst()
+        .orElse(having.size() == 1 ? having.get(0) : null);
   }
 
   /** Without capitals, hyphens, underscores and spaces. */

@@ -39,6 +39,15 @@ class NearestTest {
     assertThat(Nearest.of(written, PULSE)).isEqualTo(meant);
   }
 
+  @ParameterizedTest
+  @CsvSource({"glue, glue-on", "Wrap, cast-wrap", "nail, nail-on", "leave, leave-open"})
+  void findsTheWordOfWhichAPartWasGiven(String written, String meant) {
+    List<String> techniques =
+        List.of("leave-open", "nail-on", "nail-on-adapted", "glue-on", "cast-wrap");
+    assertThat(Nearest.of(written, techniques)).isEqualTo(meant);
+    assertThat(Nearest.of("on", techniques)).isNull();
+  }
+
   @Test
   void guessesNothingFarFetched() {
     assertThat(Nearest.of("strong", PULSE)).isNull();
