@@ -114,6 +114,14 @@ final class TapeClock {
           CLOCK,
           "clock.tape-heat",
           Holes.of("peak", table.at(dip)).and("layers", tested).and("skin", skin));
+    } else if (dip.value() < draft.limit("tape.cold.dip").value()) {
+      draft.say(
+          CLOCK,
+          "clock.tape-heat-cold",
+          Holes.of("dip", draft.limit("tape.cold.dip"))
+              .and("peak", draft.limit("tape.cold.peak"))
+              .and("layers", tested)
+              .and("skin", skin));
     } else {
       draft.say(CLOCK, "clock.tape-heat-beyond", Holes.of("layers", tested).and("skin", skin));
     }

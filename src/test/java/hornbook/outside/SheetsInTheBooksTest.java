@@ -119,7 +119,9 @@ class SheetsInTheBooksTest {
 
   @Test
   void waterBeyondTheTableIsReckonedOnAndTheSheetSaysSo() {
-    assertThat(Jobs.said(wrapped(5.0))).contains("clock.tape-beyond").doesNotContain("clock.tape");
+    assertThat(Jobs.said(wrapped(5.0)))
+        .contains("clock.tape-beyond", "clock.tape-heat-cold")
+        .doesNotContain("clock.tape", "clock.tape-heat-beyond");
     assertThat(Jobs.said(wrapped(45.0))).contains("clock.tape-beyond", "clock.tape-heat-beyond");
     Figure cold = Jobs.reckoned(wrapped(5.0), "setting time of the tape");
     assertThat(cold.low()).isGreaterThan(7.0);
