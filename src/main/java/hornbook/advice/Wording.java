@@ -13,10 +13,11 @@ import java.util.Map;
 import java.util.Set;
 
 /** Joins a rule's text with the facts it fired on, and adds up the ground it stands on. */
-final class Wording {
+public final class Wording {
   private Wording() {}
 
-  static Says says(RuleEntry rule, List<Cited> because) {
+  /** The sentence of a rule, with the facts it fired on. */
+  public static Says says(RuleEntry rule, List<Cited> because) {
     return new Says(rule.text().says(), holes(rule.outcome(), because));
   }
 

@@ -1,7 +1,9 @@
 package hornbook.cli;
 
+import hornbook.rulebook.RuleFault;
 import hornbook.rulebook.Rulebook;
 import hornbook.study.CaseLibrary;
+import hornbook.study.RuleCase;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -51,6 +53,31 @@ final class CasesOption {
     } catch (IOException unreadable) {
       throw Failure.of(ExitCode.NO_INPUT, "the cases in " + folders + " cannot be read");
     }
+  }
+
+  /** The same, where each of them has to be readable. */
+  CaseLibrary sound(Path own, Rulebook book, Surroundings surroundings) {
+    CaseLibrary library = of(own, book, surroundings);
+    if (!library.faults().isEmpty()) {
+      throw faulty(library.faults());
+    }
+    return library;
+  }
+
+  /** What is told of a case whose changes cannot be made. */
+  Failure unusable(RuleCase.Unusable unusable) {
+    return faulty(
+        List.of(
+            new RuleFault(
+                "cases/rules",
+                0,
+                "",
+                "a change of a case cannot be made: " + unusable.getMessage(),
+                "see all of them: hornbook rules check")));
+  }
+
+  private Failure faulty(List<RuleFault> faults) {
+    return RuleFaultsFound.in(folder.value() == null ? "the cases" : folder.value(), faults);
   }
 
   private static boolean shippedAmong(Rulebook book, Surroundings surroundings) {

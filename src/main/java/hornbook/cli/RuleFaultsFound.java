@@ -10,13 +10,18 @@ final class RuleFaultsFound {
 
   /** All of it, to end the command with code 65. */
   static Failure in(Path folder, List<RuleFault> faults) {
+    return in("the rules of " + folder, faults);
+  }
+
+  /** The same of what is named. */
+  static Failure in(String what, List<RuleFault> faults) {
     StringBuilder told = new StringBuilder();
     for (RuleFault fault : faults.stream().sorted().distinct().toList()) {
       told.append(fault.text()).append('\n');
     }
     int count = (int) faults.stream().distinct().count();
     told.append("hornbook: ").append(count).append(count == 1 ? " fault" : " faults");
-    told.append(" in the rules of ").append(folder).append("; nothing was written\n");
+    told.append(" in ").append(what).append("; nothing was written\n");
     return Failure.told(ExitCode.INVALID_INPUT, told.toString());
   }
 }

@@ -14,6 +14,7 @@ final class RulesCommand implements Task {
           "Examples:",
           "  hornbook rules list --topic nailing",
           "  hornbook rules show N003",
+          "  hornbook rules handbook --output handbook.html",
           "  hornbook rules check yard-rules --trust-rules",
           "");
 
@@ -23,6 +24,8 @@ final class RulesCommand implements Task {
     spec().addSubcommand("check", new CommandLine(new RulesCheckCommand(surroundings).spec()));
     spec()
         .addSubcommand("coverage", new CommandLine(new RulesCoverageCommand(surroundings).spec()));
+    spec()
+        .addSubcommand("handbook", new CommandLine(new RulesHandbookCommand(surroundings).spec()));
     spec().addSubcommand("changes", new CommandLine(new RulesChangesCommand(surroundings).spec()));
     spec().addSubcommand("review", new CommandLine(new RulesReviewCommand(surroundings).spec()));
     spec().addSubcommand("diff", new CommandLine(new RulesDiffCommand(surroundings).spec()));

@@ -4,13 +4,10 @@ import hornbook.advice.Advisor;
 import hornbook.report.RulesCoverageJson;
 import hornbook.report.RulesCoverageText;
 import hornbook.rulebook.LoadedRules;
-import hornbook.rulebook.RuleFault;
 import hornbook.study.CaseLibrary;
 import hornbook.study.Coverage;
 import hornbook.study.RuleCase;
 import java.io.IOException;
-import java.nio.file.Path;
-import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** Tells how much of a rule base its cases put to the test. */
@@ -49,10 +46,7 @@ final class RulesCoverageCommand implements Task {
   @Override
   public ExitCode run() {
     LoadedRules loaded = rules.of(surroundings).loaded();
-    CaseLibrary library = cases.of(rules.folder(), loaded.book(), surroundings);
-    if (!library.faults().isEmpty()) {
-      throw faulty(library.faults());
-    }
+    CaseLibrary library = cases.sound(rules.folder(), loaded.book(), surroundings);
     Coverage coverage = coverage(loaded, library);
     output.deliver(
         format.json()
@@ -66,21 +60,9 @@ final class RulesCoverageCommand implements Task {
     try {
       return Coverage.of(loaded.book(), new Advisor(loaded), library);
     } catch (RuleCase.Unusable unusable) {
-      throw faulty(
-          List.of(
-              new RuleFault(
-                  "cases/rules",
-                  0,
-                  "",
-                  "a change of a case cannot be made: " + unusable.getMessage(),
-                  "see all of them: hornbook rules check")));
+      throw cases.unusable(unusable);
     } catch (IOException unreadable) {
       throw Failure.of(ExitCode.NO_INPUT, "the cases cannot be read");
     }
-  }
-
-  private Failure faulty(List<RuleFault> faults) {
-    Path folder = rules.folder();
-    return RuleFaultsFound.in(folder == null ? RulesFolder.shipped(surroundings) : folder, faults);
   }
 }

@@ -21,13 +21,7 @@ public final class AdviceHtml {
   public static String render(Advice advice, Units units) {
     Told told = Told.of(advice, units, Detail.FULL);
     Markup page = new Markup();
-    page.raw("<!DOCTYPE html>\n").open("html", "lang", "en-GB").line();
-    page.open("head").line();
-    page.empty("meta", "charset", "utf-8").line();
-    page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1").line();
-    page.element("title", "Hornbook advice: " + Head.title(advice)).line();
-    page.open("style").line().raw(style()).close("style").line();
-    page.close("head").line().open("body").line();
+    begin(page, "Hornbook advice: " + Head.title(advice), style(STYLE));
     head(told, page);
     page.open("main").line();
     for (FootAdvice foot : advice.feet()) {
@@ -71,8 +65,20 @@ public final class AdviceHtml {
     page.close("ul").close("section").line();
   }
 
-  private static String style() {
-    try (InputStream css = AdviceHtml.class.getResourceAsStream(STYLE)) {
+  /** All of a page up to the beginning of its body. */
+  static void begin(Markup page, String title, String style) {
+    page.raw("<!DOCTYPE html>\n").open("html", "lang", "en-GB").line();
+    page.open("head").line();
+    page.empty("meta", "charset", "utf-8").line();
+    page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1").line();
+    page.element("title", title).line();
+    page.open("style").line().raw(style).close("style").line();
+    page.close("head").line().open("body").line();
+  }
+
+  /** The text of a style sheet. */
+  static String style(String name) {
+    try (InputStream css = AdviceHtml.class.getResourceAsStream(name)) {
       return new String(css.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);

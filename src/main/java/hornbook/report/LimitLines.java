@@ -14,7 +14,8 @@ final class LimitLines {
 
   void add(PlainPage page, Limit limit) {
     page.hanging(2, 4, limit.id() + RuleWords.where(limit) + ": " + limit.label());
-    page.paragraph(4, value(limit) + "; basis: " + limit.basis().word() + "; " + from(limit));
+    page.paragraph(
+        4, value(phrases, limit) + "; basis: " + limit.basis().word() + "; " + from(limit));
     if (limit.safer() != Limit.Safer.NEITHER) {
       page.paragraph(4, "safer: " + (limit.safer() == Limit.Safer.UP ? "higher" : "lower"));
     }
@@ -23,7 +24,8 @@ final class LimitLines {
     }
   }
 
-  private String value(Limit limit) {
+  /** The side that is asked for and the value: {@code at least 2}. */
+  static String value(Phrases phrases, Limit limit) {
     String side = limit.direction() == Limit.Direction.AT_LEAST ? "at least " : "at most ";
     return side + phrases.of(limit) + (limit.inclusive() ? "" : ", itself not counted");
   }

@@ -22,12 +22,13 @@ final class LimitText {
 
   /** Without what others say. */
   String alone(Limit limit) {
-    StringBuilder line = new StringBuilder(limit.label());
-    line.append(": ").append(phrases.of(limit)).append(" (").append(limit.basis().word());
-    if (Source.work(limit.source())) {
-      line.append(", ").append(citations.brief(limit.source()));
-    }
-    return line.append(": ").append(phrases.plain(citations.locator(limit))).append(")").toString();
+    return limit.label() + ": " + phrases.of(limit) + " (" + ground(limit) + ")";
+  }
+
+  /** How good its ground is, and where it lies: {@code published, Turner 1992: p. 3}. */
+  String ground(Limit limit) {
+    String work = Source.work(limit.source()) ? ", " + citations.brief(limit.source()) : "";
+    return limit.basis().word() + work + ": " + phrases.plain(citations.locator(limit));
   }
 
   /** What another author says: {@code Hunting 1895: 2, four or five in all hold a small shoe}. */

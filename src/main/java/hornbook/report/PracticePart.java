@@ -28,13 +28,16 @@ final class PracticePart {
   private final Phrases phrases;
   private final List<FootAdvice> feet;
   private final Set<Limit> used;
+  private final boolean all;
 
-  private PracticePart(Rulebook book, Phrases phrases, List<FootAdvice> feet, Set<Limit> used) {
+  private PracticePart(
+      Rulebook book, Phrases phrases, List<FootAdvice> feet, Set<Limit> used, boolean all) {
     this.book = book;
     this.practice = book.practice();
     this.phrases = phrases;
     this.feet = feet;
     this.used = used;
+    this.all = all;
   }
 
   /** The part, or none where no local practice was given. */
@@ -51,22 +54,27 @@ final class PracticePart {
   static List<Section> of(Rulebook book, Phrases phrases, List<FootAdvice> feet, Set<Limit> used) {
     return book.practice() == null
         ? List.of()
-        : List.of(new PracticePart(book, phrases, feet, used).section());
+        : List.of(new PracticePart(book, phrases, feet, used, false).section());
+  }
+
+  /** All that a practice changes and adds, whatever foot it is about. */
+  static Section whole(Rulebook book, Phrases phrases) {
+    return new PracticePart(book, phrases, List.of(), Set.of(), true).section();
   }
 
   private Section section() {
     List<Item> items = new ArrayList<>();
-    boolean refers = feet.stream().anyMatch(foot -> !foot.referrals().isEmpty());
+    boolean refers = all || feet.stream().anyMatch(foot -> !foot.referrals().isEmpty());
     if (refers && !practice.emergency().isEmpty()) {
       items.add(Item.of("Call", numbers()));
     }
     for (LimitChange change : practice.changes()) {
-      if (change.lessSafe() || touches(book, change, feet, used)) {
+      if (all || change.lessSafe() || touches(book, change, feet, used)) {
         items.add(changed(change));
       }
     }
     for (Practice.Note note : practice.notes()) {
-      if (feet.stream().anyMatch(foot -> concerns(note, foot))) {
+      if (all || feet.stream().anyMatch(foot -> concerns(note, foot))) {
         items.add(Item.of(named(note), note.says()));
       }
     }

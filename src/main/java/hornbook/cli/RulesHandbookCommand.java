@@ -1,0 +1,72 @@
+package hornbook.cli;
+
+import hornbook.advice.Advisor;
+import hornbook.report.Handbook;
+import hornbook.rulebook.LoadedRules;
+import hornbook.study.CaseLibrary;
+import hornbook.study.FiredCase;
+import hornbook.study.RuleCase;
+import java.io.IOException;
+import java.util.Map;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** Writes the whole rule base as one book. */
+final class RulesHandbookCommand implements Task {
+  private enum Form {
+    HTML,
+    MARKDOWN
+  }
+
+  private final Surroundings surroundings;
+  private final Arguments arguments =
+      new Arguments(
+          this,
+          "handbook",
+          "All the rules as one book, to read, to print, and to object to.",
+          "",
+          "Examples:",
+          "  hornbook rules handbook --output handbook.html",
+          "  hornbook rules handbook --format markdown --output handbook.md",
+          "  hornbook rules handbook --practice yard.yaml -o our-handbook.html",
+          "");
+  private final Value<Form> form =
+      arguments.word(
+          Form.class, Form.HTML, "a page for the browser and the printer, or Markdown", "--format");
+  private final UnitsOption units = new UnitsOption(arguments);
+  private final RulesOption rules = new RulesOption(arguments);
+  private final CasesOption cases = new CasesOption(arguments);
+  private final OutputOption output = new OutputOption(arguments);
+
+  RulesHandbookCommand(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return arguments.spec();
+  }
+
+  @Override
+  public ExitCode run() {
+    LoadedRules loaded = rules.of(surroundings).loaded();
+    Map<String, FiredCase> fired = fired(loaded);
+    output.deliver(
+        switch (form.value()) {
+          case HTML -> Handbook.html(loaded.book(), fired, units.units());
+          case MARKDOWN -> Handbook.markdown(loaded.book(), fired, units.units());
+        },
+        surroundings);
+    return ExitCode.DONE;
+  }
+
+  private Map<String, FiredCase> fired(LoadedRules loaded) {
+    CaseLibrary library = cases.sound(rules.folder(), loaded.book(), surroundings);
+    try {
+      return FiredCase.all(new Advisor(loaded), library);
+    } catch (RuleCase.Unusable unusable) {
+      throw cases.unusable(unusable);
+    } catch (IOException unreadable) {
+      throw Failure.of(ExitCode.NO_INPUT, "the cases cannot be read");
+    }
+  }
+}

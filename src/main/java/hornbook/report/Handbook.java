@@ -1,0 +1,73 @@
+package hornbook.report;
+
+import hornbook.assessment.Units;
+import hornbook.report.Book.Chapter;
+import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.fact.Limit;
+import hornbook.study.FiredCase;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** The whole rule base as one book for people who work with feet and not with programs. */
+public final class Handbook {
+  private Handbook() {}
+
+  /**
+   * As one page for a browser, to read and to print.
+   *
+   * @param cases the cases of the rules, run; a rule without one is told without
+   */
+  public static String html(Rulebook book, Map<String, FiredCase> cases, Units units) {
+    return BookHtml.render(of(book, cases, units));
+  }
+
+  /** The same as Markdown. */
+  public static String markdown(Rulebook book, Map<String, FiredCase> cases, Units units) {
+    return BookMarkdown.render(of(book, cases, units));
+  }
+
+  static Book of(Rulebook book, Map<String, FiredCase> cases, Units units) {
+    Phrases phrases = new Phrases(book, units);
+    HandbookLists lists = new HandbookLists(book, phrases);
+    HandbookIndex index = new HandbookIndex(book, phrases);
+    List<Chapter> chapters = new ArrayList<>();
+    chapters.add(new HandbookGuide(book).chapter());
+    if (book.practice() != null) {
+      chapters.add(HandbookGuide.practice(PracticePart.whole(book, phrases)));
+    }
+    chapters.addAll(new HandbookRules(book, cases, phrases).chapters());
+    chapters.add(lists.techniques());
+    chapters.add(lists.findings());
+    chapters.add(lists.readings());
+    chapters.add(new HandbookLimits(book, phrases).chapter());
+    chapters.add(lists.sheets());
+    chapters.add(lists.sources());
+    chapters.add(index.index());
+    chapters.add(index.glossary());
+    return new Book("Hornbook: the rules of the trade it goes by", opening(book), chapters);
+  }
+
+  private static List<Rich> opening(Rulebook book) {
+    long limits = book.limits().stream().map(Limit::id).distinct().count();
+    long works = book.sources().keySet().stream().filter(Citations::work).count();
+    List<Rich> opening = new ArrayList<>();
+    opening.add(
+        Rich.of(
+            "Rule base "
+                + book.version()
+                + ": "
+                + Numbers.counted(book.rules().size(), "rule")
+                + ", "
+                + Numbers.counted((int) limits, "limit")
+                + ", "
+                + Numbers.counted((int) works, "work")
+                + " cited."));
+    if (book.practice() != null) {
+      opening.add(Rich.of("As the local practice of " + book.practice().name() + " has it."));
+    }
+    opening.add(Rich.strong(Head.SAFETY));
+    opening.add(Rich.of("Written by the program from the rules it runs, " + book.digest() + "."));
+    return opening;
+  }
+}
