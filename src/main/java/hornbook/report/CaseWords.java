@@ -51,7 +51,7 @@ final class CaseWords {
       case "side" -> value + (field.path().contains("cracks[") ? " side" : " wall");
       case "state" -> value;
       case "place" -> value + " crack";
-      default -> field.field().label() + " " + value;
+      default -> field.field().label() + (value.matches("[a-z].*") ? ": " : " ") + value;
     };
   }
 

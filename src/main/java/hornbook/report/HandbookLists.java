@@ -165,6 +165,7 @@ final class HandbookLists {
       if (!rules.isEmpty()) {
         parts.add(new Part("Rules", List.of(HandbookAnchors.rules(rules))));
       }
+      beside(parts, source.key());
       blocks.add(
           new Entry(
               HandbookAnchors.source(source.key()),
@@ -175,6 +176,27 @@ final class HandbookLists {
               parts));
     }
     return new Chapter("sources", "Sources", blocks);
+  }
+
+  /** What else rests on a work: numbers worked out, and sentences of the job sheets. */
+  private void beside(List<Part> parts, String key) {
+    List<Rich> readings =
+        List.of(ReadingKind.values()).stream()
+            .filter(kind -> kind.sources().contains(key))
+            .map(kind -> Rich.link(kind.label(), "readings"))
+            .toList();
+    if (!readings.isEmpty()) {
+      parts.add(new Part("Worked out", List.of(Rich.joined(", ", readings))));
+    }
+    int sentences =
+        (int)
+            book.instructions().values().stream()
+                .filter(one -> one.sources().contains(key))
+                .count();
+    if (sentences > 0) {
+      Rich counted = Rich.link(Numbers.counted(sentences, "sentence"), "sheets");
+      parts.add(new Part("Job sheets", List.of(counted)));
+    }
   }
 
   private static void limits(List<Part> parts, String label, List<Limit> limits) {

@@ -48,7 +48,7 @@ final class HandbookRules {
     List<RuleEntry> rules = RuleList.of(book, topic);
     List<Block> blocks = new ArrayList<>();
     for (String note : notes(Practice.About.TOPIC, topic.id())) {
-      blocks.add(new Book.Paragraph(Rich.strong("Here: ").plus(note)));
+      blocks.add(new Book.Paragraph(Rich.strong("Here:").plus(" " + note)));
     }
     blocks.add(
         new Book.Contents(
@@ -64,10 +64,10 @@ final class HandbookRules {
     said.add(Rich.withHoles(words.says(rule, rule.text().says())));
     if (rule.text().meanwhile() != null) {
       String meanwhile = words.says(rule, rule.text().meanwhile());
-      said.add(Rich.strong("Until the vet comes: ").plus(Rich.withHoles(meanwhile)));
+      said.add(Rich.strong("Until the vet comes:").plus(" ").plus(Rich.withHoles(meanwhile)));
     }
     List<Part> parts = new ArrayList<>();
-    parts.add(new Part("Does", List.of(outcome(rule))));
+    parts.add(new Part("Then", List.of(outcome(rule))));
     parts.add(new Part("Asks", asks(rule)));
     parts.add(new Part("Why", List.of(Rich.of(rule.why()))));
     parts.add(new Part("When silent", List.of(Rich.of(rule.silent()))));
@@ -150,31 +150,32 @@ final class HandbookRules {
     return lines;
   }
 
+  /** What the rule says of the foot is told where it is not word for word what stands above. */
   private Rich fires(FiredCase fired) {
     Rich line =
-        Rich.strong(fired.example().title() + ". ")
-            .plus(Sentence.capital(given.given(fired.example().assessment())));
-    return fired.says() == null
-        ? line.plus(" Under the local practice the rule does not fire on it.")
-        : line.plus(" It then says: ").plus("“" + phrases.says(fired.says()) + "”");
+        Rich.strong(fired.example().title() + ".")
+            .plus(" " + Sentence.capital(given.given(fired.example().assessment())));
+    if (fired.says() == null) {
+      return line.plus(" Under the local practice the rule does not fire on it.");
+    }
+    boolean filled = fired.says().template().contains("{");
+    return filled ? line.plus(" It then says: “" + phrases.says(fired.says()) + "”") : line;
   }
 
   private String nearMiss(FiredCase fired) {
     String change = Sentence.capital(given.change(fired)) + ".";
     return fired.silenced()
-        ? change + " Then it is silent."
+        ? change
         : change + " Under the local practice the rule fires all the same.";
   }
 
   private Rich ground(RuleEntry rule) {
     Set<String> keys = new LinkedHashSet<>(rule.text().sources());
     rule.limits().flatMap(id -> uses.limits(id).stream()).map(Limit::source).forEach(keys::add);
-    Rich line = Rich.strong(rule.basis().word()).plus("; ");
-    List<Rich> works =
-        keys.stream()
-            .map(key -> Rich.link(citations.brief(key), HandbookAnchors.source(key)))
-            .toList();
-    return line.plus(Rich.joined("; ", works)).plus("; since version " + rule.since() + ".");
+    keys.remove(rule.basis().word());
+    List<Rich> grounds = new ArrayList<>(List.of(Rich.strong(rule.basis().word())));
+    keys.forEach(key -> grounds.add(Rich.link(citations.brief(key), HandbookAnchors.source(key))));
+    return Rich.joined("; ", grounds).plus(".");
   }
 
   private List<String> notes(Practice.About about, String id) {

@@ -11,6 +11,7 @@ import hornbook.rulebook.fact.Bearing;
 import hornbook.rulebook.fact.Limit;
 import hornbook.rulebook.fact.Urgency;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -61,11 +62,24 @@ final class RuleWords {
     return "found: " + book.findings().get(((Condition.OfFinding) condition).what()).label();
   }
 
-  /** {@code at least 2}, or for a limit that differs by limb or age each of its values. */
+  /** {@code at least 2}; for a limit that differs by limb or age each of its values. */
   private String bound(String id, boolean satisfies) {
-    return uses.limits(id).stream()
-        .map(limit -> side(limit, satisfies) + where(limit))
-        .collect(Collectors.joining("; "));
+    List<Limit> limits = uses.limits(id);
+    Map<String, List<Limit>> bySide = new LinkedHashMap<>();
+    for (Limit limit : limits) {
+      bySide.computeIfAbsent(side(limit, satisfies), key -> new ArrayList<>()).add(limit);
+    }
+    List<String> bounds = new ArrayList<>();
+    bySide.forEach((side, same) -> bounds.add(side + where(same)));
+    return String.join("; ", bounds);
+  }
+
+  /** Where any of these limits holds: what they do not share is left out. */
+  private static String where(List<Limit> limits) {
+    Limit first = limits.get(0);
+    boolean limbs = limits.stream().allMatch(limit -> limit.limbs() == first.limbs());
+    boolean age = limits.stream().allMatch(limit -> limit.age() == first.age());
+    return where(limbs ? first.limbs() : null, age ? first.age() : null);
   }
 
   String side(Limit limit, boolean satisfies) {
@@ -80,12 +94,16 @@ final class RuleWords {
 
   /** {@code (fore)}, where a limit does not hold for every foot. */
   static String where(Limit limit) {
+    return where(limit.limbs(), limit.age());
+  }
+
+  private static String where(Limit.Limbs limbs, Limit.Age age) {
     List<String> only = new ArrayList<>();
-    if (limit.limbs() != null) {
-      only.add(limit.limbs() == Limit.Limbs.FORE ? "fore" : "hind");
+    if (limbs != null) {
+      only.add(limbs == Limit.Limbs.FORE ? "fore" : "hind");
     }
-    if (limit.age() != null) {
-      only.add(limit.age() == Limit.Age.ADULT ? "adult" : "foal");
+    if (age != null) {
+      only.add(age == Limit.Age.ADULT ? "adult" : "foal");
     }
     return only.isEmpty() ? "" : " (" + String.join(", ", only) + ")";
   }
@@ -181,7 +199,8 @@ final class RuleWords {
   private String filled(Condition condition) {
     if (condition instanceof Condition.OfLimit limit) {
       List<Limit> limits = uses.limits(limit.id());
-      return limits.size() == 1 ? phrases.of(limits.get(0)) : "<" + limits.get(0).label() + ">";
+      boolean one = limits.stream().map(phrases::of).distinct().count() == 1;
+      return one ? phrases.of(limits.get(0)) : "<" + limits.get(0).label() + ">";
     }
     if (condition instanceof Condition.OfReading reading) {
       return "<" + Subjects.label(reading.what()) + ">";
