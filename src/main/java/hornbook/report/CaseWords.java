@@ -31,8 +31,13 @@ final class CaseWords {
       }
     }
     List<String> told = new ArrayList<>();
-    parts.values().forEach(part -> told.add(String.join(", ", part)));
+    parts.values().forEach(part -> told.add(joined(part)));
     return String.join("; ", told) + ".";
+  }
+
+  /** {@code inner wall from 0 mm to 40 mm, sound}. */
+  private static String joined(List<String> part) {
+    return String.join(", ", part).replaceAll(", (from|to) ", " $1 ");
   }
 
   /** A list of rows is told by its rows; one without any as such. */
@@ -50,6 +55,8 @@ final class CaseWords {
       case "from", "to" -> name + " " + value;
       case "side" -> value + (field.path().contains("cracks[") ? " side" : " wall");
       case "state" -> value;
+      case "ageYears" -> "age " + Numbers.withUnit(value, "years");
+      case "ageDays" -> "age " + Numbers.withUnit(value, "days");
       case "place" -> value + " crack";
       default -> field.field().label() + (value.matches("[a-z].*") ? ": " : " ") + value;
     };

@@ -69,6 +69,7 @@ final class HandbookIndex {
         "\n",
         rule.title(),
         words.says(rule, rule.text().says()),
+        rule.text().meanwhile() == null ? "" : words.says(rule, rule.text().meanwhile()),
         rule.why(),
         String.join("\n", words.conditions(rule)),
         words.outcome(rule));

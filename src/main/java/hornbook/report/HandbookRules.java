@@ -69,8 +69,8 @@ final class HandbookRules {
     List<Part> parts = new ArrayList<>();
     parts.add(new Part("Then", List.of(outcome(rule))));
     parts.add(new Part("Asks", asks(rule)));
-    parts.add(new Part("Why", List.of(Rich.of(rule.why()))));
-    parts.add(new Part("When silent", List.of(Rich.of(rule.silent()))));
+    parts.add(new Part("Why", List.of(Rich.of(phrases.plain(rule.why())))));
+    parts.add(new Part("When silent", List.of(Rich.of(phrases.plain(rule.silent())))));
     if (rule.limits().findAny().isPresent()) {
       parts.add(new Part("Limits", limits(rule)));
     }
@@ -81,7 +81,7 @@ final class HandbookRules {
     }
     FiredCase fired = cases.get(rule.id());
     if (fired != null) {
-      parts.add(new Part("Fires on", List.of(fires(fired))));
+      parts.add(new Part("Fires on", List.of(fires(rule, fired))));
       parts.add(new Part("Near-miss", List.of(Rich.of(nearMiss(fired)))));
     }
     for (String note : notes(Practice.About.RULE, rule.id())) {
@@ -151,15 +151,16 @@ final class HandbookRules {
   }
 
   /** What the rule says of the foot is told where it is not word for word what stands above. */
-  private Rich fires(FiredCase fired) {
+  private Rich fires(RuleEntry rule, FiredCase fired) {
     Rich line =
-        Rich.strong(fired.example().title() + ".")
+        Rich.strong(phrases.plain(fired.example().title()) + ".")
             .plus(" " + Sentence.capital(given.given(fired.example().assessment())));
     if (fired.says() == null) {
       return line.plus(" Under the local practice the rule does not fire on it.");
     }
-    boolean filled = fired.says().template().contains("{");
-    return filled ? line.plus(" It then says: “" + phrases.says(fired.says()) + "”") : line;
+    String says = phrases.says(fired.says());
+    boolean above = says.equals(words.says(rule, rule.text().says()));
+    return above ? line : line.plus(" It then says: “" + says + "”");
   }
 
   private String nearMiss(FiredCase fired) {

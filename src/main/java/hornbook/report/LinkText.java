@@ -65,13 +65,9 @@ final class LinkText {
       return RuleWords.words(seen.word());
     }
     if (condition instanceof Condition.OfCrack crack) {
-      return "a crack" + with(RuleWords.all(crack.words()));
+      return RuleWords.of(crack);
     }
-    return "a stretch of wall" + with(RuleWords.all(((Condition.OfStretch) condition).words()));
-  }
-
-  private static String with(String words) {
-    return words.isEmpty() ? "" : " with " + words;
+    return RuleWords.of((Condition.OfStretch) condition);
   }
 
   private String reading(Link link, Condition.OfReading condition, RuleEntry rule) {

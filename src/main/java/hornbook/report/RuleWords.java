@@ -52,12 +52,10 @@ final class RuleWords {
       return Subjects.label(seen.what()) + ": " + words(seen.word());
     }
     if (condition instanceof Condition.OfCrack crack) {
-      return "a crack" + (crack.words().isEmpty() ? "" : " with ") + all(crack.words());
+      return of(crack);
     }
     if (condition instanceof Condition.OfStretch stretch) {
-      return "a stretch of wall"
-          + (stretch.words().isEmpty() ? "" : " with ")
-          + all(stretch.words());
+      return of(stretch);
     }
     return "found: " + book.findings().get(((Condition.OfFinding) condition).what()).label();
   }
@@ -108,10 +106,41 @@ final class RuleWords {
     return only.isEmpty() ? "" : " (" + String.join(", ", only) + ")";
   }
 
-  static String all(Map<String, WordTest> tests) {
-    return tests.entrySet().stream()
-        .map(test -> test.getKey() + " " + words(test.getValue()))
-        .collect(Collectors.joining(", "));
+  /** {@code a crack at the quarter or heel, bleeding}. */
+  static String of(Condition.OfCrack crack) {
+    return "a crack" + all(crack.words());
+  }
+
+  /** {@code a stretch of wall that is separated or crumbling, damp}. */
+  static String of(Condition.OfStretch stretch) {
+    return "a stretch of wall" + all(stretch.words());
+  }
+
+  private static String all(Map<String, WordTest> tests) {
+    return tests.isEmpty()
+        ? ""
+        : tests.entrySet().stream()
+            .map(test -> told(test.getKey(), test.getValue()))
+            .collect(Collectors.joining(", ", " ", ""));
+  }
+
+  private static String told(String field, WordTest test) {
+    String words = words(test);
+    boolean yes = words.equals("yes");
+    return switch (field) {
+      case "place" -> "at the " + words;
+      case "side" -> "on the " + words + " side";
+      case "starts" ->
+          words.equals("full")
+              ? "of full length"
+              : "from the " + words.replace("full", "of full length");
+      case "depth" -> words;
+      case "state" -> "that is " + words;
+      case "bleeds" -> yes ? "bleeding" : "not bleeding";
+      case "moves" -> yes ? "moving" : "not moving";
+      case "moist" -> yes ? "damp" : "dry";
+      default -> field + " " + words;
+    };
   }
 
   static String words(WordTest test) {

@@ -46,13 +46,17 @@ class PracticePagesTest {
         - {name: Duty vet, number: 0555 010 010}
       """;
 
-  private static Advice advice(String resource) throws Exception {
+  /** The shipped rules as the practice has them. */
+  static LoadedRules rules() {
     List<Fault> faults = new ArrayList<>();
     byte[] file = YARD.getBytes(StandardCharsets.UTF_8);
     Practice practice = PracticeReader.read(file, "yard.yaml", Shipped.BOOK, true, faults);
     assertThat(faults).isEmpty();
-    Advisor advisor =
-        new Advisor(new LoadedRules(Shipped.BOOK.under(practice), Shipped.RULES.rules()));
+    return new LoadedRules(Shipped.BOOK.under(practice), Shipped.RULES.rules());
+  }
+
+  private static Advice advice(String resource) throws Exception {
+    Advisor advisor = new Advisor(rules());
     return advisor.advise(Pages.advice(resource).assessment());
   }
 
