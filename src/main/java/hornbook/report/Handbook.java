@@ -3,6 +3,7 @@ package hornbook.report;
 import hornbook.assessment.Units;
 import hornbook.report.Book.Chapter;
 import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.Source;
 import hornbook.rulebook.fact.Limit;
 import hornbook.study.FiredCase;
 import java.util.ArrayList;
@@ -50,7 +51,7 @@ public final class Handbook {
 
   private static List<Rich> opening(Rulebook book) {
     long limits = book.limits().stream().map(Limit::id).distinct().count();
-    long works = book.sources().keySet().stream().filter(Citations::work).count();
+    long works = book.sources().keySet().stream().filter(Source::work).count();
     List<Rich> opening = new ArrayList<>();
     opening.add(
         Rich.of(

@@ -6,6 +6,7 @@ import hornbook.report.Book.Row;
 import hornbook.report.Book.Table;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.Source;
 import hornbook.rulebook.Topic;
 import hornbook.rulebook.fact.Limit;
 import java.util.ArrayList;
@@ -85,7 +86,7 @@ final class HandbookLimits {
     List<String> others =
         limit.disputes().stream().map(dispute -> texts.other(limit, dispute)).toList();
     Rich from =
-        Citations.work(limit.source())
+        Source.work(limit.source())
             ? Rich.of(limit.basis().word() + ", ")
                 .plusLink(citations.brief(limit.source()), HandbookAnchors.source(limit.source()))
             : Rich.of(limit.basis().word());
@@ -94,7 +95,7 @@ final class HandbookLimits {
         List.of(
             Rich.of(limit.label() + RuleWords.where(limit) + ", " + limit.id()),
             Rich.of(LimitLines.value(phrases, limit)),
-            from.plus(": " + phrases.plain(limit.locator())),
+            from.plus(": " + phrases.plain(citations.locator(limit))),
             Rich.of(others.isEmpty() ? "–" : String.join("; ", others)),
             Rich.of(
                 switch (limit.safer()) {
