@@ -170,7 +170,7 @@ public final class Appraisal {
     return sheet.unknown().getOrDefault(what, List.of());
   }
 
-  private static Map<String, String> words(Crack crack) {
+  static Map<String, String> words(Crack crack) {
     Map<String, String> words = new LinkedHashMap<>();
     words.put("place", crack.place());
     words.put("side", crack.side());
@@ -181,7 +181,7 @@ public final class Appraisal {
     return words;
   }
 
-  private static Map<String, String> words(Stretch stretch) {
+  static Map<String, String> words(Stretch stretch) {
     Map<String, String> words = new LinkedHashMap<>();
     words.put("side", stretch.side());
     words.put("state", stretch.state());

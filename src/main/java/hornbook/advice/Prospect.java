@@ -66,6 +66,18 @@ final class Prospect {
     return verdicts.size() == 1;
   }
 
+  /**
+   * The verdict it has come to.
+   *
+   * @throws IllegalStateException when it is open
+   */
+  Verdict verdict() {
+    if (!settled()) {
+      throw new IllegalStateException("the verdict is open");
+    }
+    return verdicts.iterator().next();
+  }
+
   boolean may(Verdict verdict) {
     return verdicts.contains(verdict);
   }

@@ -82,6 +82,30 @@ final class Prospects {
     return told.get(danger);
   }
 
+  /** How soon the vet is called for each danger that is certain. */
+  Map<String, Urgency> told() {
+    return Map.copyOf(told);
+  }
+
+  /** The ids of the cautions that are given for certain. */
+  Set<String> warned() {
+    return Set.copyOf(warned);
+  }
+
+  /**
+   * The verdict on a technique or a support, where nothing that matters to it is unknown.
+   *
+   * @throws IllegalStateException when it is open
+   */
+  Verdict verdict(String subject) {
+    Verdict verdict = subjects.get(subject).verdict();
+    boolean first = winners.contains(subject);
+    if (first && winners.size() > 1) {
+      throw new IllegalStateException("it is open which technique comes first");
+    }
+    return first ? Verdict.FIRST_CHOICE : verdict;
+  }
+
   Truth found(String finding) {
     return found.getOrDefault(finding, Truth.FALSE);
   }

@@ -77,7 +77,7 @@ public record Amount(Unit bare, double least, double most, double example) imple
   }
 
   /** In somebody's units where that keeps it exact. */
-  String write(Double value, Units units) {
+  public String write(Double value, Units units) {
     if (units == Units.MM) {
       return write(value);
     }

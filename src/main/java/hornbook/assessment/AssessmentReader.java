@@ -30,6 +30,12 @@ public final class AssessmentReader {
     }
   }
 
+  /** What was read, with further changes made; nothing of the file is read anew. */
+  public static ReadResult again(ReadResult.Good read, List<Setting> set) {
+    List<Fault> faults = new ArrayList<>();
+    return checked(read.tree(), read.caseFile(), set, faults);
+  }
+
   private static ReadResult check(Located root, List<Setting> set, List<Fault> faults) {
     Optional<CaseFile> caseFile = Optional.empty();
     Located tree = root;
@@ -38,6 +44,12 @@ public final class AssessmentReader {
       tree = whole.get(CaseFile.ASSESSMENT);
       Checker.refuseUnknownKeys(whole, CaseFile.KEYS, faults);
     }
+    return checked(tree, caseFile, set, faults);
+  }
+
+  private static ReadResult checked(
+      Located read, Optional<CaseFile> caseFile, List<Setting> set, List<Fault> faults) {
+    Located tree = read;
     for (int i = 0; i < set.size(); i++) {
       tree = set.get(i).applyTo(tree, i + 1, faults);
     }

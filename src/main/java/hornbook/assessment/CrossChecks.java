@@ -6,21 +6,37 @@ import java.util.List;
 import java.util.Set;
 
 /** What no field shows by itself: two that cannot both be so. Unknown contradicts nothing. */
-final class CrossChecks {
+public final class CrossChecks {
   private static final int DAYS_IN_YEAR = 365;
   private static final int DAYS_IN_LEAP_YEAR = 366;
 
-  private final Located tree;
-  private final List<Fault> faults;
+  private final List<Contradiction> found = new ArrayList<>();
 
-  private CrossChecks(Located tree, List<Fault> faults) {
-    this.tree = tree;
-    this.faults = faults;
+  private CrossChecks() {}
+
+  /** What the field at a path holds, and what it may hold beside the others. */
+  private record Contradiction(String path, String found, String allowed) {}
+
+  /** Whether all that is known of this horse can be so together. */
+  public static boolean hold(Assessment assessment) {
+    return in(assessment).isEmpty();
   }
 
   static void of(Assessment assessment, Located tree, List<Fault> faults) {
-    CrossChecks checks = new CrossChecks(tree, faults);
-    checks.age(assessment.horse());
+    for (Contradiction one : in(assessment)) {
+      Located value = tree.at(FieldPath.parse(one.path));
+      faults.add(Fault.at(value.place(), one.path, one.found, one.allowed));
+    }
+  }
+
+  private static List<Contradiction> in(Assessment assessment) {
+    CrossChecks checks = new CrossChecks();
+    checks.all(assessment);
+    return checks.found;
+  }
+
+  private void all(Assessment assessment) {
+    age(assessment.horse());
     if (assessment.feet() == null) {
       return;
     }
@@ -29,10 +45,10 @@ final class CrossChecks {
       Foot foot = assessment.feet().get(i);
       String path = "feet[" + i + "]";
       if (foot.limb() != null && !seen.add(foot.limb())) {
-        checks.fault(path + ".limb", "a second " + foot.limb().word(), "each foot once");
+        fault(path + ".limb", "a second " + foot.limb().word(), "each foot once");
       }
-      checks.widest(foot.measures(), path);
-      checks.wall(foot, path);
+      widest(foot.measures(), path);
+      wall(foot, path);
     }
   }
 
@@ -102,8 +118,7 @@ final class CrossChecks {
   }
 
   private void fault(String path, String found, String allowed) {
-    Located value = tree.at(FieldPath.parse(path));
-    faults.add(Fault.at(value.place(), path, found, allowed));
+    this.found.add(new Contradiction(path, found, allowed));
   }
 
   private static String mm(double length) {

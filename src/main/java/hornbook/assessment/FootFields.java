@@ -17,6 +17,7 @@ final class FootFields {
                   Limb.values(),
                   "limb",
                   "Which foot this is, seen from the saddle. It has to be named.")
+              .asFixed()
               .asRequired(),
           whole(
               "lameness",
@@ -36,23 +37,27 @@ final class FootFields {
               "lame since shoeing",
               "Was it sound before the last shoeing and lame since?"),
           whole("lameForDays", 0, 9999, "days lame", "Since it was first seen lame on this foot."),
-          word("shoeing", Shoeing.values(), "shoeing", "What is on the foot as it stands."),
+          word("shoeing", Shoeing.values(), "shoeing", "What is on the foot as it stands.")
+              .asFixed(),
           flag(
-              "lostShoe",
-              "shoe lost",
-              "Has it lost the shoe it was last given? No for a foot that goes bare by choice."),
+                  "lostShoe",
+                  "shoe lost",
+                  "Has it lost the shoe it was last given? No for a foot that goes bare by choice.")
+              .asFixed(),
           whole(
-              "gluedCycles",
-              0,
-              200,
-              "glued cycles",
-              "How many shoeings in a row it has been glued, this one not counted."),
+                  "gluedCycles",
+                  0,
+                  200,
+                  "glued cycles",
+                  "How many shoeings in a row it has been glued, this one not counted.")
+              .asFixed(),
           whole(
-              "wrappedDaysAgo",
-              0,
-              3650,
-              "days since wrapping",
-              "Since tape was put round the foot, if it is still on."),
+                  "wrappedDaysAgo",
+                  0,
+                  3650,
+                  "days since wrapping",
+                  "Since tape was put round the foot, if it is still on.")
+              .asFixed(),
           word(
               "stance",
               Stance.values(),

@@ -16,9 +16,11 @@ final class HorseFields {
   static final Shape SHAPE = new OfHorse();
   static final List<Field> ALL =
       List.of(
-          text("name", "name", "As the owner calls it, or as the passport has it."),
-          whole("ageYears", 0, 65, "age in years", "From the passport, or judged by the teeth."),
-          whole("ageDays", 0, 24_000, "age in days", "For a foal or yearling: days since birth."),
+          text("name", "name", "As the owner calls it, or as the passport has it.").asFixed(),
+          whole("ageYears", 0, 65, "age in years", "From the passport, or judged by the teeth.")
+              .asFixed(),
+          whole("ageDays", 0, 24_000, "age in days", "For a foal or yearling: days since birth.")
+              .asFixed(),
           amount(
               "weight",
               KILOGRAM,
@@ -43,12 +45,14 @@ final class HorseFields {
               160,
               "body length",
               "From the point of the shoulder straight back to the point of the buttock."),
-          word("work", Work.values(), "work", "What the horse does most weeks of this season."),
+          word("work", Work.values(), "work", "What the horse does most weeks of this season.")
+              .asFixed(),
           word(
-              "tetanusCover",
-              TetanusCover.values(),
-              "tetanus cover",
-              "From the vaccination record: in date or run out? No record seen is unknown."),
+                  "tetanusCover",
+                  TetanusCover.values(),
+                  "tetanus cover",
+                  "From the vaccination record: in date or run out? No record seen is unknown.")
+              .asFixed(),
           amount(
               "bodyTemperature",
               CELSIUS,

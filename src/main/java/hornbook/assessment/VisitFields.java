@@ -13,11 +13,12 @@ final class VisitFields {
   static final List<Field> ALL =
       List.of(
           new Field(
-              "date",
-              new Day(),
-              "date of the visit",
-              "The day the foot was looked at; growth and the next visit count from it.",
-              false),
+                  "date",
+                  new Day(),
+                  "date of the visit",
+                  "The day the foot was looked at; growth and the next visit count from it.",
+                  false)
+              .asFixed(),
           amount(
               "airTemperature",
               Unit.CELSIUS,
@@ -32,26 +33,29 @@ final class VisitFields {
               "place of work",
               "The ground the horse stands on while you work, and whether it is dry."),
           whole(
-              "shodDaysAgo",
-              0,
-              3650,
-              "days since shoeing",
-              "Since shoes were last fitted or reset; 0 is today."),
+                  "shodDaysAgo",
+                  0,
+                  3650,
+                  "days since shoeing",
+                  "Since shoes were last fitted or reset; 0 is today.")
+              .asFixed(),
           word(
-              "vet",
-              VetRole.values(),
-              "the vet's part",
-              "Has a vet been told of this foot, or does a vet direct the work on it?"),
+                  "vet",
+                  VetRole.values(),
+                  "the vet's part",
+                  "Has a vet been told of this foot, or does a vet direct the work on it?")
+              .asFixed(),
           word(
               "handling",
               Handling.values(),
               "handling",
               "How it stands for you today, with the foot up as well as down."),
           words(
-              "askedFor",
-              Request.values(),
-              "asked of you",
-              "Anything the owner asks that is a vet's work, or a judgement that is a vet's."));
+                  "askedFor",
+                  Request.values(),
+                  "asked of you",
+                  "Anything the owner asks that is a vet's work, or a judgement that is a vet's.")
+              .asFixed());
 
   private VisitFields() {}
 

@@ -14,7 +14,8 @@ final class WallFields {
 
   static final List<Field> STRETCH =
       List.of(
-          word("side", Side.values(), "side", "Medial is the inner side, lateral the outer."),
+          word("side", Side.values(), "side", "Medial is the inner side, lateral the outer.")
+              .asFixed(),
           amount(
               "from", MM, 0, 600, 40, "from", "Where it begins, back along the edge from mid-toe."),
           amount("to", MM, 0, 600, 150, "to", "Where it ends, back along the edge from mid-toe."),
@@ -52,7 +53,8 @@ final class WallFields {
   static final List<Field> CRACK =
       List.of(
           word("place", CrackPlace.values(), "place", "Which part of the wall it is in."),
-          word("side", Side.values(), "side", "Medial is the inner side, lateral the outer."),
+          word("side", Side.values(), "side", "Medial is the inner side, lateral the outer.")
+              .asFixed(),
           word(
               "starts",
               CrackStart.values(),

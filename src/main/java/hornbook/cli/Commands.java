@@ -17,6 +17,7 @@ final class Commands {
     ALL.put("plan", PlanCommand::new);
     ALL.put("why", WhyCommand::why);
     ALL.put("why-not", WhyCommand::whyNot);
+    ALL.put("contrast", ContrastCommand::new);
     ALL.put("confidence", ConfidenceCommand::new);
     ALL.put("new", NewCommand::new);
     ALL.put("rules", RulesCommand::new);
@@ -26,7 +27,7 @@ final class Commands {
 
   /** Those that cannot do without the rules, if what they are given is in order. */
   private static final Set<String> FIRING =
-      Set.of("assess", "plan", "why", "why-not", "confidence");
+      Set.of("assess", "plan", "why", "why-not", "contrast", "confidence");
 
   private Commands() {}
 

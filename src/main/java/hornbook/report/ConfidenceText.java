@@ -10,10 +10,8 @@ import hornbook.study.Confidence.Retake;
 import hornbook.study.Measurement;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** Writes how steady the advice is under measuring error, as plain text. */
 public final class ConfidenceText {
@@ -191,17 +189,7 @@ public final class ConfidenceText {
 
   private void errors() {
     page.heading("How it was reckoned");
-    for (Limit limit : one.errorsDrawn()) {
-      page.hanging(
-          2,
-          4,
-          limit.label()
-              + ": ± "
-              + phrases.amounts().gap(limit.value(), limit.unit())
-              + " ("
-              + limit.basis().word()
-              + ")");
-    }
+    ErrorLines.of(one.errorsDrawn(), phrases).forEach(line -> page.hanging(2, 4, line));
     Limit deviations = one.errors().deviations();
     Limit shared = one.errors().shared();
     page.paragraph(

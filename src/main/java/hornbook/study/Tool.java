@@ -1,22 +1,40 @@
 package hornbook.study;
 
+import static hornbook.study.Marks.SIXTEENTH;
+
+import hornbook.assessment.Dimension;
+import hornbook.assessment.Unit;
+import hornbook.assessment.Units;
+
 /** What the numbers of an assessment are measured with; measures by one tool err alike in part. */
 public enum Tool {
-  RULE("rule or callipers"),
-  EDGE_TAPE("tape along the edge"),
-  WALL_CALLIPERS("callipers on the wall"),
-  ANGLE_GAUGE("angle gauge"),
-  HAIRLINE_TAPE("tape round the hairline"),
-  IMAGES("the vet's images"),
-  BODY_TAPE("tape round the body"),
-  WEIGHBRIDGE("weighbridge"),
-  CLINICAL_THERMOMETER("clinical thermometer"),
-  AIR_THERMOMETER("air thermometer");
+  RULE("rule or callipers", Unit.MM, 1, Unit.INCH, SIXTEENTH),
+  EDGE_TAPE("tape along the edge", Unit.MM, 1, Unit.INCH, SIXTEENTH),
+  WALL_CALLIPERS("callipers on the wall", Unit.MM, 1, Unit.INCH, SIXTEENTH),
+  ANGLE_GAUGE("angle gauge", Unit.DEGREE, 0.5, Unit.DEGREE, 0.5),
+  HAIRLINE_TAPE("tape round the hairline", Unit.MM, 1, Unit.INCH, SIXTEENTH),
+  IMAGES("the vet's images", Unit.MM, 1, Unit.INCH, SIXTEENTH),
+  BODY_TAPE("tape round the body", Unit.CM, 1, Unit.INCH, 0.5),
+  WEIGHBRIDGE("weighbridge", Unit.KILOGRAM, 5, Unit.POUND, 10),
+  CLINICAL_THERMOMETER("clinical thermometer", Unit.CELSIUS, 0.1, Unit.FAHRENHEIT, 0.1),
+  AIR_THERMOMETER("air thermometer", Unit.CELSIUS, 1, Unit.FAHRENHEIT, 1);
 
   private final String label;
+  private final Marks metric;
+  private final Marks imperial;
 
-  Tool(String label) {
+  Tool(String label, Unit metric, double apart, Unit imperial, double apartInThose) {
     this.label = label;
+    this.metric = new Marks(metric, apart);
+    this.imperial = new Marks(imperial, apartInThose);
+  }
+
+  /** The marks it is read by for what is measured in this dimension. */
+  Marks marks(Dimension dimension, Units units) {
+    if (dimension == Dimension.ANGLE) {
+      return ANGLE_GAUGE.metric;
+    }
+    return units == Units.MM ? metric : imperial;
   }
 
   public String label() {

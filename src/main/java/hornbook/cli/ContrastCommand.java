@@ -1,0 +1,115 @@
+package hornbook.cli;
+
+import hornbook.advice.Advisor;
+import hornbook.assessment.Nearest;
+import hornbook.assessment.ReadResult;
+import hornbook.report.ContrastJson;
+import hornbook.report.ContrastText;
+import hornbook.report.Detail;
+import hornbook.report.TextOptions;
+import hornbook.rulebook.Named;
+import hornbook.rulebook.Rulebook;
+import hornbook.study.Contrasted;
+import hornbook.study.Contrasts;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** The smallest changes to what was measured or seen that change the advice. */
+final class ContrastCommand implements Task {
+  private static final int WHOLE = 100;
+
+  private final Surroundings surroundings;
+  private final Arguments arguments =
+      new Arguments(
+          this,
+          "contrast",
+          "The smallest changes to what was measured or seen that change the advice:",
+          "one thing, or two or three together; the nearest first, each tried.",
+          "",
+          "Examples:",
+          "  hornbook contrast tansy.yaml",
+          "  hornbook contrast tansy.yaml --foot left-fore --to nail-on",
+          "");
+  private final Value<String> file =
+      arguments.operand("FILE", "an assessment or a case; - is standard input");
+  private final Value<String> to =
+      arguments.text(
+          "SUBJECT",
+          "only what makes this technique the first choice, or this support workable",
+          "--to");
+  private final NumberOption most =
+      new NumberOption(
+          arguments,
+          "--most",
+          Contrasts.USUAL,
+          1,
+          Contrasts.MOST,
+          "how many to show for each foot; usually " + Contrasts.USUAL);
+  private final FootOption foot = new FootOption(arguments);
+  private final ListFormatOption format = new ListFormatOption(arguments);
+  private final UnitsOption units = new UnitsOption(arguments);
+  private final SetOption set = new SetOption(arguments);
+  private final RulesOption rules = new RulesOption(arguments);
+  private final OutputOption output = new OutputOption(arguments);
+
+  ContrastCommand(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return arguments.spec();
+  }
+
+  @Override
+  public ExitCode run() {
+    List<String> files = List.of(file.value());
+    output.spare(files);
+    int wanted = (int) most.number();
+    ReadResult.Good read = Assessments.read(files, set.settings(), surroundings).get(0);
+    List<Integer> feet = foot.of(read.assessment());
+    Advisor advisor = new Advisor(rules.of(surroundings).loaded());
+    known(to.value(), advisor.book());
+    List<Contrasted> all = contrasted(read, feet, wanted, advisor);
+    TextOptions options =
+        new TextOptions(units.units(), Detail.USUAL, false, TextOptions.USUAL_WIDTH);
+    output.deliver(
+        format.json()
+            ? ContrastJson.of(all, advisor.book(), units.units())
+            : ContrastText.render(all, advisor.book(), options),
+        surroundings);
+    return ExitCode.DONE;
+  }
+
+  private List<Contrasted> contrasted(
+      ReadResult.Good read, List<Integer> feet, int wanted, Advisor advisor) {
+    Contrasts contrasts = new Contrasts(advisor, units.units());
+    Progress progress = Progress.of(surroundings, (long) WHOLE * feet.size());
+    List<Contrasted> all = new ArrayList<>();
+    try {
+      for (int at : feet) {
+        long before = (long) WHOLE * all.size();
+        all.add(contrasts.of(read, at, to.value(), wanted, done -> progress.done(before + done)));
+      }
+    } finally {
+      progress.end();
+    }
+    return all;
+  }
+
+  private static void known(String subject, Rulebook book) {
+    if (subject != null && book.technique(subject) == null && book.support(subject) == null) {
+      List<String> known =
+          Stream.concat(book.techniques().stream(), book.supports().stream())
+              .map(Named::id)
+              .toList();
+      String nearest = Nearest.of(subject, known);
+      throw Failure.usage(
+          "there is no technique or support " + subject,
+          "known: " + String.join(", ", known),
+          "nearest: " + (nearest == null ? "none of them" : nearest));
+    }
+  }
+}

@@ -1,0 +1,190 @@
+package hornbook.report;
+
+import hornbook.advice.FootAdvice;
+import hornbook.advice.Judged;
+import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.fact.Limit;
+import hornbook.study.Care;
+import hornbook.study.Contrast;
+import hornbook.study.Contrasted;
+import hornbook.study.Goal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Writes the contrasts of a foot as plain text. */
+public final class ContrastText {
+  private final Phrases phrases;
+  private final RuleWords words;
+  private final Contrasted one;
+  private final ContrastWords contrasts;
+  private final PlainPage page = new PlainPage();
+
+  private ContrastText(Contrasted one, Rulebook book, Phrases phrases) {
+    this.one = one;
+    this.phrases = phrases;
+    this.words = new RuleWords(book, phrases);
+    this.contrasts = new ContrastWords(book, phrases, one.foot());
+  }
+
+  /** One page for each foot. */
+  public static String render(List<Contrasted> all, Rulebook book, TextOptions options) {
+    Phrases phrases = new Phrases(book, options.units());
+    List<String> lines = new ArrayList<>();
+    for (Contrasted one : all) {
+      new ContrastText(one, book, phrases).text().lines().forEach(lines::add);
+      lines.add("");
+    }
+    List<FootAdvice> feet = all.stream().map(Contrasted::foot).toList();
+    for (Section practice : PracticePart.of(book, phrases, feet)) {
+      lines.addAll(new TextSection(practice, options.width(), true).lines(Paint.NONE));
+      lines.add("");
+    }
+    lines.addAll(Wrap.lines(Head.SAFETY, options.width(), "", ""));
+    return String.join("\n", lines) + "\n";
+  }
+
+  private String text() {
+    String limb = Sentence.capital(FieldNames.of(one.foot().limb()));
+    page.heading(limb + ": " + sought() + ".");
+    page.paragraph(0, "As noted: " + asNoted() + ".");
+    if (one.contrasts().isEmpty()) {
+      page.paragraph(0, none());
+    } else {
+      page.paragraph(
+          0,
+          "The smallest changes, each tried in a second run; to see it, give its --set lines to"
+              + " hornbook assess.");
+    }
+    int number = 0;
+    for (Care care : Care.values()) {
+      number = group(care, number);
+    }
+    if (one.more()) {
+      page.heading("There are others, further off: --most N shows more.");
+    }
+    reckoned();
+    return page.text();
+  }
+
+  private String sought() {
+    boolean technique = one.foot().technique(one.goal().subject()) != null;
+    return switch (one.goal().kind()) {
+      case ANY -> "what would change the advice";
+      case FIRST_CHOICE -> "what would make " + wanted() + " the first choice";
+      case USABLE ->
+          (technique ? "nothing makes " + wanted() + " the first choice; " : "")
+              + (technique ? "what would open it" : "what would make " + wanted() + " workable");
+      case REACHED -> wanted() + " is what the advice has already";
+    };
+  }
+
+  private String wanted() {
+    return words.labels(List.of(one.goal().subject()));
+  }
+
+  private String asNoted() {
+    String first =
+        one.foot()
+            .firstChoice()
+            .map(Judged::id)
+            .map(id -> "first choice " + words.labels(List.of(id)))
+            .orElse("no first choice");
+    String vet =
+        one.foot().urgency().map(urgency -> "the vet " + RuleWords.soon(urgency)).orElse("no vet");
+    return first + "; " + vet;
+  }
+
+  private String none() {
+    if (one.goal().kind() == Goal.Kind.REACHED) {
+      return "Without --to: what would change that.";
+    }
+    if (one.looked().isEmpty()) {
+      return "Nothing was measured or seen that bears on this foot, so nothing can be otherwise.";
+    }
+    String tried =
+        "Nothing within a horse's possible range does: no one thing measured or seen, and no two"
+            + " or three together"
+            + (Double.isInfinite(one.reach())
+                ? "."
+                : ", three tried as far as " + ContrastWords.off(one.reach()) + " off.");
+    return one.goal().kind() == Goal.Kind.USABLE
+        ? tried + " Why: hornbook why-not FILE " + one.goal().subject()
+        : tried;
+  }
+
+  private int group(Care care, int before) {
+    List<Contrast> own = one.contrasts().stream().filter(c -> c.care() == care).toList();
+    int number = before;
+    if (!own.isEmpty()) {
+      page.heading(heading(care));
+    }
+    for (Contrast contrast : own) {
+      number++;
+      contrast(contrast, number);
+    }
+    return number;
+  }
+
+  private static String heading(Care care) {
+    return switch (care) {
+      case MORE -> "MORE CARE, were it so. Look again where it may be.";
+      case OTHER -> "OTHER ADVICE, were it so: no more careful and no less.";
+      case LESS ->
+          "LESS CARE, and only were it truly so. This shows what the advice rests on. It is no"
+              + " target and no leave: measure again only to be right, never to get there; where"
+              + " two honest measures differ, go by the safer. What has called for the vet"
+              + " stays the vet's.";
+    };
+  }
+
+  private void contrast(Contrast contrast, int number) {
+    String only = contrast.care() == Care.LESS ? "only if truly " : "";
+    String off = " (" + ContrastWords.off(contrast) + ")";
+    page.hanging(0, 4, number + ". " + only + contrasts.changes(contrast) + off);
+    contrasts.gives(contrast).forEach(line -> page.hanging(4, 6, "-> " + line));
+    if (ContrastWords.callEases(contrast)) {
+      page.hanging(4, 4, "The call stands until the vet has said that it is not so.");
+    }
+    contrast.settings().forEach(set -> page.asIs(4, "--set \"" + set + "\""));
+  }
+
+  private void reckoned() {
+    page.heading("How it was reckoned");
+    List<Limit> errors =
+        one.contrasts().stream()
+            .flatMap(contrast -> contrast.changes().stream())
+            .filter(change -> change.what().tool() != null)
+            .map(change -> change.what().error())
+            .toList();
+    ErrorLines.of(errors, phrases).forEach(line -> page.hanging(2, 4, line));
+    page.hanging(2, 4, counted());
+    page.hanging(
+        2,
+        4,
+        "Left as they are: "
+            + one.fixed().stream().map(field -> field.label()).collect(Collectors.joining(", "))
+            + ", and what is in the van.");
+    int questions = one.foot().questions().size();
+    if (questions > 0) {
+      page.hanging(
+          2,
+          4,
+          "What was not looked at is no contrast but a question. There "
+              + (questions == 1 ? "is 1" : "are " + questions)
+              + ": hornbook assess tells which.");
+    }
+  }
+
+  private String counted() {
+    return "A grade or count errs by "
+        + phrases.of(one.grade())
+        + " ("
+        + one.grade().basis().word()
+        + "); a sign seen otherwise counts as "
+        + phrases.of(one.word())
+        + " measuring errors ("
+        + one.word().basis().word()
+        + ").";
+  }
+}

@@ -1,0 +1,31 @@
+package hornbook.study;
+
+import hornbook.advice.FootAdvice;
+import hornbook.assessment.Field;
+import hornbook.rulebook.fact.Limit;
+import java.util.List;
+
+/**
+ * The contrasts of one foot.
+ *
+ * @param foot the advice on what was noted
+ * @param goal what the contrasts bring about
+ * @param contrasts the nearest first, as many as were asked for at the most
+ * @param more whether there are others, further off
+ * @param reach how far off sets of three may be, together, to have been tried: infinite where all
+ *     were that could be nearer than those told
+ * @param looked all that was measured or seen and bears on the foot
+ * @param fixed the fields that are left alone, what is in the van apart
+ * @param grade the limit that says how far a grade or count may be off
+ * @param word the limit that says how many errors a sign seen otherwise counts as
+ */
+public record Contrasted(
+    FootAdvice foot,
+    Goal goal,
+    List<Contrast> contrasts,
+    boolean more,
+    double reach,
+    List<Looked> looked,
+    List<Field> fixed,
+    Limit grade,
+    Limit word) {}

@@ -1,0 +1,80 @@
+package hornbook.study;
+
+import hornbook.advice.Advisor;
+import hornbook.advice.FootAdvice;
+import hornbook.advice.RuleTable;
+import hornbook.advice.Standing;
+import hornbook.assessment.Assessment;
+import java.util.BitSet;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** One foot, and what would be advised were this or that otherwise. For use by one thread. */
+final class OnPaper {
+  private final Advisor advisor;
+  private final RuleTable table;
+  private final Assessment noted;
+  private final int foot;
+  private final BitSet met;
+  private final Standing standing;
+  private final Map<Standing, List<Turn>> turns = new IdentityHashMap<>();
+
+  OnPaper(Advisor advisor, RuleTable table, Assessment noted, FootAdvice advice) {
+    this.advisor = advisor;
+    this.table = table;
+    this.noted = noted;
+    this.foot = advice.index();
+    this.met = table.met(advice.sheet());
+    this.standing = Standing.of(advice);
+  }
+
+  Assessment noted() {
+    return noted;
+  }
+
+  /** The conditions of the rules that the foot meets as noted. */
+  BitSet met() {
+    return met;
+  }
+
+  /** The conditions it meets with something changed. */
+  BitSet met(Assessment changed) {
+    return table.met(advisor.sheet(changed, foot));
+  }
+
+  /** The conditions it meets with all these steps made, worked out anew. */
+  BitSet met(List<Step> steps) {
+    Assessment changed = noted;
+    for (Step step : steps) {
+      changed = step.on(changed);
+    }
+    return met(changed);
+  }
+
+  /** What the advice on a foot that meets these conditions comes to. */
+  Standing standing(BitSet met) {
+    return table.standing(met, noted.visit().vet());
+  }
+
+  /** The rules that keep a technique or support from use on a foot that meets these. */
+  BitSet barring(BitSet met, String subject) {
+    return table.barring(met, subject);
+  }
+
+  /** Whether some reason speaks for a technique or support on a foot that meets these. */
+  boolean spokenFor(BitSet met, String subject) {
+    return table.spokenFor(met, subject);
+  }
+
+  /** What would differ from the advice on what was noted. */
+  List<Turn> turns(Standing other) {
+    return turns.computeIfAbsent(
+        other, one -> Collections.unmodifiableList(Turn.between(standing, one)));
+  }
+
+  List<Turn> turns(BitSet met) {
+    return turns(standing(met));
+  }
+}
