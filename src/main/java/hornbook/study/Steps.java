@@ -20,7 +20,7 @@ import java.util.function.LongFunction;
  * which is then halved in on; to the end of what the field and the rest of the horse allow.
  */
 final class Steps {
-  private static final int MARK_BY_MARK = 60;
+  private static final int MARK_BY_MARK = 20;
   private static final double STRIDE = 1.15;
 
   private final OnPaper foot;
