@@ -10,8 +10,10 @@ import hornbook.study.Confidence.Retake;
 import hornbook.study.Measurement;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Writes how steady the advice is under measuring error, as plain text. */
 public final class ConfidenceText {

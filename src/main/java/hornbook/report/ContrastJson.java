@@ -60,7 +60,9 @@ public final class ContrastJson {
     json.writeObjectFieldStart("rulebook");
     json.writeStringField("version", book.version());
     json.writeStringField("digest", book.digest());
-    new PracticeJson(json, book, feet).write();
+    Set<Limit> used = new LinkedHashSet<>();
+    all.forEach(one -> used.addAll(one.errors()));
+    new PracticeJson(json, book, feet, used).write();
     json.writeEndObject();
     json.writeStringField("safety", Head.SAFETY);
     json.writeEndObject();
@@ -116,14 +118,8 @@ public final class ContrastJson {
   }
 
   private void errors(Contrasted one) throws IOException {
-    Set<Limit> limits = new LinkedHashSet<>();
-    one.looked().stream()
-        .filter(looked -> looked.tool() != null)
-        .forEach(looked -> limits.add(looked.error()));
-    limits.add(one.grade());
-    limits.add(one.word());
     json.writeArrayFieldStart("errors");
-    for (Limit limit : limits) {
+    for (Limit limit : one.errors()) {
       facts.fact(limit);
     }
     json.writeEndArray();

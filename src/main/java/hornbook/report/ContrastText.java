@@ -9,7 +9,9 @@ import hornbook.study.Contrast;
 import hornbook.study.Contrasted;
 import hornbook.study.Goal;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Writes the contrasts of a foot as plain text. */
@@ -36,7 +38,9 @@ public final class ContrastText {
       lines.add("");
     }
     List<FootAdvice> feet = all.stream().map(Contrasted::foot).toList();
-    for (Section practice : PracticePart.of(book, phrases, feet)) {
+    Set<Limit> used = new LinkedHashSet<>();
+    all.forEach(one -> used.addAll(one.errors()));
+    for (Section practice : PracticePart.of(book, phrases, feet, used)) {
       lines.addAll(new TextSection(practice, options.width(), true).lines(Paint.NONE));
       lines.add("");
     }

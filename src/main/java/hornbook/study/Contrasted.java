@@ -3,7 +3,9 @@ package hornbook.study;
 import hornbook.advice.FootAdvice;
 import hornbook.assessment.Field;
 import hornbook.rulebook.fact.Limit;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The contrasts of one foot.
@@ -28,4 +30,15 @@ public record Contrasted(
     List<Looked> looked,
     List<Field> fixed,
     Limit grade,
-    Limit word) {}
+    Limit word) {
+  /** The errors that what was looked at was reckoned with, each once. */
+  public Set<Limit> errors() {
+    Set<Limit> errors = new LinkedHashSet<>();
+    looked.stream()
+        .filter(one -> one.tool() != null)
+        .forEach(measured -> errors.add(measured.error()));
+    errors.add(grade);
+    errors.add(word);
+    return errors;
+  }
+}
