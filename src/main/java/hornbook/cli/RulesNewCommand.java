@@ -68,6 +68,7 @@ final class RulesNewCommand implements Task {
       told.append("\nTry it:   hornbook rules try --rules ")
           .append(shown)
           .append(" --trust-rules\n");
+      told.append("Check it: hornbook rules check ").append(shown).append(" --trust-rules\n");
       told.append("Use it:   hornbook assess --rules ").append(shown);
       told.append(" --trust-rules FILE\n");
       surroundings.print(told.toString());
