@@ -3,7 +3,6 @@ package hornbook.plan;
 import static hornbook.plan.Part.BUILD;
 
 import hornbook.assessment.Stretch;
-import hornbook.foot.GroundOutline;
 import java.util.List;
 
 /** A shoe bonded to sound wall. */
@@ -21,7 +20,7 @@ final class Gluing {
   /** Writes it, and gives the thickness of the bond. */
   Figure write() {
     Walls walls = new Walls(draft);
-    Figure free = heelsFree();
+    Figure free = HeelsFree.from(draft);
     double length = 0;
     for (Stretch sound : walls.sound()) {
       double to = free.known() ? Math.min(sound.to(), free.value()) : sound.to();
@@ -43,18 +42,6 @@ final class Gluing {
       volume(length, free, layer);
     }
     return layer;
-  }
-
-  /** Behind this place along the edge nothing is bonded, so that the heels can move. */
-  private Figure heelsFree() {
-    GroundOutline outline = draft.readings().outline();
-    Figure share = draft.limit("wall.heel-start");
-    return Figure.reckoned(
-        "edge up to which the shoe is bonded",
-        outline == null ? Double.NaN : outline.edgeLength() * share.value() / 100,
-        "mm",
-        "{share} of the edge of a foot {width} wide on a bearing length of {bearing}",
-        Parts.of("share", share).and("width", given.width()).and("bearing", given.bearingLength()));
   }
 
   private void cycles() {

@@ -110,7 +110,7 @@ final class Growing {
   private void grownOut(Stretch tallest, Outgrowing outgrowing) {
     Figure height = draft.given().height(tallest);
     Hole place = Walls.place(tallest);
-    Figure exit = Nailing.exit(draft);
+    Figure exit = new NailNumbers(draft).exit();
     aboveNailExit = outgrowing.dates(height, exit, "until the defect has passed the nail exits");
     ground = outgrowing.dates(height, null, "until the defect has reached the ground");
     String nailable = height.value() > exit.value() ? "growth.exit" : "growth.exit-passed";

@@ -5,7 +5,6 @@ import static hornbook.plan.Part.NAILS;
 import hornbook.advice.Verdict;
 import hornbook.assessment.Side;
 import hornbook.assessment.Stretch;
-import hornbook.assessment.Work;
 import hornbook.foot.FootReadings;
 import hornbook.foot.Interval;
 import hornbook.foot.Mapped;
@@ -24,12 +23,14 @@ import java.util.List;
 final class Nailing {
   private final Draft draft;
   private final FootReadings readings;
+  private final NailNumbers numbers;
   private final List<PlannedNail> nails = new ArrayList<>();
   private List<PlannedClip> clips = List.of();
 
   Nailing(Draft draft) {
     this.draft = draft;
     this.readings = draft.readings();
+    this.numbers = new NailNumbers(draft);
   }
 
   List<PlannedNail> nails() {
@@ -82,9 +83,9 @@ final class Nailing {
     Branch inner = branch(Side.MEDIAL);
     Branch outer = branch(Side.LATERAL);
     if (clipped()) {
-      clips = new Clips(draft).places(inner.sites(), outer.sites(), wanted(Side.MEDIAL));
+      clips = new Clips(draft).places(inner.sites(), outer.sites(), numbers.wanted(Side.MEDIAL));
     }
-    Figure exit = exit(draft);
+    Figure exit = numbers.exit();
     branch(inner, exit);
     branch(outer, exit);
     if (draft.technique() == Technique.CAST_WRAP) {
@@ -133,91 +134,21 @@ final class Nailing {
             && of(readings.nailsIfBehind(), side).count().low() >= least;
     NailBranch sites = behind ? of(readings.nailsIfBehind(), side) : usual;
     Interval count = sites.count();
-    return new Branch(sites, fit(count.low(), behind), fit(count.high(), behind), behind);
+    return new Branch(
+        sites, numbers.fit(count.low(), behind), numbers.fit(count.high(), behind), behind);
   }
 
   private static NailBranch of(NailSites sites, Side side) {
     return side == Side.MEDIAL ? sites.medial() : sites.lateral();
   }
 
-  private Figure fit(double count, boolean behind) {
-    return Figure.reckoned(
-        "nails that fit the branch",
-        count,
-        "",
-        "the most that stand {apart} apart in sound wall of {thick} or more, {end} clear of its"
-            + " ends, from {toe} to {rear} behind mid-toe",
-        Parts.of("apart", draft.limit("nails.spacing"))
-            .and("thick", draft.limit("nails.wall.least"))
-            .and("end", draft.limit("nails.end-clearance"))
-            .and("toe", draft.limit("nails.toe-clearance"))
-            .and("rear", rearmost(behind)));
-  }
-
-  private Figure rearmost(boolean behind) {
-    boolean fore = draft.assessed().limb().fore();
-    String limit =
-        behind ? "nails.waived-rearmost" : fore ? "nails.fore-rearmost" : "nails.hind-rearmost";
-    boolean widest = fore && !behind;
-    Figure reach =
-        Figure.measured(
-            widest ? "toe to widest part" : "bearing length",
-            widest ? readings.outline().toeToWidest() : readings.outline().bearingLength(),
-            "mm",
-            null);
-    double along =
-        behind
-            ? readings.limits().nailing().rearmostWaived(readings.outline())
-            : readings.rearmostNail();
-    return Figure.reckoned(
-        "rearmost nail, along the edge",
-        along,
-        "mm",
-        "the place on the edge that lies {share} of {reach} back from the toe",
-        Parts.of("share", draft.limit(limit)).and("reach", reach));
-  }
-
-  /** The usual number; behind the usual limit no more than hold. */
-  private int wanted(Branch branch) {
-    int usual = wanted(branch.sites().side());
-    double least = draft.limit("nails.branch.least").value();
-    return branch.behind() ? (int) Math.min(usual, least) : usual;
-  }
-
-  private int wanted(Side side) {
-    double weight = readings.weight().kg();
-    boolean heavy =
-        draft.assessment().horse().work() == Work.DRAUGHT
-            && draft.limit("nails.draught.weight").limit().allows(weight);
-    if (heavy) {
-      double both = draft.limit("nails.draught.usual").value();
-      return (int) (side == Side.LATERAL ? Math.ceil(both / 2) : Math.floor(both / 2));
-    }
-    boolean small =
-        readings.measures().width() != null
-            && readings.measures().width() <= draft.limit("nails.small-foot.width").value();
-    return small
-        ? (int) Math.ceil(draft.limit("nails.small.usual").value() / 2)
-        : (int) draft.limit("nails.branch.usual").value();
-  }
-
   private void branch(Branch branch, Figure exit) {
     Side side = branch.sites().side();
     Hole inner = new Hole.Word(side.word());
-    Figure usual =
-        Figure.reckoned(
-            "nails usual in the branch",
-            wanted(branch),
-            "",
-            "{branch} in a branch, {small} in both of a small foot, {heavy} in both of a heavy"
-                + " horse; {least} behind the usual limit",
-            Parts.of("branch", draft.limit("nails.branch.usual"))
-                .and("small", draft.limit("nails.small.usual"))
-                .and("heavy", draft.limit("nails.draught.usual"))
-                .and("least", draft.limit("nails.branch.least")));
+    Figure usual = numbers.usual(branch);
     NailBranch left = Clips.clear(branch.sites(), side, clips);
     List<Double> places =
-        NailRow.places(left, wanted(branch), draft.limit("nails.spacing-most").value());
+        NailRow.places(left, numbers.wanted(branch), draft.limit("nails.spacing-most").value());
     for (double at : places) {
       nails.add(nail(side, at, exit, branch.behind()));
     }
@@ -236,7 +167,7 @@ final class Nailing {
             .and("least", draft.limit("nails.branch.least"))
             .and("usual", usual)
             .and("set", set));
-    if (draft.technique() == Technique.CAST_WRAP && places.size() < wanted(branch)) {
+    if (draft.technique() == Technique.CAST_WRAP && places.size() < numbers.wanted(branch)) {
       intoWrap(inner, usual, set);
     } else if (places.size() < draft.limit("nails.branch.least").value()) {
       draft.say(NAILS, clipOn(side) ? "nails.few-clip" : "nails.few", "side", inner);
@@ -261,7 +192,7 @@ final class Nailing {
         Holes.of("side", side)
             .and("most", left)
             .and("apart", draft.limit("nails.spacing"))
-            .and("rear", rearmost(false)));
+            .and("rear", numbers.rearmost(false)));
   }
 
   private boolean clipOn(Side side) {
@@ -312,27 +243,5 @@ final class Nailing {
             Parts.of("least", draft.limit("nails.spacing"))
                 .and("most", draft.limit("nails.spacing-most")));
     return new PlannedNail(side, place, exit, stretch, behind);
-  }
-
-  /** One level line for all: the usual height, but no higher than a third of the toe. */
-  static Figure exit(Draft draft) {
-    Figure usual = draft.limit("nails.exit.usual");
-    Figure toe = draft.given().toeLength();
-    if (!toe.known()) {
-      return Figure.reckoned(
-          "height at which nails leave the wall",
-          usual.value(),
-          "mm",
-          "{usual}",
-          Parts.of("usual", usual));
-    }
-    Figure share = draft.limit("nails.exit-share");
-    double third = toe.value() * share.value() / 100;
-    return Figure.reckoned(
-        "height at which nails leave the wall",
-        Math.min(usual.value(), third),
-        "mm",
-        "{usual}, or {share} of the toe, {toe}, if that is less",
-        Parts.of("usual", usual).and("share", share).and("toe", toe));
   }
 }

@@ -62,6 +62,7 @@ final class Rebuilding {
             .and("thickness", thickness)
             .and("volume", volume));
     tooHigh(lost, height);
+    tooFarBack(lost);
     return volume;
   }
 
@@ -70,6 +71,14 @@ final class Rebuilding {
     Figure room = room(lost);
     if (room.known() && height.known() && height.value() > room.value()) {
       draft.say(BUILD, "repair.high", Holes.of("place", Walls.place(lost)).and("room", room));
+    }
+  }
+
+  /** Composite that runs into the heel is opened there, as a wrap is. */
+  private void tooFarBack(Stretch lost) {
+    Figure free = HeelsFree.from(draft);
+    if (free.known() && lost.to() > free.value()) {
+      draft.say(BUILD, "repair.heels", Holes.of("place", Walls.place(lost)).and("free", free));
     }
   }
 

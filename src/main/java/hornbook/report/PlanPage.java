@@ -14,11 +14,8 @@ import hornbook.report.PlanSection.Drawing;
 import hornbook.report.PlanSection.Lines;
 import hornbook.report.PlanSection.Table;
 import hornbook.rulebook.Rulebook;
-import hornbook.rulebook.Source;
 import hornbook.rulebook.fact.Bearing;
-import hornbook.rulebook.fact.Limit;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -45,7 +42,7 @@ final class PlanPage {
   private final Plan plan;
   private final PlanPhrases phrases;
   private final PlanTables tables;
-  private final Citations citations;
+  private final PlanGrounds grounds;
   private final Units units;
   private final List<PlanSection> sections = new ArrayList<>();
 
@@ -54,7 +51,7 @@ final class PlanPage {
     this.plan = plan;
     this.phrases = new PlanPhrases(plan.advice().rulebook(), units);
     this.tables = new PlanTables(plan, phrases);
-    this.citations = new Citations(plan.advice().rulebook());
+    this.grounds = new PlanGrounds(plan, phrases);
   }
 
   static List<PlanSection> of(Plan plan, Units units) {
@@ -84,9 +81,10 @@ final class PlanPage {
         part(part);
       }
       cautions();
-      numbers();
+      add("WHERE THE NUMBERS COME FROM", new Lines(grounds.numbers()));
+      add("WHAT THEY REST ON", new Lines(grounds.limits()));
     }
-    sources();
+    add("SOURCES", new Lines(grounds.works()));
     return sections;
   }
 
@@ -218,56 +216,5 @@ final class PlanPage {
                   : " For: " + String.join("; ", one.wantedFor()) + "."));
     }
     add("NOT MEASURED", new Lines(lines));
-  }
-
-  private void numbers() {
-    List<String> lines = new ArrayList<>();
-    plan.reckoned()
-        .forEach(
-            one -> {
-              String line =
-                  one.label()
-                      + " "
-                      + phrases.of(one)
-                      + " = "
-                      + phrases.formula(one)
-                      + " ("
-                      + one.basis().word()
-                      + works(one.sources())
-                      + ")";
-              if (!lines.contains(line)) {
-                lines.add(line);
-              }
-            });
-    add("WHERE THE NUMBERS COME FROM", new Lines(lines));
-    add("WHAT THEY REST ON", new Lines(plan.taken().stream().map(this::taken).toList()));
-  }
-
-  /** A limit of the trade with its ground: a work, or practice or memory, and the place in it. */
-  private String taken(Limit limit) {
-    return limit.label()
-        + " "
-        + phrases.of(limit)
-        + " ("
-        + limit.basis().word()
-        + works(List.of(limit.source()))
-        + "; "
-        + limit.locator()
-        + ")";
-  }
-
-  private static String works(Collection<String> sources) {
-    List<String> works = sources.stream().filter(Source::work).toList();
-    return works.isEmpty() ? "" : "; " + String.join(", ", works);
-  }
-
-  private void sources() {
-    List<String> lines =
-        plan.sources().stream()
-            .filter(Source::work)
-            .sorted()
-            .map(key -> citations.full(key) + " [" + key + "]")
-            .toList();
-    add("SOURCES", new Lines(lines));
   }
 }

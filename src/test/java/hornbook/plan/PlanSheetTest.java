@@ -113,6 +113,18 @@ class PlanSheetTest {
         .isCloseTo(net.value() * 1.2 * 1.18, within(1e-9));
   }
 
+  @Test
+  void compositeThatRunsIntoTheHeelIsLeftOpenThere() throws IOException {
+    Plan plan =
+        Jobs.plan(
+            torn("feet[0].wall[2].to=165 mm", "feet[0].wall[3].from=165 mm"),
+            Technique.PROSTHETIC_WALL,
+            Jobs.ANYWAY);
+    assertThat(Jobs.number(plan, "repair.heels", "free").value()).isLessThan(165);
+    Plan ahead = Jobs.plan(torn(), Technique.PROSTHETIC_WALL, Jobs.ANYWAY);
+    assertThat(Jobs.said(ahead, Part.BUILD)).doesNotContain("repair.heels");
+  }
+
   /**
    * By hand: 8 mm in layers of 1.2 is 7; the band is (86 - 10 + 37 - 10) / 2 high on the wall, and
    * runs on under the foot over wrap, wall of 9 mm and an eighth of an inch of sole.

@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.advice.Advice;
 import hornbook.assessment.Units;
+import hornbook.plan.Plan;
+import hornbook.plan.PlanMaker;
+import hornbook.plan.PlanWishes;
+import hornbook.plan.Technique;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -43,6 +47,19 @@ class ExactPagesTest {
     String digest = advice.rulebook().digest();
     assertThat(page).contains(digest);
     holds("torn-toe.md", page.replace(digest, "sha256:..."));
+  }
+
+  /** The cautions after it belong to other rules. */
+  @Test
+  void a_job_sheet_down_to_its_cautions() throws Exception {
+    Plan plan =
+        PlanMaker.plan(
+            Pages.advice("torn-toe"),
+            Pages.advice("torn-toe").feet().get(0),
+            Technique.PROSTHETIC_WALL,
+            PlanWishes.NONE.withDespite("to see the sheet"));
+    String page = PlanText.render(plan, Units.MM);
+    holds("torn-toe.plan.txt", page.substring(0, page.indexOf("=== CAUTIONS")));
   }
 
   private static String text(String name, Units units, Detail detail) throws Exception {

@@ -72,7 +72,8 @@ class PlanReportTest {
     for (Limit limit : glued.taken()) {
       assertThat(text)
           .containsIgnoringCase(limit.label())
-          .contains("(" + limit.basis().word() + ";", "; " + limit.locator() + ")");
+          .contains("(" + limit.basis().word() + ";")
+          .contains("; " + glued.advice().rulebook().locator(limit) + ")");
       assertThat(limits.findValuesAsText("id")).contains(limit.id());
     }
   }
