@@ -103,6 +103,7 @@ final class Arguments {
         PositionalParamSpec.builder()
             .paramLabel(label)
             .arity(arity)
+            .index(arity.endsWith("*") ? "0..*" : "0")
             .required(!arity.startsWith("0"))
             .type(List.class)
             .auxiliaryTypes(String.class)

@@ -28,7 +28,7 @@ final class RulesCheckCommand implements Task {
           "",
           "Examples:",
           "  hornbook rules check                            those of the program",
-          "  hornbook rules check yard-rules                 read only: nothing of them runs",
+          "  hornbook rules check yard-rules                 read, and not run",
           "  hornbook rules check yard-rules --trust-rules   with cases and contradictions",
           "",
           "Ends with 0 where nothing is wrong, and with 1 where something is.",

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -62,14 +63,17 @@ final class RuleWords {
 
   /** {@code at least 2}; for a limit that differs by limb or age each of its values. */
   private String bound(String id, boolean satisfies) {
-    List<Limit> limits = uses.limits(id);
-    Map<String, List<Limit>> bySide = new LinkedHashMap<>();
-    for (Limit limit : limits) {
-      bySide.computeIfAbsent(side(limit, satisfies), key -> new ArrayList<>()).add(limit);
-    }
-    List<String> bounds = new ArrayList<>();
-    bySide.forEach((side, same) -> bounds.add(side + where(same)));
-    return String.join("; ", bounds);
+    return each(uses.limits(id), limit -> side(limit, satisfies), "; ");
+  }
+
+  /** What is told of limits that share an id, once where it is the same of several. */
+  private static String each(List<Limit> limits, Function<Limit, String> told, String between) {
+    Map<String, List<Limit>> same = new LinkedHashMap<>();
+    limits.forEach(
+        limit -> same.computeIfAbsent(told.apply(limit), key -> new ArrayList<>()).add(limit));
+    List<String> each = new ArrayList<>();
+    same.forEach((words, those) -> each.add(words + where(those)));
+    return String.join(between, each);
   }
 
   /** Where any of these limits holds: what they do not share is left out. */
@@ -106,26 +110,25 @@ final class RuleWords {
     return only.isEmpty() ? "" : " (" + String.join(", ", only) + ")";
   }
 
-  /** {@code a crack at the quarter or heel, bleeding}. */
+  /** {@code a crack at the quarter or heel, that bleeds}. */
   static String of(Condition.OfCrack crack) {
-    return "a crack" + all(crack.words());
+    return "a crack" + all(" ", crack.words());
   }
 
   /** {@code a stretch of wall that is separated or crumbling, damp}. */
   static String of(Condition.OfStretch stretch) {
-    return "a stretch of wall" + all(stretch.words());
+    return "a stretch of wall" + all(" that is ", stretch.words());
   }
 
-  private static String all(Map<String, WordTest> tests) {
+  private static String all(String before, Map<String, WordTest> tests) {
     return tests.isEmpty()
         ? ""
         : tests.entrySet().stream()
-            .map(test -> told(test.getKey(), test.getValue()))
-            .collect(Collectors.joining(", ", " ", ""));
+            .map(test -> told(test.getKey(), words(test.getValue())))
+            .collect(Collectors.joining(", ", before, ""));
   }
 
-  private static String told(String field, WordTest test) {
-    String words = words(test);
+  private static String told(String field, String words) {
     boolean yes = words.equals("yes");
     return switch (field) {
       case "place" -> "at the " + words;
@@ -134,12 +137,11 @@ final class RuleWords {
           words.equals("full")
               ? "of full length"
               : "from the " + words.replace("full", "of full length");
-      case "depth" -> words;
-      case "state" -> "that is " + words;
-      case "bleeds" -> yes ? "bleeding" : "not bleeding";
-      case "moves" -> yes ? "moving" : "not moving";
+      case "bleeds" -> yes ? "that bleeds" : "that does not bleed";
+      case "moves" -> yes ? "that moves" : "that does not move";
       case "moist" -> yes ? "damp" : "dry";
-      default -> field + " " + words;
+      case "depth" -> "that is " + words;
+      default -> words;
     };
   }
 
@@ -228,8 +230,9 @@ final class RuleWords {
   private String filled(Condition condition) {
     if (condition instanceof Condition.OfLimit limit) {
       List<Limit> limits = uses.limits(limit.id());
-      boolean one = limits.stream().map(phrases::of).distinct().count() == 1;
-      return one ? phrases.of(limits.get(0)) : "<" + limits.get(0).label() + ">";
+      return limits.stream().map(phrases::of).distinct().count() == 1
+          ? phrases.of(limits.get(0))
+          : each(limits, phrases::of, " or ");
     }
     if (condition instanceof Condition.OfReading reading) {
       return "<" + Subjects.label(reading.what()) + ">";
@@ -240,6 +243,6 @@ final class RuleWords {
     if (condition instanceof Condition.OfFinding finding) {
       return book.findings().get(finding.what()).label();
     }
-    return condition instanceof Condition.OfCrack ? "<the crack>" : "<the stretch of wall>";
+    return condition instanceof Condition.OfCrack ? "<crack>" : "<stretch of wall>";
   }
 }
