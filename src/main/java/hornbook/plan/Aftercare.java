@@ -5,6 +5,7 @@ import static hornbook.plan.Part.TROT;
 import static hornbook.plan.Part.VET;
 
 import hornbook.advice.Question;
+import hornbook.assessment.Crack;
 import hornbook.assessment.Stretch;
 import hornbook.foot.Age;
 import hornbook.rulebook.fact.Urgency;
@@ -88,6 +89,7 @@ final class Aftercare {
             Holes.of("place", Walls.place(lost)).and("height", draft.given().height(lost)));
       }
     }
+    cracks();
     if (nails > 0) {
       draft.say(VET, "vet.nails", "nails", Figure.measured("nails driven", nails, "", null));
     }
@@ -105,6 +107,18 @@ final class Aftercare {
         draft.foot().urgency().map(urgency -> urgency.compareTo(Urgency.DAYS) <= 0).orElse(false);
     boolean unseen = draft.foot().questions().stream().anyMatch(Question::provisional);
     draft.say(VET, called ? "vet.referral" : unseen ? "vet.unseen" : "vet.sound");
+  }
+
+  private void cracks() {
+    List<Crack> cracks = draft.assessed().cracks();
+    if (cracks == null) {
+      return;
+    }
+    for (Crack crack : cracks) {
+      if (crack.place() != null) {
+        draft.say(VET, "vet.crack", "place", new Hole.Word(crack.place().word()));
+      }
+    }
   }
 
   private String label() {

@@ -25,6 +25,7 @@ final class Nailing {
   private final FootReadings readings;
   private final NailNumbers numbers;
   private final List<PlannedNail> nails = new ArrayList<>();
+  private final List<Figure> forWrap = new ArrayList<>();
   private List<PlannedClip> clips = List.of();
 
   Nailing(Draft draft) {
@@ -35,6 +36,19 @@ final class Nailing {
 
   List<PlannedNail> nails() {
     return List.copyOf(nails);
+  }
+
+  /** What to have to hand: nails for the horn, and those a wrap may take besides. */
+  List<Figure> materials() {
+    List<Figure> materials = new ArrayList<>();
+    if (!nails.isEmpty()) {
+      materials.add(Figure.measured("nails", nails.size(), "", null));
+    }
+    if (!forWrap.isEmpty()) {
+      double more = forWrap.stream().mapToDouble(Figure::value).sum();
+      materials.add(Figure.measured("more nails, if the wrap takes them", more, "", null));
+    }
+    return materials;
   }
 
   List<PlannedClip> clips() {
@@ -186,6 +200,7 @@ final class Nailing {
             "",
             "usual {usual} - in horn {set}",
             Parts.of("usual", usual).and("set", set));
+    forWrap.add(left);
     draft.say(
         NAILS,
         "nails.into-wrap",

@@ -107,9 +107,7 @@ public final class PlanMaker {
 
   private static List<Figure> materials(Building building, Nailing nailing) {
     List<Figure> materials = new ArrayList<>(building.materials());
-    if (!nailing.nails().isEmpty()) {
-      materials.add(Figure.measured("nails", nailing.nails().size(), "", null));
-    }
+    materials.addAll(nailing.materials());
     return List.copyOf(materials);
   }
 

@@ -255,6 +255,28 @@ class PlanSheetTest {
     assertThat(Jobs.said(foal, Part.OWNER)).contains("owner.foal").doesNotContain("owner.work");
   }
 
+  /** The outer branch takes one nail of the usual three in horn: two more may go into the wrap. */
+  @Test
+  void nailsForTheWrapAreToHandToo() throws IOException {
+    Plan plan = Jobs.plan(torn(), Technique.CAST_WRAP, Jobs.ANYWAY);
+    assertThat(plan.materials())
+        .filteredOn(one -> one.label().contains("nails"))
+        .extracting(Figure::value)
+        .containsExactly(4.0, 2.0);
+  }
+
+  @Test
+  void theVetIsToldOfEveryCrack() throws IOException {
+    Plan cracked =
+        Jobs.plan(
+            Jobs.exercise("quarter-crack-from-the-coronet"),
+            Technique.NAIL_ON_ADAPTED,
+            Jobs.ANYWAY);
+    assertThat(Jobs.said(cracked, Part.VET)).contains("vet.crack");
+    assertThat(Jobs.said(Jobs.plan(torn(), Technique.GLUE_ON, Jobs.ANYWAY), Part.VET))
+        .doesNotContain("vet.crack");
+  }
+
   @Test
   void nailsThatStandInAWrapAreTappedToo() throws IOException {
     Plan plan = Jobs.plan(torn(), Technique.CAST_WRAP, Jobs.ANYWAY);
