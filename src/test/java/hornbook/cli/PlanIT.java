@@ -90,14 +90,11 @@ class PlanIT {
 
   @Test
   void what_the_advice_rules_out_is_refused_with_its_reasons() {
-    String why = plan(TORN, "nail-on").refused(1).err();
-    assertThat(why)
+    Path sheet = folder.resolve("sheet.json");
+    Program.Run run = plan(TORN, "nail-on", "--format", "json", "-o", sheet.toString());
+    assertThat(run.refused(1).err())
         .contains("left fore: a nailed shoe is ruled out", "2 are the fewest that hold. [N003]")
         .contains("--despite");
-    Path sheet = folder.resolve("sheet.json");
-    String json =
-        plan(TORN, "nail-on", "--format", "json", "-o", sheet.toString()).refused(1).err();
-    assertThat(json).isEqualTo(why);
     assertThat(sheet).doesNotExist();
   }
 
@@ -108,9 +105,6 @@ class PlanIT {
     assertThat(words(page))
         .contains("a nailed shoe (ruled out)", "at the farrier's own wish: \"" + why + "\"")
         .contains("Ruled out: The weaker branch has sound wall for 1 nail");
-    JsonNode json = plan(TORN, "nail-on", "--despite", why, "--format", "json").done().json();
-    assertThat(json.path("despite").asText()).isEqualTo(why);
-    assertThat(json.path("verdict").asText()).isEqualTo("ruled-out");
   }
 
   @Test
@@ -131,11 +125,10 @@ class PlanIT {
     assertThat(json.path("materials")).isEmpty();
   }
 
-  @ParameterizedTest
-  @CsvSource({"nailon, nail-on", "wrap, cast-wrap"})
-  void a_technique_nobody_knows_is_answered_with_the_nearest(String written, String meant) {
-    assertThat(plan(TORN, written).refused(2).err())
-        .contains("there is no technique " + written, "nearest: " + meant)
+  @Test
+  void a_technique_nobody_knows_is_answered_with_the_nearest() {
+    assertThat(plan(TORN, "wrap").refused(2).err())
+        .contains("there is no technique wrap", "nearest: cast-wrap")
         .contains("prosthetic-wall");
   }
 
@@ -169,7 +162,6 @@ class PlanIT {
     assertThat(json.path("cautions").findValuesAsText("rule")).doesNotContain("M001");
     JsonNode acrylic = plan(TORN, "glue-on", "--format", "json").done().json();
     assertThat(acrylic.path("cautions").findValuesAsText("rule")).contains("M001");
-    plan(TORN, "glue-on", "--set", "feet[left-fore].signs.objectInPlace=true").ended(1);
   }
 
   /** By arithmetic: (90 + 10) : (30 + 10) is 2.5; the other way round 100 : 40 less 10 is 3. */
@@ -183,11 +175,7 @@ class PlanIT {
     assertThat(built.at("/footBefore/toeHeelRatio").asDouble()).isEqualTo(3);
     assertThat(built.at("/footAfter/toeHeelRatio").asDouble()).isEqualTo(2.5);
     assertThat(built.at("/footAfter/toeAngle").asDouble()).isEqualTo(48);
-    JsonNode solved =
-        plan(low, "cast-wrap", "--despite", "to see", "--target-ratio", "2.5", "--format", "json")
-            .done()
-            .json();
-    assertThat(solved.at("/footAfter/toeLength").asDouble()).isCloseTo(100, within(1e-6));
+
     String back =
         words(
             plan(
@@ -360,10 +348,7 @@ class PlanIT {
             limits:
               - {id: hairline.most, value: 12 mm, reason: "the hairline here is torn by brush"}
             """);
-    for (String form : List.of("text", "json")) {
-      String page = plan(TORN, "glue-on", "--practice", yard, "--format", form).done().out();
-      assertThat(page).contains("Hill Yard");
-      assertThat(words(page)).contains("12 mm");
-    }
+    String page = plan(TORN, "glue-on", "--practice", yard).done().out();
+    assertThat(words(page)).contains("LOCAL PRACTICE", "Hill Yard", "12 mm in place of 10 mm");
   }
 }
