@@ -21,8 +21,8 @@ final class CasesOption {
   }
 
   /**
-   * The cases named, or those of the rules: in a folder {@code cases} in theirs or beside it, and,
-   * where they are added to those of the program, the program's too.
+   * The cases named, or those of the rules: in a folder {@code cases} in theirs, or beside it. For
+   * rules that are added to those of the program, its own cases count too.
    *
    * @param own the folder of the rules; null for those of the program
    * @param book what was read of them
@@ -32,13 +32,14 @@ final class CasesOption {
     if (folder.value() != null) {
       folders.add(RulesFolder.of(folder.value()));
     } else {
-      if (own == null || shippedAmong(book, surroundings)) {
+      boolean added = own != null && shippedAmong(book, surroundings);
+      if (own == null || added) {
         folders.add(RulesFolder.shipped(surroundings).resolveSibling("cases"));
       }
       if (own != null) {
         Path inside = own.resolve("cases");
-        folders.add(
-            Files.isDirectory(inside) ? inside : own.toAbsolutePath().resolveSibling("cases"));
+        boolean beside = !added && !Files.isDirectory(inside);
+        folders.add(beside ? own.toAbsolutePath().resolveSibling("cases") : inside);
       }
     }
     try {

@@ -160,6 +160,7 @@ final class HandbookLists {
     for (Source source : book.sources().values()) {
       List<Part> parts = new ArrayList<>();
       limits(parts, "Limits from it", uses.limitsFrom(source.key()));
+      limits(parts, "Agrees with", uses.limitsAlsoFrom(source.key()));
       limits(parts, "Sees otherwise", uses.limitsDisputedBy(source.key()));
       List<RuleEntry> rules = uses.citing(source.key());
       if (!rules.isEmpty()) {

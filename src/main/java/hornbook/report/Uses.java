@@ -26,6 +26,11 @@ final class Uses {
     return limits(limit -> limit.source().equals(source));
   }
 
+  /** Limits of another source whose place in it names this one as well. */
+  List<Limit> limitsAlsoFrom(String source) {
+    return limits(limit -> List.of(limit.locator().split("[^a-z0-9-]+")).contains(source));
+  }
+
   List<Limit> limitsDisputedBy(String source) {
     return limits(limit -> limit.disputes().stream().anyMatch(one -> one.source().equals(source)));
   }
