@@ -76,14 +76,15 @@ public final class Advisor {
 
   private FootAdvice adviseFoot(Assessment assessment, int index, FactSheet sheet, boolean asking) {
     List<Firing> firings = firstOfEachRule(engine.fire(sheet.facts()));
-    List<ReferralGiven> referrals = referrals(firings);
+    Ground ground = new Ground(book, firings);
+    List<ReferralGiven> referrals = referrals(firings, ground);
     Urgency urgency = referrals.isEmpty() ? null : referrals.get(0).urgency();
     List<FindingGiven> findings = findings(firings);
     Set<String> defects = new LinkedHashSet<>();
     findings.stream().filter(FindingGiven::defect).forEach(finding -> defects.add(finding.id()));
     boolean directs = assessment.visit().vet() == VetRole.DIRECTING;
     Verdicts verdicts = new Verdicts(urgency, directs, defects);
-    Map<String, List<ReasonGiven>> reasons = reasons(sheet, firings, referrals, directs);
+    Map<String, List<ReasonGiven>> reasons = reasons(sheet, firings, ground, referrals, directs);
     List<Judged> techniques = verdicts.withFirstChoice(judge(book.techniques(), verdicts, reasons));
     List<Judged> supports = judge(book.supports(), verdicts, reasons);
     List<Question> questions =
@@ -110,7 +111,7 @@ public final class Advisor {
     return List.copyOf(first.values());
   }
 
-  private List<ReferralGiven> referrals(List<Firing> firings) {
+  private List<ReferralGiven> referrals(List<Firing> firings, Ground ground) {
     List<ReferralGiven> given = new ArrayList<>();
     for (Firing firing : firings) {
       if (firing.conclusion() instanceof Referral referral) {
@@ -124,7 +125,7 @@ public final class Advisor {
                 rule.id(),
                 referral.because(),
                 Wording.sources(rule, referral.because()),
-                Wording.basis(rule, referral.because())));
+                ground.under(rule, referral.because())));
       }
     }
     return Dangers.toldOnce(given);
@@ -150,12 +151,16 @@ public final class Advisor {
   }
 
   private Map<String, List<ReasonGiven>> reasons(
-      FactSheet sheet, List<Firing> firings, List<ReferralGiven> referrals, boolean vetDirects) {
+      FactSheet sheet,
+      List<Firing> firings,
+      Ground ground,
+      List<ReferralGiven> referrals,
+      boolean vetDirects) {
     Map<String, List<ReasonGiven>> bySubject = new LinkedHashMap<>();
     for (Firing firing : firings) {
       if (firing.conclusion() instanceof Reason reason) {
         RuleEntry rule = book.rules().get(firing.rule());
-        ReasonGiven given = given(sheet, rule, reason.bearing(), reason.because());
+        ReasonGiven given = given(sheet, rule, ground, reason.bearing(), reason.because());
         for (String subject : reason.subjects()) {
           bySubject.computeIfAbsent(subject, key -> new ArrayList<>()).add(given);
         }
@@ -166,7 +171,12 @@ public final class Advisor {
         boolean stops = referral.urgency() == Urgency.NOW && !vetDirects;
         RuleEntry rule = book.rules().get(referral.rule());
         ReasonGiven given =
-            given(sheet, rule, stops ? Bearing.RULES_OUT : Bearing.NEEDS_VET, referral.because());
+            given(
+                sheet,
+                rule,
+                ground,
+                stops ? Bearing.RULES_OUT : Bearing.NEEDS_VET,
+                referral.because());
         book.techniques().forEach(one -> add(bySubject, one, given));
         book.supports().forEach(one -> add(bySubject, one, given));
       }
@@ -179,7 +189,8 @@ public final class Advisor {
     bySubject.computeIfAbsent(subject.id(), key -> new ArrayList<>()).add(given);
   }
 
-  private ReasonGiven given(FactSheet sheet, RuleEntry rule, Bearing bearing, List<Cited> because) {
+  private ReasonGiven given(
+      FactSheet sheet, RuleEntry rule, Ground ground, Bearing bearing, List<Cited> because) {
     Cited observed = null;
     Limit limit = null;
     for (Cited fact : because) {
@@ -193,7 +204,7 @@ public final class Advisor {
         limit != null
             && observed instanceof Reading reading
             && Closeness.close(sheet, reading, limit);
-    Basis basis = Wording.basis(rule, because);
+    Basis basis = ground.under(rule, because);
     return new ReasonGiven(
         bearing,
         rule.id(),

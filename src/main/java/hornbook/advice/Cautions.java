@@ -18,6 +18,7 @@ public final class Cautions {
    */
   public static List<CautionGiven> of(
       Rulebook book, List<Firing> firings, Predicate<List<String>> fits) {
+    Ground ground = new Ground(book, firings);
     List<CautionGiven> given = new ArrayList<>();
     for (Firing firing : firings) {
       if (firing.conclusion() instanceof Caution caution) {
@@ -31,7 +32,7 @@ public final class Cautions {
                   rule.id(),
                   only,
                   Wording.sources(rule, caution.because()),
-                  Wording.basis(rule, caution.because())));
+                  ground.under(rule, caution.because())));
         }
       }
     }

@@ -2,9 +2,7 @@ package hornbook.advice;
 
 import hornbook.rulebook.Outcome;
 import hornbook.rulebook.RuleEntry;
-import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Cited;
-import hornbook.rulebook.fact.Finding;
 import hornbook.rulebook.fact.Limit;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -12,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Joins a rule's text with the facts it fired on, and adds up the ground it stands on. */
+/** Joins a rule's text with the facts it fired on, and adds up the works it stands on. */
 public final class Wording {
   private Wording() {}
 
@@ -38,25 +36,6 @@ public final class Wording {
     }
     keys.addAll(rule.text().sources());
     return List.copyOf(keys);
-  }
-
-  /**
-   * The weakest ground among the rule's own and that of every limit it rests on, however far down.
-   */
-  static Basis basis(RuleEntry rule, List<Cited> because) {
-    return weakest(rule.basis(), because);
-  }
-
-  private static Basis weakest(Basis basis, List<Cited> because) {
-    Basis weakest = basis;
-    for (Cited fact : because) {
-      if (fact instanceof Limit limit) {
-        weakest = weakest.weaker(limit.basis());
-      } else if (fact instanceof Finding finding) {
-        weakest = weakest(weakest, finding.because());
-      }
-    }
-    return weakest;
   }
 
   /** The facts by the names the rule gave them: a conclusion cites them in the rule's own order. */

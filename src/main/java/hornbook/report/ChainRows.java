@@ -110,7 +110,7 @@ final class ChainRows {
     if (!all && depth == DEEPEST) {
       return;
     }
-    List<RuleChain> makers = makers(link);
+    List<RuleChain> makers = link.decidingMakers();
     for (RuleChain maker : all ? makers : makers.subList(0, Math.min(1, makers.size()))) {
       addLinks(rows, maker, indent, weight, depth + 1);
       if (all) {
@@ -119,14 +119,8 @@ final class ChainRows {
     }
   }
 
-  /** Of the rules that make a finding those that did; where none did, all that could. */
-  private static List<RuleChain> makers(Link link) {
-    List<RuleChain> fired = link.makers().stream().filter(RuleChain::fired).toList();
-    return fired.isEmpty() ? link.makers() : fired;
-  }
-
   private String madeBy(Link link) {
-    List<RuleChain> makers = makers(link);
+    List<RuleChain> makers = link.decidingMakers();
     return makers.isEmpty() ? "" : " (" + makers.get(0).rule().id() + ")";
   }
 
@@ -148,7 +142,7 @@ final class ChainRows {
         .map(Limit::source)
         .forEach(keys::add);
     List<String> works = citations.brief(keys);
-    String basis = chain.rule().basis().word();
+    String basis = chain.basis().word();
     return works.isEmpty()
         ? "source: none; basis " + basis
         : "source: " + String.join("; ", works) + "; basis " + basis;

@@ -113,7 +113,7 @@ public final class ExplanationJson {
     json.writeStringField("title", chain.rule().title());
     holds(chain.truth());
     json.writeStringField("then", words.outcome(chain.rule()));
-    json.writeStringField("basis", chain.rule().basis().word());
+    json.writeStringField("basis", chain.basis().word());
     texts("sources", chain.rule().text().sources());
     int obstacle = chain.obstacle().map(chain.links()::indexOf).orElse(-1);
     json.writeFieldName("obstacle");

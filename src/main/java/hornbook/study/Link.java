@@ -27,4 +27,10 @@ public record Link(
   public Truth truth() {
     return state.truth();
   }
+
+  /** Of the rules that make the finding those that did; where none did, all that could. */
+  public List<RuleChain> decidingMakers() {
+    List<RuleChain> fired = makers.stream().filter(RuleChain::fired).toList();
+    return fired.isEmpty() ? makers : fired;
+  }
 }

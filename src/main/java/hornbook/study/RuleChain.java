@@ -2,6 +2,7 @@ package hornbook.study;
 
 import hornbook.advice.Truth;
 import hornbook.rulebook.RuleEntry;
+import hornbook.rulebook.fact.Basis;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,6 +18,18 @@ public record RuleChain(RuleEntry rule, Truth truth, List<Link> links) {
    */
   public Optional<Link> obstacle() {
     return first(Truth.FALSE).or(() -> first(Truth.UNKNOWN));
+  }
+
+  /** The weakest ground among the rule's own and that of every link, however far down. */
+  public Basis basis() {
+    Basis weakest = rule.basis();
+    for (Link link : links) {
+      weakest = link.asked() == null ? weakest : weakest.weaker(link.asked().basis());
+      for (RuleChain maker : link.decidingMakers()) {
+        weakest = weakest.weaker(maker.basis());
+      }
+    }
+    return weakest;
   }
 
   /** How many conditions do not hold. */
