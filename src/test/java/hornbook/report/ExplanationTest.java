@@ -53,9 +53,7 @@ class ExplanationTest {
           "null|NaN|Infinity|\\$|[Dd]rools|[Kk]ie\\b|Exception|hornbook\\.|java\\.|@[0-9a-f]{3}"
               + "|\\bfact\\b|[a-z]\\([)a-z]|\\bTRUE\\b|\\bUNKNOWN\\b|\\{\\w+\\}");
 
-  /**
-   * Every rule of the rule base against the case of every rule and each exercise.
-   */
+  /** Every rule of the rule base against the case of every rule and each exercise. */
   @Test
   void every_silent_rule_on_every_case_has_a_named_reason() throws Exception {
     int pairs = 0;
