@@ -29,7 +29,6 @@ public final class RuleTable {
   private final Rulebook book;
   private final List<Line> lines = new ArrayList<>();
   private final List<Row> rows = new ArrayList<>();
-  private final Map<Firings, Standing> remembered = new ConcurrentHashMap<>();
   private final Map<String, BitSet> barring = new ConcurrentHashMap<>();
 
   /** A condition that several rules may share, and the limit a reading is held against. */
@@ -41,9 +40,6 @@ public final class RuleTable {
    * @param finds the number of the finding the rule makes
    */
   private record Row(RuleEntry rule, int[] lines, int[] needs, int finds) {}
-
-  /** The numbers of the rules that fire. */
-  private record Firings(BitSet rules, boolean vetDirects) {}
 
   public RuleTable(Rulebook book) {
     this.book = book;
@@ -126,13 +122,6 @@ public final class RuleTable {
     return holding;
   }
 
-  /** What the advice on a foot that meets these conditions comes to. */
-  public Standing standing(BitSet met, VetRole vet) {
-    BitSet fired = fired(met);
-    boolean directs = vet == VetRole.DIRECTING;
-    return remembered.computeIfAbsent(new Firings(fired, directs), this::standing);
-  }
-
   /**
    * The numbers of the rules that keep a technique or support from use on a foot that meets these
    * conditions: those that rule it out or leave it to the vet, and the calls for the vet now or
@@ -177,7 +166,8 @@ public final class RuleTable {
         && reasons.subjects().contains(subject);
   }
 
-  private BitSet fired(BitSet met) {
+  /** The numbers of the rules that fire on a foot that meets these conditions. */
+  public BitSet fired(BitSet met) {
     BitSet fired = new BitSet(rows.size());
     BitSet found = new BitSet();
     for (int number = 0; number < rows.size(); number++) {
@@ -201,28 +191,29 @@ public final class RuleTable {
     return true;
   }
 
-  private Standing standing(Firings firings) {
+  /** What the advice on a foot comes to on which these rules fire. */
+  public Standing standing(BitSet fired, VetRole vet) {
     List<RuleState> states = new ArrayList<>();
     Set<String> findings = new TreeSet<>();
-    Set<String> fired = new TreeSet<>();
-    firings.rules().stream()
-        .mapToObj(rows::get)
+    Set<String> rules = new TreeSet<>();
+    fired.stream()
+        .mapToObj(number -> rows.get(number).rule())
         .forEach(
-            row -> {
-              states.add(new RuleState(row.rule(), List.of()));
-              fired.add(row.rule().id());
-              if (row.rule().outcome() instanceof Outcome.Finds finds) {
+            rule -> {
+              states.add(new RuleState(rule, List.of()));
+              rules.add(rule.id());
+              if (rule.outcome() instanceof Outcome.Finds finds) {
                 findings.add(finds.finding());
               }
             });
-    VetRole vet = firings.vetDirects() ? VetRole.DIRECTING : VetRole.NONE;
-    Prospects prospects = new Prospects(book, states, vet);
+    VetRole part = vet == VetRole.DIRECTING ? vet : VetRole.NONE;
+    Prospects prospects = new Prospects(book, states, part);
     Map<String, Verdict> techniques = new LinkedHashMap<>();
     book.techniques().forEach(one -> techniques.put(one.id(), prospects.verdict(one.id())));
     Map<String, Verdict> supports = new LinkedHashMap<>();
     book.supports().forEach(one -> supports.put(one.id(), prospects.verdict(one.id())));
     Map<String, Urgency> referrals = prospects.told();
     Set<String> cautions = new TreeSet<>(prospects.warned());
-    return new Standing(techniques, supports, referrals, findings, cautions, fired);
+    return new Standing(techniques, supports, referrals, findings, cautions, rules);
   }
 }

@@ -25,13 +25,9 @@ final class Barriers {
             : foot.barring(foot.met(), subject).stream().limit(MOST).toArray();
   }
 
-  boolean any() {
-    return rules.length > 0;
-  }
-
   /** One bit for each barrier that is gone on a foot that meets these conditions. */
   long gone(BitSet met) {
-    if (!any()) {
+    if (rules.length == 0) {
       return 0;
     }
     BitSet barring = foot.barring(met, subject);

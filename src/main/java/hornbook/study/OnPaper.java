@@ -6,20 +6,23 @@ import hornbook.advice.RuleTable;
 import hornbook.advice.Standing;
 import hornbook.assessment.Assessment;
 import java.util.BitSet;
-import java.util.Collections;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /** One foot, and what would be advised were this or that otherwise. For use by one thread. */
 final class OnPaper {
+  private static final int MOST_REMEMBERED = 10_000;
+
   private final Advisor advisor;
   private final RuleTable table;
   private final Assessment noted;
   private final int foot;
   private final BitSet met;
   private final Standing standing;
-  private final Map<Standing, List<Turn>> turns = new IdentityHashMap<>();
+
+  /** By the rules that fire. */
+  private final Map<BitSet, List<Turn>> remembered = new HashMap<>();
 
   OnPaper(Advisor advisor, RuleTable table, Assessment noted, FootAdvice advice) {
     this.advisor = advisor;
@@ -53,11 +56,6 @@ final class OnPaper {
     return met(changed);
   }
 
-  /** What the advice on a foot that meets these conditions comes to. */
-  Standing standing(BitSet met) {
-    return table.standing(met, noted.visit().vet());
-  }
-
   /** The rules that keep a technique or support from use on a foot that meets these. */
   BitSet barring(BitSet met, String subject) {
     return table.barring(met, subject);
@@ -68,13 +66,18 @@ final class OnPaper {
     return table.spokenFor(met, subject);
   }
 
-  /** What would differ from the advice on what was noted. */
-  List<Turn> turns(Standing other) {
-    return turns.computeIfAbsent(
-        other, one -> Collections.unmodifiableList(Turn.between(standing, one)));
-  }
-
-  List<Turn> turns(BitSet met) {
-    return turns(standing(met));
+  /** What would differ from the advice on what was noted, on a foot that meets these. */
+  List<Turn> turns(BitSet other) {
+    BitSet fired = table.fired(other);
+    List<Turn> known = remembered.get(fired);
+    if (known != null) {
+      return known;
+    }
+    Standing then = table.standing(fired, noted.visit().vet());
+    List<Turn> turns = List.copyOf(Turn.between(standing, then));
+    if (remembered.size() < MOST_REMEMBERED) {
+      remembered.put(fired, turns);
+    }
+    return turns;
   }
 }

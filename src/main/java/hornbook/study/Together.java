@@ -15,7 +15,7 @@ import java.util.Set;
  */
 final class Together {
   /** More sets of three than this are not tried while somebody waits. */
-  private static final long MOST_THREES = 100_000;
+  private static final int MOST_THREES = 30_000;
 
   /** How finely sets are told apart by how far off they are, in measuring errors. */
   private static final double GRAIN = 0.25;
@@ -26,8 +26,16 @@ final class Together {
   private final Pairs pairs;
   private final Barriers barriers;
 
+  /** How far off each step is, in measuring errors. */
+  private final double[] off;
+
   /** The nearest way yet to each turn, in measuring errors. */
   private final Map<Turn, Double> nearest = new HashMap<>();
+
+  /**
+   * The nearest way yet to what is asked for; infinite where nothing is asked for in particular.
+   */
+  private double reached = Double.POSITIVE_INFINITY;
 
   Together(OnPaper foot, List<Step> all, Goal goal) {
     this.foot = foot;
@@ -35,6 +43,7 @@ final class Together {
     this.steps = different(all);
     this.barriers = new Barriers(foot, goal.subject());
     this.pairs = new Pairs(foot, steps, barriers);
+    this.off = steps.stream().mapToDouble(Step::errors).toArray();
     all.forEach(step -> note(foot.turns(step.met()), step.errors()));
   }
 
@@ -53,22 +62,25 @@ final class Together {
 
   private void note(List<Turn> turns, double errors) {
     turns.forEach(turn -> nearest.merge(turn, errors, Math::min));
+    if (goal.subject() != null && turns.stream().anyMatch(goal::wants)) {
+      reached = Math.min(reached, errors);
+    }
   }
 
   /** Two steps, together nearer than so many errors. */
   List<List<Step>> twos(double below) {
+    double end = Math.min(below, reached);
     List<List<Step>> found = new ArrayList<>();
     List<Runnable> notes = new ArrayList<>();
-    for (int one = 0; one < steps.size(); one++) {
-      for (int other = one + 1; other < steps.size(); other++) {
-        double errors = errors(one, other);
-        if (errors >= below) {
+    for (int one = 0; one < off.length; one++) {
+      for (int other = one + 1; other < off.length; other++) {
+        double errors = off[one] + off[other];
+        if (errors >= end) {
           break;
         }
         BitSet met = pairs.met(one, other);
-        if (met != null && barriers.all(pairs.gone(one, other))) {
-          List<Turn> fewer = turns(steps.get(one).met(), steps.get(other).met());
-          if (news(met, errors, fewer)) {
+        if (met != null && barriers.all(pairs.gone(one, other)) && near(met, errors)) {
+          if (news(met, errors, turns(steps.get(one).met(), steps.get(other).met()))) {
             found.add(List.of(steps.get(one), steps.get(other)));
             notes.add(() -> note(foot.turns(met), errors));
           }
@@ -86,62 +98,55 @@ final class Together {
    * @param below what they have to be nearer than anyway
    */
   double reach(double below) {
-    double furthest = steps.isEmpty() ? 0 : 3 * steps.get(steps.size() - 1).errors() + GRAIN;
-    double high = Math.min(below, furthest);
-    if (barriers.any() || threesBelow(high) <= MOST_THREES) {
-      return below;
-    }
-    double low = 0;
-    while (high - low > GRAIN) {
-      double middle = (low + high) / 2;
-      if (threesBelow(middle) <= MOST_THREES) {
-        low = middle;
-      } else {
-        high = middle;
+    double end = Math.min(below, reached);
+    double furthest = off.length == 0 ? 0 : 3 * off[off.length - 1] + GRAIN;
+    int[] counts = new int[(int) (Math.min(end, furthest) / GRAIN) + 1];
+    threes(end, (one, other, third, errors) -> counts[(int) (errors / GRAIN)]++);
+    int count = 0;
+    for (int at = 0; at < counts.length; at++) {
+      count += counts[at];
+      if (count > MOST_THREES) {
+        return at * GRAIN;
       }
     }
-    return Math.floor(low / GRAIN) * GRAIN;
-  }
-
-  private long threesBelow(double below) {
-    long count = 0;
-    for (int one = 0; one < steps.size(); one++) {
-      int end = steps.size();
-      for (int other = one + 1; other < end; other++) {
-        double left = below - errors(one, other);
-        while (end > other + 1 && steps.get(end - 1).errors() >= left) {
-          end--;
-        }
-        count += end - other - 1;
-      }
-    }
-    return count;
+    return below;
   }
 
   /** Three steps, together nearer than so many errors. */
   List<List<Step>> threes(double below) {
     List<List<Step>> found = new ArrayList<>();
-    for (int one = 0; one < steps.size(); one++) {
-      for (int other = one + 1; other < steps.size() && errors(one, other) < below; other++) {
-        if (pairs.met(one, other) != null) {
-          threes(one, other, below, found);
-        }
-      }
-    }
+    threes(
+        Math.min(below, reached),
+        (one, other, third, errors) -> {
+          BitSet met = pairs.met(one, other, third);
+          if (met != null && near(met, errors) && news(met, errors, fewer(one, other, third))) {
+            found.add(List.of(steps.get(one), steps.get(other), steps.get(third)));
+          }
+        });
     return found;
   }
 
-  private void threes(int one, int other, double below, List<List<Step>> to) {
-    long gone = pairs.gone(one, other);
-    for (int third = other + 1; third < steps.size(); third++) {
-      double errors = errors(one, other) + steps.get(third).errors();
-      if (errors >= below) {
-        return;
-      }
-      if (barriers.all(gone | pairs.gone(one, third) | pairs.gone(other, third))) {
-        BitSet met = pairs.met(one, other, third);
-        if (met != null && near(met, errors) && news(met, errors, fewer(one, other, third))) {
-          to.add(List.of(steps.get(one), steps.get(other), steps.get(third)));
+  /** Three steps by their numbers, and how far off they are together. */
+  private interface Three {
+    void take(int one, int other, int third, double errors);
+  }
+
+  /** Hands on every three that are nearer, and could leave no barrier. */
+  private void threes(double below, Three to) {
+    for (int one = 0; one < off.length; one++) {
+      for (int other = one + 1; other < off.length && off[one] + off[other] < below; other++) {
+        if (pairs.met(one, other) == null) {
+          continue;
+        }
+        long gone = pairs.gone(one, other);
+        for (int third = other + 1; third < off.length; third++) {
+          double errors = off[one] + off[other] + off[third];
+          if (errors >= below) {
+            break;
+          }
+          if (barriers.all(gone | pairs.gone(one, third) | pairs.gone(other, third))) {
+            to.take(one, other, third, errors);
+          }
         }
       }
     }
@@ -178,9 +183,5 @@ final class Together {
 
   private boolean news(BitSet met, double errors, List<Turn> fewer) {
     return foot.turns(met).stream().anyMatch(turn -> near(turn, errors) && turn.newBeside(fewer));
-  }
-
-  private double errors(int one, int other) {
-    return steps.get(one).errors() + steps.get(other).errors();
   }
 }

@@ -44,7 +44,8 @@ class RuleTableTest {
 
   private static void agrees(Assessment assessment, String where) {
     for (FootAdvice foot : Shipped.ADVISOR.judge(assessment).feet()) {
-      Standing onPaper = TABLE.standing(TABLE.met(foot.sheet()), assessment.visit().vet());
+      Standing onPaper =
+          TABLE.standing(TABLE.fired(TABLE.met(foot.sheet())), assessment.visit().vet());
       assertThat(onPaper).as(where).isEqualTo(Standing.of(foot));
     }
   }
