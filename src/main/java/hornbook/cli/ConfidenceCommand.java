@@ -28,8 +28,7 @@ final class ConfidenceCommand implements Task {
           "  hornbook confidence tansy.yaml",
           "  hornbook confidence tansy.yaml --foot left-fore --runs 100000 --seed 7",
           "");
-  private final Value<String> file =
-      arguments.operand("FILE", "an assessment or a case; - is standard input");
+  private final Value<String> file = OneAssessment.file(arguments);
   private final FootOption foot = new FootOption(arguments);
   private final NumberOption runs =
       new NumberOption(
@@ -48,10 +47,7 @@ final class ConfidenceCommand implements Task {
           Long.MAX_VALUE,
           "where chance begins: the same seed gives the same answer; usually " + USUAL_SEED);
   private final ListFormatOption format = new ListFormatOption(arguments);
-  private final UnitsOption units = new UnitsOption(arguments);
-  private final SetOption set = new SetOption(arguments);
-  private final RulesOption rules = new RulesOption(arguments);
-  private final OutputOption output = new OutputOption(arguments);
+  private final OneAssessment about = new OneAssessment(arguments, file);
 
   ConfidenceCommand(Surroundings surroundings) {
     this.surroundings = surroundings;
@@ -64,14 +60,11 @@ final class ConfidenceCommand implements Task {
 
   @Override
   public ExitCode run() {
-    List<String> files = List.of(file.value());
-    output.spare(files);
     int wanted = (int) runs.number();
     long from = seed.number();
-    Assessment assessment =
-        Assessments.read(files, set.settings(), surroundings).get(0).assessment();
+    Assessment assessment = about.read(surroundings).assessment();
     List<Integer> feet = foot.of(assessment);
-    Advisor advisor = new Advisor(rules.of(surroundings).loaded());
+    Advisor advisor = about.advisor(surroundings);
     Confidences confidences = new Confidences(advisor, Runtime.getRuntime().availableProcessors());
     Progress progress = Progress.of(surroundings, (long) wanted * feet.size());
     List<Confidence> all = new ArrayList<>();
@@ -84,10 +77,10 @@ final class ConfidenceCommand implements Task {
       progress.end();
     }
     TextOptions options =
-        new TextOptions(units.units(), Detail.USUAL, false, TextOptions.USUAL_WIDTH);
-    output.deliver(
+        new TextOptions(about.units(), Detail.USUAL, false, TextOptions.USUAL_WIDTH);
+    about.deliver(
         format.json()
-            ? ConfidenceJson.of(all, advisor.book(), units.units())
+            ? ConfidenceJson.of(all, advisor.book(), about.units())
             : ConfidenceText.render(all, advisor.book(), options),
         surroundings);
     return ExitCode.DONE;

@@ -32,8 +32,7 @@ final class ContrastCommand implements Task {
           "  hornbook contrast tansy.yaml",
           "  hornbook contrast tansy.yaml --foot left-fore --to nail-on",
           "");
-  private final Value<String> file =
-      arguments.operand("FILE", "an assessment or a case; - is standard input");
+  private final Value<String> file = OneAssessment.file(arguments);
   private final Value<String> to =
       arguments.text(
           "SUBJECT",
@@ -49,10 +48,7 @@ final class ContrastCommand implements Task {
           "how many to show for each foot; usually " + Contrasts.USUAL);
   private final FootOption foot = new FootOption(arguments);
   private final ListFormatOption format = new ListFormatOption(arguments);
-  private final UnitsOption units = new UnitsOption(arguments);
-  private final SetOption set = new SetOption(arguments);
-  private final RulesOption rules = new RulesOption(arguments);
-  private final OutputOption output = new OutputOption(arguments);
+  private final OneAssessment about = new OneAssessment(arguments, file);
 
   ContrastCommand(Surroundings surroundings) {
     this.surroundings = surroundings;
@@ -65,19 +61,17 @@ final class ContrastCommand implements Task {
 
   @Override
   public ExitCode run() {
-    List<String> files = List.of(file.value());
-    output.spare(files);
     int wanted = (int) most.number();
-    ReadResult.Good read = Assessments.read(files, set.settings(), surroundings).get(0);
+    ReadResult.Good read = about.read(surroundings);
     List<Integer> feet = foot.of(read.assessment());
-    Advisor advisor = new Advisor(rules.of(surroundings).loaded());
+    Advisor advisor = about.advisor(surroundings);
     known(to.value(), advisor.book());
     List<Contrasted> all = contrasted(read, feet, wanted, advisor);
     TextOptions options =
-        new TextOptions(units.units(), Detail.USUAL, false, TextOptions.USUAL_WIDTH);
-    output.deliver(
+        new TextOptions(about.units(), Detail.USUAL, false, TextOptions.USUAL_WIDTH);
+    about.deliver(
         format.json()
-            ? ContrastJson.of(all, advisor.book(), units.units())
+            ? ContrastJson.of(all, advisor.book(), about.units())
             : ContrastText.render(all, advisor.book(), options),
         surroundings);
     return ExitCode.DONE;
@@ -85,7 +79,7 @@ final class ContrastCommand implements Task {
 
   private List<Contrasted> contrasted(
       ReadResult.Good read, List<Integer> feet, int wanted, Advisor advisor) {
-    Contrasts contrasts = new Contrasts(advisor, units.units());
+    Contrasts contrasts = new Contrasts(advisor, about.units());
     Progress progress = Progress.of(surroundings, (long) WHOLE * feet.size());
     List<Contrasted> all = new ArrayList<>();
     try {

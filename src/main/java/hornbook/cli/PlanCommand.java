@@ -50,8 +50,7 @@ final class PlanCommand implements Task {
           "  hornbook plan tansy.yaml --technique cast-wrap --target-ratio 2.5",
           "  hornbook plan tansy.yaml --technique nail-on --despite \"the vet wants it so\"",
           "");
-  private final Value<String> file =
-      arguments.operand("FILE", "an assessment or a case, in YAML or JSON; - is standard input");
+  private final Value<String> file = OneAssessment.file(arguments);
   private final Value<String> technique =
       arguments.text("TECHNIQUE", "what is to be done, as nail-on or cast-wrap", "--technique");
   private final Value<Limb> foot =
@@ -59,10 +58,7 @@ final class PlanCommand implements Task {
   private final WishOptions wishes = new WishOptions(arguments);
   private final Value<Form> form =
       arguments.word(Form.class, Form.TEXT, "plain text, JSON, or Markdown", "--format");
-  private final OutputOption output = new OutputOption(arguments);
-  private final UnitsOption units = new UnitsOption(arguments);
-  private final SetOption set = new SetOption(arguments);
-  private final RulesOption rules = new RulesOption(arguments);
+  private final OneAssessment about = new OneAssessment(arguments, file);
 
   PlanCommand(Surroundings surroundings) {
     this.surroundings = surroundings;
@@ -75,21 +71,19 @@ final class PlanCommand implements Task {
 
   @Override
   public ExitCode run() {
-    List<String> files = List.of(file.value());
-    output.spare(files);
     Technique chosen = technique();
-    ReadResult.Good read = Assessments.read(files, set.settings(), surroundings).get(0);
-    Advisor advisor = new Advisor(rules.of(surroundings).loaded());
+    ReadResult.Good read = about.read(surroundings);
+    Advisor advisor = about.advisor(surroundings);
     PlanWishes wished = wishes.in(advisor.book());
     check(chosen, wished, advisor.book());
     Advice advice = advisor.advise(read.assessment());
     Plan plan = plan(advice, foot(advice, chosen), chosen, wished);
     if (!plan.refused().isEmpty()) {
-      List<String> why = new ArrayList<>(PlanRefusal.why(plan, units.units()));
+      List<String> why = new ArrayList<>(PlanRefusal.why(plan, about.units()));
       why.add("to have the sheet all the same, say why: --despite \"...\"");
       throw Failure.of(ExitCode.REFUSED, PlanRefusal.what(plan), why.toArray(String[]::new));
     }
-    output.deliver(rendered(plan), surroundings);
+    about.deliver(rendered(plan), surroundings);
     return plan.workable() ? ExitCode.DONE : ExitCode.REFUSED;
   }
 
@@ -166,8 +160,8 @@ final class PlanCommand implements Task {
 
   private String rendered(Plan plan) {
     return switch (form.value()) {
-      case TEXT -> PlanText.render(plan, units.units());
-      case MARKDOWN -> PlanMarkdown.render(plan, units.units());
+      case TEXT -> PlanText.render(plan, about.units());
+      case MARKDOWN -> PlanMarkdown.render(plan, about.units());
       case JSON -> json(plan);
     };
   }
@@ -175,7 +169,7 @@ final class PlanCommand implements Task {
   private String json(Plan plan) {
     StringWriter text = new StringWriter();
     try {
-      PlanJson.write(plan, units.units(), text);
+      PlanJson.write(plan, about.units(), text);
     } catch (IOException never) {
       throw new UncheckedIOException(never);
     }

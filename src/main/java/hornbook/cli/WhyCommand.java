@@ -20,15 +20,11 @@ final class WhyCommand implements Task {
   private final Surroundings surroundings;
   private final boolean not;
   private final Arguments arguments;
-  private final Value<String> file;
   private final Value<String> subject;
   private final FootOption foot;
   private final Value<Boolean> full;
   private final ListFormatOption format;
-  private final UnitsOption units;
-  private final SetOption set;
-  private final RulesOption rules;
-  private final OutputOption output;
+  private final OneAssessment about;
 
   private WhyCommand(Surroundings surroundings, boolean not) {
     this.surroundings = surroundings;
@@ -51,7 +47,7 @@ final class WhyCommand implements Task {
             "",
             "Where one name means several things, say which: measure:lameness.",
             "");
-    file = arguments.operand("FILE", "an assessment or a case; - is standard input");
+    Value<String> file = OneAssessment.file(arguments);
     subject =
         arguments.operand(
             "SUBJECT",
@@ -59,10 +55,7 @@ final class WhyCommand implements Task {
     foot = new FootOption(arguments);
     full = arguments.flag("--full", "the whole tree");
     format = new ListFormatOption(arguments);
-    units = new UnitsOption(arguments);
-    set = new SetOption(arguments);
-    rules = new RulesOption(arguments);
-    output = new OutputOption(arguments);
+    about = new OneAssessment(arguments, file);
   }
 
   static Task why(Surroundings surroundings) {
@@ -80,11 +73,9 @@ final class WhyCommand implements Task {
 
   @Override
   public ExitCode run() {
-    List<String> files = List.of(file.value());
-    output.spare(files);
-    var read = Assessments.read(files, set.settings(), surroundings).get(0);
+    var read = about.read(surroundings);
     List<Integer> feet = foot.of(read.assessment());
-    Advisor advisor = new Advisor(rules.of(surroundings).loaded());
+    Advisor advisor = about.advisor(surroundings);
     SubjectNames names = new SubjectNames(advisor.book());
     Subject asked = names.named(subject.value()).orElseThrow(() -> unknown(names));
     Advice advice = advisor.advise(read.assessment());
@@ -93,16 +84,16 @@ final class WhyCommand implements Task {
       Explainer explainer = new Explainer(advice, advice.feet().get(at));
       all.add(not ? explainer.whyNot(asked) : explainer.why(asked));
     }
-    output.deliver(told(all, advisor.book()), surroundings);
+    about.deliver(told(all, advisor.book()), surroundings);
     return ExitCode.DONE;
   }
 
   private String told(List<Explanation> all, Rulebook book) {
     if (format.json()) {
-      return ExplanationJson.of(all, book, units.units());
+      return ExplanationJson.of(all, book, about.units());
     }
     Detail detail = full.value() ? Detail.FULL : Detail.USUAL;
-    TextOptions options = new TextOptions(units.units(), detail, false, TextOptions.USUAL_WIDTH);
+    TextOptions options = new TextOptions(about.units(), detail, false, TextOptions.USUAL_WIDTH);
     return ExplanationText.render(all, book, options);
   }
 

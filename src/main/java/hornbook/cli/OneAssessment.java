@@ -1,0 +1,58 @@
+package hornbook.cli;
+
+import hornbook.advice.Advisor;
+import hornbook.assessment.ReadResult;
+import hornbook.assessment.Units;
+import java.util.List;
+
+/** The one assessment a command is about: how it is read, held to rules, and answered. */
+final class OneAssessment {
+  private final Value<String> file;
+  private final UnitsOption units;
+  private final SetOption set;
+  private final RulesOption rules;
+  private final OutputOption output;
+
+  /**
+   * Adds the options that go with it.
+   *
+   * @param file the operand that {@link #file} has added
+   */
+  OneAssessment(Arguments arguments, Value<String> file) {
+    this.file = file;
+    units = new UnitsOption(arguments);
+    set = new SetOption(arguments);
+    rules = new RulesOption(arguments);
+    output = new OutputOption(arguments);
+  }
+
+  /** Adds the operand that names it. */
+  static Value<String> file(Arguments arguments) {
+    return arguments.operand(
+        "FILE", "an assessment or a case, in YAML or JSON; - is standard input");
+  }
+
+  /**
+   * The assessment, without a fault.
+   *
+   * @throws Failure with all its faults, or when the result would go in its place
+   */
+  ReadResult.Good read(Surroundings surroundings) {
+    List<String> files = List.of(file.value());
+    output.spare(files);
+    return Assessments.read(files, set.settings(), surroundings).get(0);
+  }
+
+  /** Advises by the rules asked for. */
+  Advisor advisor(Surroundings surroundings) {
+    return new Advisor(rules.of(surroundings).loaded());
+  }
+
+  Units units() {
+    return units.units();
+  }
+
+  void deliver(String result, Surroundings surroundings) {
+    output.deliver(result, surroundings);
+  }
+}
