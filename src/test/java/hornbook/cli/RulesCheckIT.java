@@ -50,13 +50,7 @@ class RulesCheckIT {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "limit-without-source",
-        "number-in-a-condition",
-        "opposite-where-they-overlap",
-        "no-bracket"
-      })
+  @ValueSource(strings = {"limit-without-source", "opposite-where-they-overlap"})
   void what_is_wrong_is_told_with_place_and_cure(String name) throws IOException {
     WrongRules.Wrong wrong = WrongRules.named(name);
     wrong.layOut(folder);
@@ -94,8 +88,6 @@ class RulesCheckIT {
   @Test
   void a_limit_no_case_goes_over_is_a_hole() throws IOException {
     WrongRules.layOutGood(folder);
-    String[] command = {"rules", "coverage", "--rules", "rules", "--trust-rules"};
-    assertThat(run(command).done().out()).contains("rules fired                     12 of 12");
     replace("cases/rules/S004.yaml", "over: 56 deg", "over: 55 deg");
     Path others = Files.move(folder.resolve("cases"), folder.resolve("others"));
     replace("others/rules/S004.yaml", "toeAngle: 58", "toeAngle: 55");
