@@ -5,24 +5,9 @@ import hornbook.assessment.ReadResult;
 import hornbook.report.TextOptions;
 import java.util.ArrayList;
 import java.util.List;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** The main job: assessments in, advice out. */
-final class AssessCommand implements Task {
-  private final Surroundings surroundings;
-  private final Arguments arguments =
-      new Arguments(
-          this,
-          "assess",
-          "Advice on a foot, from a written assessment.",
-          "",
-          "Examples:",
-          "  hornbook assess tansy.yaml",
-          "  hornbook assess --brief --units inch tansy.yaml",
-          "  hornbook assess --format html --output tansy.html tansy.yaml",
-          "  hornbook assess --set feet[0].signs.digitalPulse=bounding tansy.yaml",
-          "  hornbook assess --fail-on today monday/*.yaml",
-          "");
+final class AssessCommand extends Task {
   private final Value<List<String>> files =
       arguments.operands(
           "FILE", "1..*", "an assessment or a case, in YAML or JSON; - is standard input");
@@ -35,16 +20,22 @@ final class AssessCommand implements Task {
   private final FailOnOption failOn = new FailOnOption(arguments);
 
   AssessCommand(Surroundings surroundings) {
-    this.surroundings = surroundings;
+    super(
+        surroundings,
+        "assess",
+        "Advice on a foot, from a written assessment.",
+        "",
+        "Examples:",
+        "  hornbook assess tansy.yaml",
+        "  hornbook assess --brief --units inch tansy.yaml",
+        "  hornbook assess --format html --output tansy.html tansy.yaml",
+        "  hornbook assess --set feet[0].signs.digitalPulse=bounding tansy.yaml",
+        "  hornbook assess --fail-on today monday/*.yaml",
+        "");
   }
 
   @Override
-  public CommandSpec spec() {
-    return arguments.spec();
-  }
-
-  @Override
-  public ExitCode run() {
+  ExitCode run() {
     output.spare(files.value());
     boolean colour = output.toScreen() && surroundings.colour();
     TextOptions options =

@@ -2,32 +2,23 @@ package hornbook.cli;
 
 import java.util.stream.Collectors;
 import picocli.AutoComplete;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Writes the script that lets the shell complete commands, options and their words. */
-final class CompletionCommand implements Task {
-  private final Surroundings surroundings;
-  private final Arguments arguments =
-      new Arguments(
-          this,
-          "completion",
-          "A script that lets bash or zsh complete commands, options and words.",
-          "",
-          "Examples:",
-          "  source <(hornbook completion)            once, or for good in ~/.bashrc or ~/.zshrc",
-          "");
+final class CompletionCommand extends Task {
 
   CompletionCommand(Surroundings surroundings) {
-    this.surroundings = surroundings;
+    super(
+        surroundings,
+        "completion",
+        "A script that lets bash or zsh complete commands, options and words.",
+        "",
+        "Examples:",
+        "  source <(hornbook completion)            once, or for good in ~/.bashrc or ~/.zshrc",
+        "");
   }
 
   @Override
-  public CommandSpec spec() {
-    return arguments.spec();
-  }
-
-  @Override
-  public ExitCode run() {
+  ExitCode run() {
     String script = AutoComplete.bash("hornbook", Commands.whole(surroundings));
     String bare =
         script

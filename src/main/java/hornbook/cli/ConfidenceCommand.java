@@ -10,24 +10,11 @@ import hornbook.study.Confidence;
 import hornbook.study.Confidences;
 import java.util.ArrayList;
 import java.util.List;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** How steady the advice is under measuring error. */
-final class ConfidenceCommand implements Task {
+final class ConfidenceCommand extends Task {
   private static final long USUAL_SEED = 1;
 
-  private final Surroundings surroundings;
-  private final Arguments arguments =
-      new Arguments(
-          this,
-          "confidence",
-          "How steady the advice is under measuring error: the horse measured again",
-          "many times on paper, and the measures worth taking again.",
-          "",
-          "Examples:",
-          "  hornbook confidence tansy.yaml",
-          "  hornbook confidence tansy.yaml --foot left-fore --runs 100000 --seed 7",
-          "");
   private final Value<String> file = OneAssessment.file(arguments);
   private final FootOption foot = new FootOption(arguments);
   private final NumberOption runs =
@@ -50,16 +37,20 @@ final class ConfidenceCommand implements Task {
   private final OneAssessment about = new OneAssessment(arguments, file);
 
   ConfidenceCommand(Surroundings surroundings) {
-    this.surroundings = surroundings;
+    super(
+        surroundings,
+        "confidence",
+        "How steady the advice is under measuring error: the horse measured again",
+        "many times on paper, and the measures worth taking again.",
+        "",
+        "Examples:",
+        "  hornbook confidence tansy.yaml",
+        "  hornbook confidence tansy.yaml --foot left-fore --runs 100000 --seed 7",
+        "");
   }
 
   @Override
-  public CommandSpec spec() {
-    return arguments.spec();
-  }
-
-  @Override
-  public ExitCode run() {
+  ExitCode run() {
     int wanted = (int) runs.number();
     long from = seed.number();
     Assessment assessment = about.read(surroundings).assessment();

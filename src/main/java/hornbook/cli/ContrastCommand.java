@@ -14,24 +14,11 @@ import hornbook.study.Contrasts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** The smallest changes to what was measured or seen that change the advice. */
-final class ContrastCommand implements Task {
+final class ContrastCommand extends Task {
   private static final int WHOLE = 100;
 
-  private final Surroundings surroundings;
-  private final Arguments arguments =
-      new Arguments(
-          this,
-          "contrast",
-          "The smallest changes to what was measured or seen that change the advice:",
-          "one thing, or two or three together; the nearest first, each tried.",
-          "",
-          "Examples:",
-          "  hornbook contrast tansy.yaml",
-          "  hornbook contrast tansy.yaml --foot left-fore --to nail-on",
-          "");
   private final Value<String> file = OneAssessment.file(arguments);
   private final Value<String> to =
       arguments.text(
@@ -51,16 +38,20 @@ final class ContrastCommand implements Task {
   private final OneAssessment about = new OneAssessment(arguments, file);
 
   ContrastCommand(Surroundings surroundings) {
-    this.surroundings = surroundings;
+    super(
+        surroundings,
+        "contrast",
+        "The smallest changes to what was measured or seen that change the advice:",
+        "one thing, or two or three together; the nearest first, each tried.",
+        "",
+        "Examples:",
+        "  hornbook contrast tansy.yaml",
+        "  hornbook contrast tansy.yaml --foot left-fore --to nail-on",
+        "");
   }
 
   @Override
-  public CommandSpec spec() {
-    return arguments.spec();
-  }
-
-  @Override
-  public ExitCode run() {
+  ExitCode run() {
     int wanted = (int) most.number();
     ReadResult.Good read = about.read(surroundings);
     List<Integer> feet = foot.of(read.assessment());

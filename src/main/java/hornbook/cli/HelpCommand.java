@@ -4,27 +4,18 @@ import hornbook.assessment.Nearest;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** The help of a command, asked for by its name. */
-final class HelpCommand implements Task {
-  private final Surroundings surroundings;
-  private final Arguments arguments =
-      new Arguments(this, "help", "The help of a command, as --help gives it.");
+final class HelpCommand extends Task {
   private final Value<List<String>> names =
       arguments.operands("COMMAND", "0..*", "the command, in full");
 
   HelpCommand(Surroundings surroundings) {
-    this.surroundings = surroundings;
+    super(surroundings, "help", "The help of a command, as --help gives it.");
   }
 
   @Override
-  public CommandSpec spec() {
-    return arguments.spec();
-  }
-
-  @Override
-  public ExitCode run() {
+  ExitCode run() {
     CommandLine line = Commands.whole(surroundings);
     for (String name : names.value()) {
       List<String> known = new ArrayList<>(line.getSubcommands().keySet());

@@ -7,29 +7,11 @@ import hornbook.rulebook.LoadedRules;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Writes a blank assessment, with a word on every field. */
-final class NewCommand implements Task {
+final class NewCommand extends Task {
   private static final String SCHEMA = "schema/hornbook-assessment-1.schema.json";
 
-  private final Surroundings surroundings;
-  private final Arguments arguments =
-      new Arguments(
-          this,
-          "new",
-          "A blank assessment to fill in, with a word on how to look at or measure each thing;",
-          "or, with --ask, an interview that asks only what can still matter, the weightiest",
-          "first, and saves every answer.",
-          "",
-          "Examples:",
-          "  hornbook new --limb left-fore --output tansy.yaml",
-          "  hornbook new --limb left-fore --limb right-fore --units inch --output tansy.yaml",
-          "  hornbook new",
-          "  hornbook new --ask tansy.yaml",
-          "",
-          "Then, when it is filled in: hornbook assess tansy.yaml",
-          "");
   private final Value<List<Limb>> limbs =
       arguments.words(Limb.class, "the foot; may be given again", "--limb");
   private final Value<Boolean> ask =
@@ -41,16 +23,25 @@ final class NewCommand implements Task {
   private final OutputOption output = new OutputOption(arguments);
 
   NewCommand(Surroundings surroundings) {
-    this.surroundings = surroundings;
+    super(
+        surroundings,
+        "new",
+        "A blank assessment to fill in, with a word on how to look at or measure each thing;",
+        "or, with --ask, an interview that asks only what can still matter, the weightiest",
+        "first, and saves every answer.",
+        "",
+        "Examples:",
+        "  hornbook new --limb left-fore --output tansy.yaml",
+        "  hornbook new --limb left-fore --limb right-fore --units inch --output tansy.yaml",
+        "  hornbook new",
+        "  hornbook new --ask tansy.yaml",
+        "",
+        "Then, when it is filled in: hornbook assess tansy.yaml",
+        "");
   }
 
   @Override
-  public CommandSpec spec() {
-    return arguments.spec();
-  }
-
-  @Override
-  public ExitCode run() {
+  ExitCode run() {
     List<Limb> each = limbs.value().stream().distinct().toList();
     if (ask.value()) {
       return interview(each);

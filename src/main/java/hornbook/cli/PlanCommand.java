@@ -25,10 +25,9 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** The job sheet for a technique on a foot. */
-final class PlanCommand implements Task {
+final class PlanCommand extends Task {
   /** The forms there are. */
   enum Form {
     TEXT,
@@ -36,20 +35,6 @@ final class PlanCommand implements Task {
     MARKDOWN
   }
 
-  private final Surroundings surroundings;
-  private final Arguments arguments =
-      new Arguments(
-          this,
-          "plan",
-          "The job sheet for a technique on one foot: how it is done, in numbers.",
-          "",
-          "Examples:",
-          "  hornbook plan tansy.yaml --technique glue-on",
-          "  hornbook plan tansy.yaml --technique cast-wrap --add 8mm --dip 22C",
-          "  hornbook plan tansy.yaml --technique nail-on --foot left-fore --wedge 3deg",
-          "  hornbook plan tansy.yaml --technique cast-wrap --target-ratio 2.5",
-          "  hornbook plan tansy.yaml --technique nail-on --despite \"the vet wants it so\"",
-          "");
   private final Value<String> file = OneAssessment.file(arguments);
   private final Value<String> technique =
       arguments.text("TECHNIQUE", "what is to be done, as nail-on or cast-wrap", "--technique");
@@ -61,16 +46,22 @@ final class PlanCommand implements Task {
   private final OneAssessment about = new OneAssessment(arguments, file);
 
   PlanCommand(Surroundings surroundings) {
-    this.surroundings = surroundings;
+    super(
+        surroundings,
+        "plan",
+        "The job sheet for a technique on one foot: how it is done, in numbers.",
+        "",
+        "Examples:",
+        "  hornbook plan tansy.yaml --technique glue-on",
+        "  hornbook plan tansy.yaml --technique cast-wrap --add 8mm --dip 22C",
+        "  hornbook plan tansy.yaml --technique nail-on --foot left-fore --wedge 3deg",
+        "  hornbook plan tansy.yaml --technique cast-wrap --target-ratio 2.5",
+        "  hornbook plan tansy.yaml --technique nail-on --despite \"the vet wants it so\"",
+        "");
   }
 
   @Override
-  public CommandSpec spec() {
-    return arguments.spec();
-  }
-
-  @Override
-  public ExitCode run() {
+  ExitCode run() {
     Technique chosen = technique();
     ReadResult.Good read = about.read(surroundings);
     Advisor advisor = about.advisor(surroundings);

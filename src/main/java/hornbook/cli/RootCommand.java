@@ -1,25 +1,22 @@
 package hornbook.cli;
 
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** The program without a command. */
-final class RootCommand implements Task {
-  private final Arguments arguments =
-      new Arguments(
-          this,
-          "hornbook",
-          "Advice for a horse's foot whose wall can no longer be trusted: reasons,",
-          "cautions, and when it is the vet's case.",
-          "",
-          "Examples:",
-          "  hornbook new --limb left-fore --output tansy.yaml  a blank to fill in",
-          "  hornbook assess tansy.yaml                         the advice",
-          "  hornbook plan tansy.yaml --technique glue-on       the job sheet",
-          "  hornbook rules show N003                           one rule, its grounds",
-          "");
-
+final class RootCommand extends Task {
   RootCommand(Surroundings surroundings) {
+    super(
+        surroundings,
+        "hornbook",
+        "Advice for a horse's foot whose wall can no longer be trusted: reasons,",
+        "cautions, and when it is the vet's case.",
+        "",
+        "Examples:",
+        "  hornbook new --limb left-fore --output tansy.yaml  a blank to fill in",
+        "  hornbook assess tansy.yaml                         the advice",
+        "  hornbook plan tansy.yaml --technique glue-on       the job sheet",
+        "  hornbook rules show N003                           one rule, its grounds",
+        "");
     spec().versionProvider(new VersionText(surroundings));
     spec()
         .addOption(
@@ -37,12 +34,7 @@ final class RootCommand implements Task {
   }
 
   @Override
-  public CommandSpec spec() {
-    return arguments.spec();
-  }
-
-  @Override
-  public ExitCode run() {
+  ExitCode run() {
     throw Failure.told(ExitCode.USAGE, spec().commandLine().getUsageMessage());
   }
 }

@@ -7,36 +7,27 @@ import hornbook.rulebook.VersionNotes;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Tells what each version of the rule base changed. */
-final class RulesChangesCommand implements Task {
-  private final Surroundings surroundings;
-  private final Arguments arguments =
-      new Arguments(
-          this,
-          "changes",
-          "What each version of the rules changed, in plain words.",
-          "",
-          "Examples:",
-          "  hornbook rules changes",
-          "  hornbook rules changes --rules yard-rules",
-          "");
+final class RulesChangesCommand extends Task {
   private final Value<String> folder =
       arguments.text("DIR", "a folder of rules, in place of those of the program", "--rules");
   private final OutputOption output = new OutputOption(arguments);
 
   RulesChangesCommand(Surroundings surroundings) {
-    this.surroundings = surroundings;
+    super(
+        surroundings,
+        "changes",
+        "What each version of the rules changed, in plain words.",
+        "",
+        "Examples:",
+        "  hornbook rules changes",
+        "  hornbook rules changes --rules yard-rules",
+        "");
   }
 
   @Override
-  public CommandSpec spec() {
-    return arguments.spec();
-  }
-
-  @Override
-  public ExitCode run() {
+  ExitCode run() {
     Path rules =
         folder.value() == null ? RulesFolder.shipped(surroundings) : RulesFolder.of(folder.value());
     List<VersionNote> notes;

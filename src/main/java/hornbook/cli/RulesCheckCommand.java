@@ -12,27 +12,12 @@ import hornbook.study.RuleBaseCheck;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Looks a rule base over for everything a contributor can get wrong. */
-final class RulesCheckCommand implements Task {
+final class RulesCheckCommand extends Task {
   /** Any would do; the same one finds the same again. */
   private static final long SEED = 1;
 
-  private final Surroundings surroundings;
-  private final Arguments arguments =
-      new Arguments(
-          this,
-          "check",
-          "Look rules over: everything one can get wrong, with its place and its cure.",
-          "",
-          "Examples:",
-          "  hornbook rules check                            those of the program",
-          "  hornbook rules check yard-rules                 read, and not run",
-          "  hornbook rules check yard-rules --trust-rules   with cases and contradictions",
-          "",
-          "Ends with 0 where nothing is wrong, and with 1 where something is.",
-          "");
   private final Value<List<String>> operand =
       arguments.operands("DIR", "0..1", "rules of your own, whole or added to those shipped");
   private final Value<String> named = arguments.text("DIR", "the same", "--rules");
@@ -44,16 +29,22 @@ final class RulesCheckCommand implements Task {
   private final OutputOption output = new OutputOption(arguments);
 
   RulesCheckCommand(Surroundings surroundings) {
-    this.surroundings = surroundings;
+    super(
+        surroundings,
+        "check",
+        "Look rules over: everything one can get wrong, with its place and its cure.",
+        "",
+        "Examples:",
+        "  hornbook rules check                            those of the program",
+        "  hornbook rules check yard-rules                 read, and not run",
+        "  hornbook rules check yard-rules --trust-rules   with cases and contradictions",
+        "",
+        "Ends with 0 where nothing is wrong, and with 1 where something is.",
+        "");
   }
 
   @Override
-  public CommandSpec spec() {
-    return arguments.spec();
-  }
-
-  @Override
-  public ExitCode run() {
+  ExitCode run() {
     String folder = folder();
     Path rules = folder == null ? RulesFolder.shipped(surroundings) : RulesFolder.existing(folder);
     String where = folder == null ? "the program" : folder;

@@ -1,24 +1,22 @@
 package hornbook.cli;
 
 import picocli.CommandLine;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** The rule base itself. */
-final class RulesCommand implements Task {
-  private final Arguments arguments =
-      new Arguments(
-          this,
-          "rules",
-          "The rule base: what the rules are, and why.",
-          "",
-          "Examples:",
-          "  hornbook rules list --topic nailing",
-          "  hornbook rules show N003",
-          "  hornbook rules handbook --output handbook.html",
-          "  hornbook rules check yard-rules --trust-rules",
-          "");
+final class RulesCommand extends Task {
 
   RulesCommand(Surroundings surroundings) {
+    super(
+        surroundings,
+        "rules",
+        "The rule base: what the rules are, and why.",
+        "",
+        "Examples:",
+        "  hornbook rules list --topic nailing",
+        "  hornbook rules show N003",
+        "  hornbook rules handbook --output handbook.html",
+        "  hornbook rules check yard-rules --trust-rules",
+        "");
     spec().addSubcommand("list", new CommandLine(new RulesListCommand(surroundings).spec()));
     spec().addSubcommand("show", new CommandLine(new RulesShowCommand(surroundings).spec()));
     spec().addSubcommand("check", new CommandLine(new RulesCheckCommand(surroundings).spec()));
@@ -34,12 +32,7 @@ final class RulesCommand implements Task {
   }
 
   @Override
-  public CommandSpec spec() {
-    return arguments.spec();
-  }
-
-  @Override
-  public ExitCode run() {
+  ExitCode run() {
     throw Failure.told(ExitCode.USAGE, spec().commandLine().getUsageMessage());
   }
 }

@@ -8,25 +8,9 @@ import hornbook.study.CaseLibrary;
 import hornbook.study.Coverage;
 import hornbook.study.RuleCase;
 import java.io.IOException;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Tells how much of a rule base its cases put to the test. */
-final class RulesCoverageCommand implements Task {
-  private final Surroundings surroundings;
-  private final Arguments arguments =
-      new Arguments(
-          this,
-          "coverage",
-          "How much of the rules the cases put to the test: rules, conditions, limits.",
-          "",
-          "Examples:",
-          "  hornbook rules coverage",
-          "  hornbook rules coverage --full                  with every rule and limit",
-          "  hornbook rules coverage --rules yard-rules --trust-rules",
-          "  hornbook rules coverage --cases last-winter     what those cases would test",
-          "",
-          "Ends with 0 where nothing is left untested, and with 1 where something is.",
-          "");
+final class RulesCoverageCommand extends Task {
   private final CasesOption cases = new CasesOption(arguments);
   private final Value<Boolean> full =
       arguments.flag("--full", "every rule, condition and limit, not only what is lacking");
@@ -35,16 +19,23 @@ final class RulesCoverageCommand implements Task {
   private final OutputOption output = new OutputOption(arguments);
 
   RulesCoverageCommand(Surroundings surroundings) {
-    this.surroundings = surroundings;
+    super(
+        surroundings,
+        "coverage",
+        "How much of the rules the cases put to the test: rules, conditions, limits.",
+        "",
+        "Examples:",
+        "  hornbook rules coverage",
+        "  hornbook rules coverage --full                  with every rule and limit",
+        "  hornbook rules coverage --rules yard-rules --trust-rules",
+        "  hornbook rules coverage --cases last-winter     what those cases would test",
+        "",
+        "Ends with 0 where nothing is left untested, and with 1 where something is.",
+        "");
   }
 
   @Override
-  public CommandSpec spec() {
-    return arguments.spec();
-  }
-
-  @Override
-  public ExitCode run() {
+  ExitCode run() {
     LoadedRules loaded = rules.of(surroundings).loaded();
     CaseLibrary library = cases.sound(rules.folder(), loaded.book(), surroundings);
     Coverage coverage = coverage(loaded, library);

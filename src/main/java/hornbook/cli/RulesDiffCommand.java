@@ -14,24 +14,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Tells how two rule bases differ, and whose advice changes for it. */
-final class RulesDiffCommand implements Task {
+final class RulesDiffCommand extends Task {
   private static final String SHIPPED = "shipped";
 
-  private final Surroundings surroundings;
-  private final Arguments arguments =
-      new Arguments(
-          this,
-          "diff",
-          "What is different in another rule base, and which cases' advice changes for it.",
-          "",
-          "Examples:",
-          "  hornbook rules diff shipped yard-rules --trust-rules",
-          "  hornbook rules diff old-rules shipped --trust-rules --cases last-winter",
-          "  hornbook rules diff shipped shipped --practice yard.yaml",
-          "");
   private final Value<String> before =
       arguments.operand("OLD", "a folder of rules, or shipped for those of the program");
   private final Value<String> after = arguments.operand("NEW", "the same");
@@ -44,16 +31,20 @@ final class RulesDiffCommand implements Task {
   private final OutputOption output = new OutputOption(arguments);
 
   RulesDiffCommand(Surroundings surroundings) {
-    this.surroundings = surroundings;
+    super(
+        surroundings,
+        "diff",
+        "What is different in another rule base, and which cases' advice changes for it.",
+        "",
+        "Examples:",
+        "  hornbook rules diff shipped yard-rules --trust-rules",
+        "  hornbook rules diff old-rules shipped --trust-rules --cases last-winter",
+        "  hornbook rules diff shipped shipped --practice yard.yaml",
+        "");
   }
 
   @Override
-  public CommandSpec spec() {
-    return arguments.spec();
-  }
-
-  @Override
-  public ExitCode run() {
+  ExitCode run() {
     LoadedRules old = loaded(before.value());
     LoadedRules now = practice.on(loaded(after.value()), surroundings);
     RulesDiff diff = RulesDiff.of(old, now, feet());

@@ -8,27 +8,14 @@ import hornbook.study.FiredCase;
 import hornbook.study.RuleCase;
 import java.io.IOException;
 import java.util.Map;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Writes the whole rule base as one book. */
-final class RulesHandbookCommand implements Task {
+final class RulesHandbookCommand extends Task {
   private enum Form {
     HTML,
     MARKDOWN
   }
 
-  private final Surroundings surroundings;
-  private final Arguments arguments =
-      new Arguments(
-          this,
-          "handbook",
-          "All the rules as one book, to read, to print, and to object to.",
-          "",
-          "Examples:",
-          "  hornbook rules handbook --output handbook.html",
-          "  hornbook rules handbook --format markdown --output handbook.md",
-          "  hornbook rules handbook --practice yard.yaml -o our-handbook.html",
-          "");
   private final Value<Form> form =
       arguments.word(
           Form.class, Form.HTML, "a page for the browser and the printer, or Markdown", "--format");
@@ -38,16 +25,20 @@ final class RulesHandbookCommand implements Task {
   private final OutputOption output = new OutputOption(arguments);
 
   RulesHandbookCommand(Surroundings surroundings) {
-    this.surroundings = surroundings;
+    super(
+        surroundings,
+        "handbook",
+        "All the rules as one book, to read, to print, and to object to.",
+        "",
+        "Examples:",
+        "  hornbook rules handbook --output handbook.html",
+        "  hornbook rules handbook --format markdown --output handbook.md",
+        "  hornbook rules handbook --practice yard.yaml -o our-handbook.html",
+        "");
   }
 
   @Override
-  public CommandSpec spec() {
-    return arguments.spec();
-  }
-
-  @Override
-  public ExitCode run() {
+  ExitCode run() {
     LoadedRules loaded = rules.of(surroundings).loaded();
     Map<String, FiredCase> fired = fired(loaded);
     output.deliver(

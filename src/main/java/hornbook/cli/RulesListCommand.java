@@ -6,22 +6,9 @@ import hornbook.report.RuleList;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.Topic;
 import java.util.List;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Lists the rules by topic. */
-final class RulesListCommand implements Task {
-  private final Surroundings surroundings;
-  private final Arguments arguments =
-      new Arguments(
-          this,
-          "list",
-          "List the rules by topic.",
-          "",
-          "Examples:",
-          "  hornbook rules list",
-          "  hornbook rules list --topic nailing",
-          "  hornbook rules list --format json --output rules.json",
-          "");
+final class RulesListCommand extends Task {
   private final Value<String> topic =
       arguments.text("TOPIC", "only the rules of this topic", "--topic");
   private final ListFormatOption format = new ListFormatOption(arguments);
@@ -29,16 +16,20 @@ final class RulesListCommand implements Task {
   private final OutputOption output = new OutputOption(arguments);
 
   RulesListCommand(Surroundings surroundings) {
-    this.surroundings = surroundings;
+    super(
+        surroundings,
+        "list",
+        "List the rules by topic.",
+        "",
+        "Examples:",
+        "  hornbook rules list",
+        "  hornbook rules list --topic nailing",
+        "  hornbook rules list --format json --output rules.json",
+        "");
   }
 
   @Override
-  public CommandSpec spec() {
-    return arguments.spec();
-  }
-
-  @Override
-  public ExitCode run() {
+  ExitCode run() {
     Rulebook book = rules.of(surroundings).book();
     List<Topic> topics = topics(book);
     String list =

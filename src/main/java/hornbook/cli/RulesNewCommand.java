@@ -7,21 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Map;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Begins a rule of one's own. */
-final class RulesNewCommand implements Task {
-  private final Surroundings surroundings;
-  private final Arguments arguments =
-      new Arguments(
-          this,
-          "new",
-          "Begin a rule of your own: the rule, its text, its limit, and the case that fires it.",
-          "",
-          "Examples:",
-          "  hornbook rules new our-yard --dir yard-rules",
-          "  hornbook rules new our-yard --dir yard-rules --title \"Feet left too long\"",
-          "");
+final class RulesNewCommand extends Task {
   private final Value<String> topic =
       arguments.operand("TOPIC", "what the rule is about, in small letters: our-yard");
   private final Value<String> folder =
@@ -30,16 +18,19 @@ final class RulesNewCommand implements Task {
       arguments.text("TEXT", "the title of the rule, in words of the trade", "--title");
 
   RulesNewCommand(Surroundings surroundings) {
-    this.surroundings = surroundings;
+    super(
+        surroundings,
+        "new",
+        "Begin a rule of your own: the rule, its text, its limit, and the case that fires it.",
+        "",
+        "Examples:",
+        "  hornbook rules new our-yard --dir yard-rules",
+        "  hornbook rules new our-yard --dir yard-rules --title \"Feet left too long\"",
+        "");
   }
 
   @Override
-  public CommandSpec spec() {
-    return arguments.spec();
-  }
-
-  @Override
-  public ExitCode run() {
+  ExitCode run() {
     Rulebook book = surroundings.rules().book();
     if (!RuleStarter.TOPIC.matcher(topic.value()).matches()) {
       throw Failure.usage(

@@ -11,10 +11,9 @@ import hornbook.study.ReviewTally;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Asks the trade about the limits, and reads what it answers. */
-final class RulesReviewCommand implements Task {
+final class RulesReviewCommand extends Task {
   private enum Form {
     CSV,
     HTML,
@@ -23,18 +22,6 @@ final class RulesReviewCommand implements Task {
 
   private static final String BLANK = "a blank questionnaire: hornbook rules review";
 
-  private final Surroundings surroundings;
-  private final Arguments arguments =
-      new Arguments(
-          this,
-          "review",
-          "A questionnaire on every limit, the weakest ground first; or what was answered in it.",
-          "",
-          "Examples:",
-          "  hornbook rules review --output limits.csv           for a spreadsheet",
-          "  hornbook rules review --format html -o limits.html  to print",
-          "  hornbook rules review --read anna.csv ben.csv       what they agree on",
-          "");
   private final Value<Form> form =
       arguments.word(
           Form.class, Form.CSV, "for a spreadsheet, a page to print, or Markdown", "--format");
@@ -46,16 +33,20 @@ final class RulesReviewCommand implements Task {
   private final OutputOption output = new OutputOption(arguments);
 
   RulesReviewCommand(Surroundings surroundings) {
-    this.surroundings = surroundings;
+    super(
+        surroundings,
+        "review",
+        "A questionnaire on every limit, the weakest ground first; or what was answered in it.",
+        "",
+        "Examples:",
+        "  hornbook rules review --output limits.csv           for a spreadsheet",
+        "  hornbook rules review --format html -o limits.html  to print",
+        "  hornbook rules review --read anna.csv ben.csv       what they agree on",
+        "");
   }
 
   @Override
-  public CommandSpec spec() {
-    return arguments.spec();
-  }
-
-  @Override
-  public ExitCode run() {
+  ExitCode run() {
     boolean named = !files.value().isEmpty();
     if (named != reading.value()) {
       throw Failure.usage(

@@ -9,24 +9,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Shows one rule, or one of the other things the rule base knows by name. */
-final class RulesShowCommand implements Task {
-  private final Surroundings surroundings;
-  private final Arguments arguments =
-      new Arguments(
-          this,
-          "show",
-          "Show one rule: what it says and asks, why, its limits, sources, and the case that fires it.",
-          "",
-          "Examples:",
-          "  hornbook rules show N003                  a rule",
-          "  hornbook rules show nails.branch.least    a limit",
-          "  hornbook rules show low-heels             a finding",
-          "  hornbook rules show glue-on               a technique or a support",
-          "  hornbook rules show lungwitz-1913         a source",
-          "");
+final class RulesShowCommand extends Task {
   private final Value<String> id =
       arguments.operand("ID", "the id of a rule, limit, finding, technique, support or source");
   private final ListFormatOption format = new ListFormatOption(arguments);
@@ -35,16 +20,22 @@ final class RulesShowCommand implements Task {
   private final OutputOption output = new OutputOption(arguments);
 
   RulesShowCommand(Surroundings surroundings) {
-    this.surroundings = surroundings;
+    super(
+        surroundings,
+        "show",
+        "Show one rule: what it says and asks, why, its limits, sources, and the case that fires it.",
+        "",
+        "Examples:",
+        "  hornbook rules show N003                  a rule",
+        "  hornbook rules show nails.branch.least    a limit",
+        "  hornbook rules show low-heels             a finding",
+        "  hornbook rules show glue-on               a technique or a support",
+        "  hornbook rules show lungwitz-1913         a source",
+        "");
   }
 
   @Override
-  public CommandSpec spec() {
-    return arguments.spec();
-  }
-
-  @Override
-  public ExitCode run() {
+  ExitCode run() {
     Rulebook book = rules.of(surroundings).book();
     String rule = id.value().toUpperCase(Locale.ROOT);
     String known = book.rules().containsKey(rule) ? rule : id.value();

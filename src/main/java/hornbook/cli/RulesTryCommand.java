@@ -7,33 +7,24 @@ import hornbook.study.RuleCase;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Runs the cases of one's own rules. */
-final class RulesTryCommand implements Task {
-  private final Surroundings surroundings;
-  private final Arguments arguments =
-      new Arguments(
-          this,
-          "try",
-          "Run the cases of your own rules: each has to fire, and to be silent on its near-miss.",
-          "",
-          "Examples:",
-          "  hornbook rules try --rules yard-rules --trust-rules",
-          "");
+final class RulesTryCommand extends Task {
   private final RulesOption rules = new RulesOption(arguments);
 
   RulesTryCommand(Surroundings surroundings) {
-    this.surroundings = surroundings;
+    super(
+        surroundings,
+        "try",
+        "Run the cases of your own rules: each has to fire, and to be silent on its near-miss.",
+        "",
+        "Examples:",
+        "  hornbook rules try --rules yard-rules --trust-rules",
+        "");
   }
 
   @Override
-  public CommandSpec spec() {
-    return arguments.spec();
-  }
-
-  @Override
-  public ExitCode run() {
+  ExitCode run() {
     Path folder = rules.folder();
     if (folder == null) {
       throw Failure.usage(

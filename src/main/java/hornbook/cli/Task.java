@@ -3,14 +3,29 @@ package hornbook.cli;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** A command: what may be given to it, and what it does then. */
-interface Task {
+abstract class Task {
+  final Surroundings surroundings;
+  final Arguments arguments;
+
+  /**
+   * A command that takes nothing yet.
+   *
+   * @param header what it does, and examples: the first lines of its help
+   */
+  Task(Surroundings surroundings, String name, String... header) {
+    this.surroundings = surroundings;
+    this.arguments = new Arguments(this, name, header);
+  }
+
   /** Its name, arguments and help. */
-  CommandSpec spec();
+  final CommandSpec spec() {
+    return arguments.spec();
+  }
 
   /**
    * Does it, once the arguments are read, and says how the program is to end.
    *
    * @throws Failure when it cannot be done
    */
-  ExitCode run();
+  abstract ExitCode run();
 }

@@ -13,66 +13,55 @@ import hornbook.study.Subject;
 import hornbook.study.SubjectNames;
 import java.util.ArrayList;
 import java.util.List;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Why something is so on a foot, or why it is not: {@code why} and {@code why-not}. */
-final class WhyCommand implements Task {
-  private final Surroundings surroundings;
+final class WhyCommand extends Task {
   private final boolean not;
-  private final Arguments arguments;
-  private final Value<String> subject;
-  private final FootOption foot;
-  private final Value<Boolean> full;
-  private final ListFormatOption format;
-  private final OneAssessment about;
+  private final Value<String> file = OneAssessment.file(arguments);
+  private final Value<String> subject =
+      arguments.operand(
+          "SUBJECT", "a technique, support, referral, caution, finding, measure or rule by its id");
+  private final FootOption foot = new FootOption(arguments);
+  private final Value<Boolean> full = arguments.flag("--full", "the whole tree");
+  private final ListFormatOption format = new ListFormatOption(arguments);
+  private final OneAssessment about = new OneAssessment(arguments, file);
 
-  private WhyCommand(Surroundings surroundings, boolean not) {
-    this.surroundings = surroundings;
+  private WhyCommand(Surroundings surroundings, String name, boolean not, String header) {
+    super(
+        surroundings,
+        name,
+        header,
+        "",
+        "Examples:",
+        "  hornbook " + name + " tansy.yaml nail-on        a technique or a support",
+        "  hornbook " + name + " tansy.yaml lameness       a call for the vet",
+        "  hornbook " + name + " tansy.yaml low-heels      what was found",
+        "  hornbook " + name + " tansy.yaml heelLength     a measure or a sign",
+        "  hornbook " + name + " tansy.yaml N003 --full    a rule, all of it",
+        "",
+        "Where one name means several things, say which: measure:lameness.",
+        "");
     this.not = not;
-    String name = not ? "why-not" : "why";
-    arguments =
-        new Arguments(
-            this,
-            name,
-            not
-                ? "Why something is not so: the first thing that failed, and how far off it was."
-                : "Why something is so: from the fields of the file to the verdict.",
-            "",
-            "Examples:",
-            "  hornbook " + name + " tansy.yaml nail-on        a technique or a support",
-            "  hornbook " + name + " tansy.yaml lameness       a call for the vet",
-            "  hornbook " + name + " tansy.yaml low-heels      what was found",
-            "  hornbook " + name + " tansy.yaml heelLength     a measure or a sign",
-            "  hornbook " + name + " tansy.yaml N003 --full    a rule, all of it",
-            "",
-            "Where one name means several things, say which: measure:lameness.",
-            "");
-    Value<String> file = OneAssessment.file(arguments);
-    subject =
-        arguments.operand(
-            "SUBJECT",
-            "a technique, support, referral, caution, finding, measure or rule by its id");
-    foot = new FootOption(arguments);
-    full = arguments.flag("--full", "the whole tree");
-    format = new ListFormatOption(arguments);
-    about = new OneAssessment(arguments, file);
   }
 
   static Task why(Surroundings surroundings) {
-    return new WhyCommand(surroundings, false);
+    return new WhyCommand(
+        surroundings,
+        "why",
+        false,
+        "Why something is so: from the fields of the file to the verdict.");
   }
 
   static Task whyNot(Surroundings surroundings) {
-    return new WhyCommand(surroundings, true);
+    return new WhyCommand(
+        surroundings,
+        "why-not",
+        true,
+        "Why something is not so: the first thing that failed, and how far off it was.");
   }
 
   @Override
-  public CommandSpec spec() {
-    return arguments.spec();
-  }
-
-  @Override
-  public ExitCode run() {
+  ExitCode run() {
     var read = about.read(surroundings);
     List<Integer> feet = foot.of(read.assessment());
     Advisor advisor = about.advisor(surroundings);
