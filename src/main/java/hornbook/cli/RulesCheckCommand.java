@@ -74,18 +74,23 @@ final class RulesCheckCommand extends Task {
 
   private RuleBaseCheck check(Path rules, boolean shipped) throws IOException {
     RulebookReader.Draft draft = RulebookReader.inspect(rules);
-    if (!draft.faults().isEmpty() || !shipped && !trust.value()) {
-      return RuleBaseCheck.read(draft.book(), draft.faults());
+    if (!draft.faults().isEmpty()) {
+      return RuleBaseCheck.faulty(draft.book(), draft.faults());
+    }
+    Path own = shipped ? null : rules;
+    CaseLibrary library = cases.of(own, draft.book(), surroundings);
+    if (!shipped && !trust.value()) {
+      return RuleBaseCheck.untrusted(draft.book(), library);
     }
     try {
       LoadedRules loaded =
           shipped ? surroundings.rules().loaded() : RulesFolder.loaded(rules, surroundings);
       if (!loaded.book().digest().equals(draft.book().digest())) {
-        return RuleBaseCheck.read(draft.book(), List.of(changed(rules)));
+        return RuleBaseCheck.faulty(draft.book(), List.of(changed(rules)));
       }
-      return run(loaded, cases.of(shipped ? null : rules, loaded.book(), surroundings));
+      return run(loaded, library);
     } catch (RuleBaseFaulty refused) {
-      return RuleBaseCheck.read(draft.book(), refused.faults());
+      return RuleBaseCheck.faulty(draft.book(), refused.faults());
     }
   }
 

@@ -63,8 +63,9 @@ public final class RulesCheckText {
       case FAULTY ->
           "not run: cases and contradictions can be looked at once the faults below are mended";
       case UNTRUSTED ->
-          "not run: cases and contradictions show only when the rules run as a program; if you"
-              + " trust whoever wrote them, add --trust-rules";
+          "not run: whether the cases do what they are there for, and contradictions, show only"
+              + " when the rules run as a program; if you trust whoever wrote them, add"
+              + " --trust-rules";
     };
   }
 }

@@ -36,6 +36,17 @@ public final class CaseCheck {
    * @param done takes the number of cases that are done
    */
   List<RuleFault> faults(CaseLibrary library, LongConsumer done) throws IOException {
+    List<RuleFault> faults = new ArrayList<>(written(book, library));
+    long cases = 0;
+    for (Map.Entry<String, RuleCase> one : library.rules().entrySet()) {
+      faults.addAll(faults(one.getKey(), one.getValue()));
+      done.accept(++cases);
+    }
+    return faults;
+  }
+
+  /** What shows without running a case: those that cannot be read, and rules without one. */
+  public static List<RuleFault> written(Rulebook book, CaseLibrary library) {
     List<RuleFault> faults = new ArrayList<>(library.faults());
     Set<String> unread = new HashSet<>();
     library.faults().forEach(fault -> unread.add(fault.rule()));
@@ -43,11 +54,6 @@ public final class CaseCheck {
       if (!library.rules().containsKey(rule.id()) && !unread.contains(rule.id())) {
         faults.add(missing(rule));
       }
-    }
-    long cases = 0;
-    for (Map.Entry<String, RuleCase> one : library.rules().entrySet()) {
-      faults.addAll(faults(one.getKey(), one.getValue()));
-      done.accept(++cases);
     }
     return faults;
   }

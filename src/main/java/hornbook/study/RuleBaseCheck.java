@@ -29,9 +29,14 @@ public record RuleBaseCheck(
     faults = faults.stream().sorted().distinct().toList();
   }
 
-  /** Of a rule base that was not run. */
-  public static RuleBaseCheck read(Rulebook book, List<RuleFault> faults) {
-    return new RuleBaseCheck(book, faults, faults.isEmpty() ? Reach.UNTRUSTED : Reach.FAULTY, 0, 0);
+  /** Of a rule base that has to be mended before it can be run. */
+  public static RuleBaseCheck faulty(Rulebook book, List<RuleFault> faults) {
+    return new RuleBaseCheck(book, faults, Reach.FAULTY, 0, 0);
+  }
+
+  /** Of one that nobody said is trusted; its cases were only read, too. */
+  public static RuleBaseCheck untrusted(Rulebook book, CaseLibrary library) {
+    return new RuleBaseCheck(book, CaseCheck.written(book, library), Reach.UNTRUSTED, 0, 0);
   }
 
   /** Of one that was run. */

@@ -36,6 +36,12 @@ class RulesCheckIT {
     WrongRules.layOutGood(folder);
     String told = run("rules", "check", "rules").done().out().replaceAll("\\s+", " ");
     assertThat(told).contains("12 rules", "not run", "add --trust-rules", "in what was read");
+    Path one = folder.resolve("cases/rules/S004.yaml");
+    String written = Files.readString(one);
+    Files.delete(one);
+    assertThat(run("rules", "check", "rules").ended(1).out())
+        .contains("S004: the rule has no case", "add --trust-rules");
+    Files.writeString(one, written);
     assertThat(cache).isEmptyDirectory();
     JsonNode run =
         run("rules", "check", "--rules", "rules", "--trust-rules", "--format", "json")
