@@ -1,5 +1,6 @@
 package hornbook.cli;
 
+import hornbook.rulebook.RulebookLacks;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import picocli.CommandLine;
@@ -26,6 +27,10 @@ public final class Hornbook {
       surroundings.err().print(Misuse.told(misused));
       return ExitCode.USAGE.number();
     } catch (Failure failure) {
+      surroundings.err().print(failure.text());
+      return failure.code().number();
+    } catch (RulebookLacks lacks) {
+      Failure failure = Failure.usage(lacks.getMessage(), lacks.cure());
       surroundings.err().print(failure.text());
       return failure.code().number();
     } catch (Throwable fault) {

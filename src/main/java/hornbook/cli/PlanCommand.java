@@ -9,7 +9,6 @@ import hornbook.assessment.ReadResult;
 import hornbook.plan.Plan;
 import hornbook.plan.PlanMaker;
 import hornbook.plan.PlanWishes;
-import hornbook.plan.RulebookLacks;
 import hornbook.plan.Technique;
 import hornbook.report.PlanJson;
 import hornbook.report.PlanMarkdown;
@@ -68,7 +67,7 @@ final class PlanCommand extends Task {
     PlanWishes wished = wishes.in(advisor.book());
     check(chosen, wished, advisor.book());
     Advice advice = advisor.advise(read.assessment());
-    Plan plan = plan(advice, foot(advice, chosen), chosen, wished);
+    Plan plan = PlanMaker.plan(advice, foot(advice, chosen), chosen, wished);
     if (!plan.refused().isEmpty()) {
       List<String> why = new ArrayList<>(PlanRefusal.why(plan, about.units()));
       why.add("to have the sheet all the same, say why: --despite \"...\"");
@@ -139,14 +138,6 @@ final class PlanCommand extends Task {
     String choices =
         feet.stream().map(one -> "--foot " + one.limb().word()).collect(Collectors.joining(", "));
     return Failure.usage(what, "say which: " + choices);
-  }
-
-  private static Plan plan(Advice advice, FootAdvice foot, Technique technique, PlanWishes wishes) {
-    try {
-      return PlanMaker.plan(advice, foot, technique, wishes);
-    } catch (RulebookLacks lacks) {
-      throw Failure.usage(lacks.getMessage(), "write it into its folder plan");
-    }
   }
 
   private String rendered(Plan plan) {

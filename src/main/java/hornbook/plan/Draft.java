@@ -7,7 +7,7 @@ import hornbook.assessment.Assessment;
 import hornbook.assessment.Foot;
 import hornbook.foot.FootReadings;
 import hornbook.rulebook.Instruction;
-import hornbook.rulebook.fact.Limit;
+import hornbook.rulebook.RulebookLacks;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
@@ -90,11 +90,7 @@ final class Draft {
    * @throws RulebookLacks when the rule base has none for such a foot
    */
   Figure limit(String id) {
-    Limit limit = foot.sheet().limits().get(id);
-    if (limit == null) {
-      throw new RulebookLacks("limit " + id + " for such a foot");
-    }
-    return Figure.of(limit);
+    return Figure.of(RulebookLacks.limit(foot.sheet().limits(), id));
   }
 
   /** A limit that something is multiplied by. */
@@ -134,7 +130,7 @@ final class Draft {
   Line line(String id, Map<String, Hole> holes) {
     Instruction instruction = advice.rulebook().instructions().get(id);
     if (instruction == null) {
-      throw new RulebookLacks("instruction " + id);
+      throw new RulebookLacks("instruction " + id, "write it into its folder plan");
     }
     boolean whole = true;
     for (Hole hole : holes.values()) {

@@ -8,6 +8,7 @@ import hornbook.assessment.AssessmentReader;
 import hornbook.assessment.ReadResult;
 import hornbook.assessment.Setting;
 import hornbook.assessment.Units;
+import hornbook.rulebook.RulebookLacks;
 import hornbook.rulebook.fact.Limit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -72,8 +73,8 @@ public final class Contrasts {
         search.reach,
         looked,
         LookedAt.leftAlone(read.assessment()),
-        limits.get("error.grade"),
-        limits.get("error.word"));
+        RulebookLacks.limit(limits, "error.grade"),
+        RulebookLacks.limit(limits, "error.word"));
   }
 
   private final class Search {

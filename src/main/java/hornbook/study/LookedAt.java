@@ -9,6 +9,7 @@ import hornbook.assessment.OneWord;
 import hornbook.assessment.WholeNumber;
 import hornbook.assessment.WordList;
 import hornbook.rulebook.ReadingKind;
+import hornbook.rulebook.RulebookLacks;
 import hornbook.rulebook.fact.Limit;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -70,7 +71,7 @@ final class LookedAt {
             || field.field().kind() instanceof Flag
             || field.field().kind() instanceof WordList;
     if (word || field.field().kind() instanceof WholeNumber) {
-      Limit error = limits.get(word ? "error.word" : "error.grade");
+      Limit error = RulebookLacks.limit(limits, word ? "error.word" : "error.grade");
       to.add(Looked.seen(field.path(), field.field(), field.value(), error));
     }
   }

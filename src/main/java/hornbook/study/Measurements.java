@@ -8,6 +8,7 @@ import hornbook.assessment.FieldValue;
 import hornbook.assessment.Fields;
 import hornbook.assessment.Side;
 import hornbook.assessment.Unit;
+import hornbook.rulebook.RulebookLacks;
 import hornbook.rulebook.fact.Limit;
 import hornbook.study.Instruments.Instrument;
 import java.util.ArrayList;
@@ -64,10 +65,7 @@ final class Measurements {
   }
 
   private Measurement measurement(FieldValue field, Instrument instrument) {
-    Limit error = limits.get(instrument.error());
-    if (error == null) {
-      throw new IllegalStateException("the rule base has no limit " + instrument.error());
-    }
+    Limit error = RulebookLacks.limit(limits, instrument.error());
     return new Measurement(
         List.of(field.path()),
         List.of(AssessmentEdit.of(field.path())),

@@ -1,5 +1,6 @@
 package hornbook.study;
 
+import hornbook.rulebook.RulebookLacks;
 import hornbook.rulebook.fact.Limit;
 import java.util.Map;
 
@@ -14,7 +15,9 @@ import java.util.Map;
 public record MeasuringErrors(Limit deviations, Limit shared) {
 
   static MeasuringErrors of(Map<String, Limit> limits) {
-    return new MeasuringErrors(limits.get("error.deviations"), limits.get("error.shared"));
+    return new MeasuringErrors(
+        RulebookLacks.limit(limits, "error.deviations"),
+        RulebookLacks.limit(limits, "error.shared"));
   }
 
   /** The standard deviation of a measure, in the unit the records keep. */

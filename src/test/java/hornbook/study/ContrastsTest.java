@@ -1,6 +1,7 @@
 package hornbook.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import hornbook.advice.Standing;
@@ -9,6 +10,7 @@ import hornbook.assessment.Fields;
 import hornbook.assessment.ReadResult;
 import hornbook.assessment.Setting;
 import hornbook.assessment.Units;
+import hornbook.rulebook.RulebookLacks;
 import hornbook.rules.Shipped;
 import hornbook.study.Contrast.Change;
 import java.io.IOException;
@@ -210,6 +212,15 @@ class ContrastsTest {
     assertThat(one.looked()).isEmpty();
     assertThat(one.contrasts()).isEmpty();
     assertThat(one.more()).isFalse();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"horse: {weight: 470}, error.body-weight", "visit: {handling: quiet}, error.word"})
+  void a_rule_base_without_measuring_errors_is_told_what_it_lacks(String seen, String limit) {
+    var read = Given.written(seen + "\nfeet: [{limb: left-fore}]");
+    assertThatThrownBy(() -> LookedAt.of(read.assessment(), 0, Map.of()))
+        .isInstanceOf(RulebookLacks.class)
+        .hasMessage("the rule base has no limit " + limit + " for such a foot");
   }
 
   @Test
