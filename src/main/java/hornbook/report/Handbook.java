@@ -4,7 +4,6 @@ import hornbook.assessment.Units;
 import hornbook.report.Book.Chapter;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.Source;
-import hornbook.rulebook.fact.Limit;
 import hornbook.study.FiredCase;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,7 +49,6 @@ public final class Handbook {
   }
 
   private static List<Rich> opening(Rulebook book) {
-    long limits = book.limits().stream().map(Limit::id).distinct().count();
     long works = book.sources().keySet().stream().filter(Source::work).count();
     List<Rich> opening = new ArrayList<>();
     opening.add(
@@ -60,7 +58,7 @@ public final class Handbook {
                 + ": "
                 + Numbers.counted(book.rules().size(), "rule")
                 + ", "
-                + Numbers.counted((int) limits, "limit")
+                + Numbers.counted(book.limits().size(), "limit")
                 + ", "
                 + Numbers.counted((int) works, "work")
                 + " cited."));
