@@ -108,10 +108,7 @@ public final class ContrastText {
     }
     String tried =
         "Nothing within a horse's possible range does: no one thing measured or seen, and no two"
-            + " or three together"
-            + (Double.isInfinite(one.reach())
-                ? "."
-                : ", three tried as far as " + ContrastWords.off(one.reach()) + " off.");
+            + (Double.isFinite(one.reach()) ? " together." : " or three together.");
     return one.goal().kind() == Goal.Kind.USABLE
         ? tried + " Why: hornbook why-not FILE " + one.goal().subject()
         : tried;
@@ -163,6 +160,14 @@ public final class ContrastText {
             .toList();
     ErrorLines.of(errors, phrases).forEach(line -> page.hanging(2, 4, line));
     page.hanging(2, 4, counted());
+    if (Double.isFinite(one.reach())) {
+      page.hanging(
+          2,
+          4,
+          "Three things together were tried as far as "
+              + ContrastWords.off(one.reach())
+              + " off, and not beyond.");
+    }
     page.hanging(
         2,
         4,

@@ -3,10 +3,7 @@ package hornbook.study;
 import hornbook.advice.Advisor;
 import hornbook.advice.FootAdvice;
 import hornbook.advice.RuleTable;
-import hornbook.advice.Standing;
-import hornbook.assessment.AssessmentReader;
 import hornbook.assessment.ReadResult;
-import hornbook.assessment.Setting;
 import hornbook.assessment.Units;
 import hornbook.rulebook.RulebookLacks;
 import hornbook.rulebook.fact.Limit;
@@ -15,10 +12,8 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntConsumer;
-import java.util.stream.Stream;
 
 /** Finds the smallest changes to what was measured or seen on a foot that change the advice. */
 public final class Contrasts {
@@ -57,7 +52,8 @@ public final class Contrasts {
       done.accept(80 * (at + 1) / looked.size());
     }
     Goal goal = Goal.of(noted, wanted);
-    Search search = new Search(read, paper, noted, most);
+    SecondRun run = new SecondRun(advisor, read, paper, noted, units);
+    Search search = new Search(paper, run, most);
     List<Contrast> found = search.contrasts(steps, goal);
     Goal less = goal.less(noted);
     if (found.isEmpty() && !less.equals(goal)) {
@@ -77,19 +73,16 @@ public final class Contrasts {
         RulebookLacks.limit(limits, "error.word"));
   }
 
-  private final class Search {
-    private final ReadResult.Good read;
+  /** The search on one foot. */
+  private static final class Search {
     private final OnPaper paper;
-    private final Standing noted;
-    private final int foot;
+    private final SecondRun run;
     private final int most;
     private double reach = Double.POSITIVE_INFINITY;
 
-    Search(ReadResult.Good read, OnPaper paper, FootAdvice advice, int most) {
-      this.read = read;
+    Search(OnPaper paper, SecondRun run, int most) {
       this.paper = paper;
-      this.noted = Standing.of(advice);
-      this.foot = advice.index();
+      this.run = run;
       this.most = most;
     }
 
@@ -103,15 +96,16 @@ public final class Contrasts {
       if (goal.kind() != Goal.Kind.REACHED) {
         Together together = new Together(paper, all, goal);
         sets.addAll(together.twos(worstOf(sets)));
-        double near = together.reach(worstOf(sets));
-        reach = Math.min(reach, near);
+        double below = worstOf(sets);
+        double near = together.reach(below);
+        reach = near < below ? Math.min(reach, near) : reach;
         sets.addAll(together.threes(near));
       }
-      sets.sort(Comparator.comparing(Search::errors).thenComparing(List::size));
+      sets.sort(Comparator.comparing(SecondRun::errors).thenComparing(List::size));
       List<Contrast> contrasts = new ArrayList<>();
       for (List<Step> set : sets) {
         if (contrasts.size() <= most) {
-          verified(set, goal)
+          run.contrast(set, goal)
               .filter(one -> contrasts.stream().noneMatch(one::tellsNoMoreThan))
               .ifPresent(contrasts::add);
         }
@@ -136,61 +130,11 @@ public final class Contrasts {
     /** How far off the last is that will be told, of those there are. */
     private double worstOf(List<List<Step>> sets) {
       return sets.stream()
-          .map(Search::errors)
+          .map(SecondRun::errors)
           .sorted()
           .skip(most)
           .findFirst()
           .orElse(Double.POSITIVE_INFINITY);
-    }
-
-    private static double errors(List<Step> set) {
-      return set.stream().mapToDouble(Step::errors).sum();
-    }
-
-    /** The contrast, told from a second run from the settings up; empty if that does not agree. */
-    private Optional<Contrast> verified(List<Step> set, Goal goal) {
-      List<Contrast.Change> changes = set.stream().map(this::change).toList();
-      List<Setting> settings =
-          changes.stream()
-              .flatMap(change -> change.settings().stream())
-              .map(Setting::parse)
-              .toList();
-      if (!(AssessmentReader.again(read, settings) instanceof ReadResult.Good again)) {
-        return Optional.empty();
-      }
-      Standing standing = Standing.of(advisor.judge(again.assessment()).feet().get(foot));
-      List<Turn> gives = Turn.between(noted, standing);
-      Stream<Turn> news = gives.stream().filter(goal::wants);
-      List<Turn> fewer = fewer(set);
-      if (news.noneMatch(turn -> turn.newBeside(fewer))) {
-        return Optional.empty();
-      }
-      return Optional.of(new Contrast(changes, errors(set), gives, Care.between(noted, standing)));
-    }
-
-    /** All that turns with some of the steps and not all of them. */
-    private List<Turn> fewer(List<Step> set) {
-      List<Turn> turns = new ArrayList<>();
-      for (int some = 1; some < (1 << set.size()) - 1; some++) {
-        List<Step> part = new ArrayList<>();
-        for (int at = 0; at < set.size(); at++) {
-          if ((some & 1 << at) != 0) {
-            part.add(set.get(at));
-          }
-        }
-        turns.addAll(paper.turns(paper.met(part)));
-      }
-      return turns;
-    }
-
-    private Contrast.Change change(Step step) {
-      Looked what = step.what();
-      return new Contrast.Change(
-          what,
-          step.value(),
-          what.written(what.noted(), units),
-          what.written(step.value(), units),
-          step.errors());
     }
   }
 }

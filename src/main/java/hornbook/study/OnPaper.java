@@ -61,9 +61,9 @@ final class OnPaper {
     return table.barring(met, subject);
   }
 
-  /** Whether some reason speaks for a technique or support on a foot that meets these. */
-  boolean spokenFor(BitSet met, String subject) {
-    return table.spokenFor(met, subject);
+  /** Whether nothing keeps it from use and some reason speaks for it; quickly seen. */
+  boolean mayBeUsed(BitSet met, String subject) {
+    return barring(met, subject).isEmpty() && table.spokenFor(met, subject);
   }
 
   /** What would differ from the advice on what was noted, on a foot that meets these. */

@@ -15,7 +15,7 @@ import java.util.Set;
  */
 final class Together {
   /** More sets of three than this are not tried while somebody waits. */
-  private static final int MOST_THREES = 30_000;
+  private static final int MOST_THREES = 80_000;
 
   /** How finely sets are told apart by how far off they are, in measuring errors. */
   private static final double GRAIN = 0.25;
@@ -173,7 +173,7 @@ final class Together {
   /** Whether something wanted turns, and no fewer steps turn it that are as near. */
   private boolean near(BitSet met, double errors) {
     String subject = goal.subject();
-    return (subject == null || foot.spokenFor(met, subject))
+    return (subject == null || foot.mayBeUsed(met, subject))
         && foot.turns(met).stream().anyMatch(turn -> near(turn, errors));
   }
 
