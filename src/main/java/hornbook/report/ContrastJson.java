@@ -25,6 +25,9 @@ import java.util.Set;
 public final class ContrastJson {
   public static final String FORMAT = "hornbook-contrast/1";
 
+  /** Sizes are told to a ten-thousandth of a measuring error. */
+  private static final double GRAIN = 1e4;
+
   private final JsonGenerator json;
   private final Rulebook book;
   private final Phrases phrases;
@@ -102,8 +105,8 @@ public final class ContrastJson {
     }
     json.writeEndArray();
     json.writeNumberField("things", contrast.changes().size());
-    json.writeFieldName("errors");
-    facts.number(contrast.errors());
+    json.writeFieldName("measuringErrors");
+    facts.number(Math.rint(contrast.errors() * GRAIN) / GRAIN);
     json.writeStringField("care", kebab(contrast.care()));
     json.writeArrayFieldStart("gives");
     for (Turn turn : contrast.gives()) {
