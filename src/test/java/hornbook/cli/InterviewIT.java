@@ -173,7 +173,7 @@ class InterviewIT {
         boolean pulse = typist.lastQuestion().contains("digital pulse");
         typist.answers(pulse ? "bouX\u007f" : "");
       }
-      typist.types(Typist.CTRL_D).sees("All is kept");
+      typist.sees("> ").types(Typist.CTRL_D).sees("All is kept");
       typist.endsWith(0);
     }
     Assessment tansy = written("tansy.yaml");
