@@ -72,19 +72,24 @@ public final class ContrastText {
   }
 
   private String sought() {
-    boolean technique = one.foot().technique(one.goal().subject()) != null;
-    return switch (one.goal().kind()) {
-      case ANY -> "what would change the advice";
-      case FIRST_CHOICE -> "what would make " + wanted() + " the first choice";
-      case USABLE ->
-          (technique ? "nothing makes " + wanted() + " the first choice; " : "")
-              + (technique ? "what would open it" : "what would make " + wanted() + " workable");
-      case REACHED -> wanted() + " is what the advice has already";
-    };
+    String subject = one.goal().subject();
+    if (subject == null) {
+      return "what would change the advice";
+    }
+    boolean technique = one.foot().technique(subject) != null;
+    String sought =
+        switch (one.goal().kind()) {
+          case ANY, FIRST_CHOICE -> "what would make this the first choice: ";
+          case USABLE -> technique ? opening() : "what would make this workable: ";
+          case REACHED -> technique ? "the first choice already: " : "workable already: ";
+        };
+    return sought + words.labels(List.of(subject));
   }
 
-  private String wanted() {
-    return words.labels(List.of(one.goal().subject()));
+  private String opening() {
+    return one.contrasts().isEmpty()
+        ? "what would make this the first choice, or open it at least: "
+        : "nothing makes this the first choice; this would open it: ";
   }
 
   private String asNoted() {

@@ -21,7 +21,7 @@ class ContrastIT {
   @Test
   void the_lines_printed_bring_about_what_is_promised() {
     String text = Program.run("contrast", TORN, "--to", "nail-on-adapted").done().out();
-    assertThat(text).startsWith("Left fore: what would make a shoe nailed only where the wall is");
+    assertThat(text).startsWith("Left fore: what would make this the first choice: a shoe nailed");
     List<String> lines = text.lines().toList();
     int first = -1;
     for (int at = lines.size() - 1; at >= 0; at--) {

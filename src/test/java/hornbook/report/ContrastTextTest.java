@@ -101,11 +101,12 @@ class ContrastTextTest {
     Contrasted none = contrasted("fat-pony-footsore-in-may", "nail-on", 8, Units.MM);
     assertThat(none.contrasts()).isEmpty();
     assertThat(flowing(text(none, Units.MM)))
+        .startsWith("Left fore: what would make this the first choice, or open it at least: a nail")
         .contains("Nothing within a horse's possible range does", "no two or three together")
         .contains("hornbook why-not FILE nail-on");
     Contrasted already = contrasted("sound-hunter-reset", "nail-on", 8, Units.MM);
     assertThat(flowing(text(already, Units.MM)))
-        .contains("a nailed shoe is what the advice has already");
+        .contains("Right fore: the first choice already: a nailed shoe. ");
   }
 
   @Test
