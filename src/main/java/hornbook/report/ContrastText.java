@@ -16,6 +16,9 @@ import java.util.stream.Collectors;
 
 /** Writes the contrasts of a foot as plain text. */
 public final class ContrastText {
+  private static final String LEFT_OUT =
+      "Three things that bear on one another, as three changes to the wall, were not tried at once.";
+
   private final Phrases phrases;
   private final RuleWords words;
   private final Contrasted one;
@@ -113,7 +116,7 @@ public final class ContrastText {
     }
     String tried =
         "Nothing within a horse's possible range does: no one thing measured or seen, and no two"
-            + (Double.isFinite(one.reach()) ? " together." : " or three together.");
+            + (Double.isFinite(one.reach()) ? " together." : " or three together. " + LEFT_OUT);
     return one.goal().kind() == Goal.Kind.USABLE
         ? tried + " Why: hornbook why-not FILE " + one.goal().subject()
         : tried;
@@ -173,6 +176,7 @@ public final class ContrastText {
               + ContrastWords.off(one.reach())
               + " off, and not beyond.");
     }
+    page.hanging(2, 4, LEFT_OUT);
     page.hanging(
         2,
         4,
