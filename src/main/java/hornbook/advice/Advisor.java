@@ -34,7 +34,7 @@ public final class Advisor {
 
   public Advisor(LoadedRules rules) {
     this.book = rules.book();
-    this.engine = new RuleEngine(rules.rules());
+    this.engine = new RuleEngine(rules);
     this.sheets = new FactSheets(book);
   }
 
@@ -75,6 +75,9 @@ public final class Advisor {
   }
 
   private FootAdvice adviseFoot(Assessment assessment, int index, FactSheet sheet, boolean asking) {
+    // Asked before the engine is: on a cold start it is still laying out the rules.
+    List<Question> questions =
+        asking ? Questions.of(book, sheet, assessment.visit().vet()) : List.of();
     List<Firing> firings = firstOfEachRule(engine.fire(sheet.facts()));
     Ground ground = new Ground(book, firings);
     List<ReferralGiven> referrals = referrals(firings, ground);
@@ -87,8 +90,6 @@ public final class Advisor {
     Map<String, List<ReasonGiven>> reasons = reasons(sheet, firings, ground, referrals, directs);
     List<Judged> techniques = verdicts.withFirstChoice(judge(book.techniques(), verdicts, reasons));
     List<Judged> supports = judge(book.supports(), verdicts, reasons);
-    List<Question> questions =
-        asking ? Questions.of(book, sheet, assessment.visit().vet()) : List.of();
     return new FootAdvice(
         assessment.feet().get(index).limb(),
         index,

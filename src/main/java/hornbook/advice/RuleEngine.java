@@ -1,10 +1,10 @@
 package hornbook.advice;
 
+import hornbook.rulebook.LoadedRules;
 import hornbook.rulebook.fact.Cited;
 import hornbook.rulebook.fact.Conclusion;
 import java.util.ArrayList;
 import java.util.List;
-import org.kie.api.KieBase;
 import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
 import org.kie.api.event.rule.ObjectInsertedEvent;
 import org.kie.api.runtime.KieSession;
@@ -14,16 +14,16 @@ final class RuleEngine {
   /** More firings than any foot can cause: meeting it means a rule feeds itself. */
   private static final int MOST_FIRINGS = 10_000;
 
-  private final KieBase rules;
+  private final LoadedRules rules;
 
-  RuleEngine(KieBase rules) {
+  RuleEngine(LoadedRules rules) {
     this.rules = rules;
   }
 
   /** Every firing, in an order that does not hang on the engine's. */
   List<Firing> fire(Iterable<? extends Cited> facts) {
     List<Firing> firings = new ArrayList<>();
-    KieSession session = rules.newKieSession();
+    KieSession session = rules.rules().newKieSession();
     try {
       session.addEventListener(new Recorder(firings));
       for (Cited fact : facts) {

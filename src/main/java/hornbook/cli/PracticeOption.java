@@ -31,7 +31,7 @@ final class PracticeOption {
   /** A rule base as the practice has it. */
   LoadedRules on(LoadedRules rules, Surroundings surroundings) {
     Practice local = read(rules.book(), surroundings);
-    return local == null ? rules : new LoadedRules(rules.book().under(local), rules.rules());
+    return local == null ? rules : rules.under(rules.book().under(local));
   }
 
   /** Rules as the practice has them; a practice is read and held against them at once. */
@@ -49,7 +49,7 @@ final class PracticeOption {
       @Override
       public LoadedRules loaded() {
         LoadedRules loaded = rules.loaded();
-        return new LoadedRules(loaded.book().under(local), loaded.rules());
+        return loaded.under(loaded.book().under(local));
       }
     };
   }

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
@@ -38,32 +39,32 @@ public final class ShippedRules {
   }
 
   /**
-   * The engine builds its network on one thread while a second reads the catalogue and loads the
-   * classes the first is about to need: together they cost the longer of the two.
+   * The engine lays out its network on a thread of its own while the catalogue is read here, and a
+   * third loads the classes the engine is about to need. Nobody waits for the engine before a rule
+   * is to be fired.
    */
   static LoadedRules load(ClassLoader from) {
     List<String> classes = ModelClasses.read(from);
-    Rulebook[] book = new Rulebook[1];
-    Thread reading =
-        new Thread(
-            () -> {
-              book[0] = book(from);
-              ModelClasses.preload(classes, from);
-            },
-            "catalogue");
-    reading.setDaemon(true);
-    reading.start();
+    CompletableFuture<KieBase> rules = new CompletableFuture<>();
+    begin("engine", () -> complete(rules, classes.get(0), from));
+    Rulebook book = book(from);
+    begin("classes", () -> ModelClasses.preload(classes, from));
+    return new LoadedRules(book, rules::join);
+  }
+
+  private static void complete(CompletableFuture<KieBase> rules, String model, ClassLoader from) {
     try {
-      Model model =
-          (Model) Class.forName(classes.get(0), true, from).getDeclaredConstructor().newInstance();
-      KieBase rules = KieBaseBuilder.createKieBaseFromModel(model);
-      reading.join();
-      return new LoadedRules(book[0], rules);
-    } catch (ReflectiveOperationException damaged) {
-      throw new IllegalStateException(damaged);
-    } catch (InterruptedException stopped) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException(stopped);
+      Class<?> compiled = Class.forName(model, true, from);
+      Model built = (Model) compiled.getDeclaredConstructor().newInstance();
+      rules.complete(KieBaseBuilder.createKieBaseFromModel(built));
+    } catch (ReflectiveOperationException | RuntimeException | Error damaged) {
+      rules.completeExceptionally(damaged);
     }
+  }
+
+  private static void begin(String name, Runnable work) {
+    Thread thread = new Thread(work, name);
+    thread.setDaemon(true);
+    thread.start();
   }
 }

@@ -167,7 +167,7 @@ public final class CaseCheck {
   private Advisor moved(Limit limit, double by) {
     List<Limit> limits = new ArrayList<>(book.limits());
     limits.replaceAll(other -> other == limit ? limit.withValue(limit.value() + by) : other);
-    return new Advisor(new LoadedRules(book.withLimits(limits), rules.rules()));
+    return new Advisor(rules.under(book.withLimits(limits)));
   }
 
   private static List<Boolean> outcomes(Advisor advisor, RuleCase one, RuleCase.Bracket bracket)

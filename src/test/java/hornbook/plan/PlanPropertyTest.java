@@ -9,7 +9,6 @@ import hornbook.assessment.AnyAssessment;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.Side;
 import hornbook.assessment.WallState;
-import hornbook.rulebook.LoadedRules;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Limit;
 import hornbook.rules.Shipped;
@@ -162,7 +161,7 @@ class PlanPropertyTest {
         """
             .formatted(height);
     Plan usual = Jobs.plan(Jobs.advise(foot), Technique.NAIL_ON_ADAPTED, Jobs.ANYWAY);
-    Advisor quick = new Advisor(new LoadedRules(growing(faster), Shipped.RULES.rules()));
+    Advisor quick = new Advisor(Shipped.RULES.under(growing(faster)));
     Plan sooner =
         Jobs.plan(
             quick.advise(usual.advice().assessment()), Technique.NAIL_ON_ADAPTED, Jobs.ANYWAY);

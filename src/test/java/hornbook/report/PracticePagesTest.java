@@ -52,7 +52,7 @@ class PracticePagesTest {
     byte[] file = YARD.getBytes(StandardCharsets.UTF_8);
     Practice practice = PracticeReader.read(file, "yard.yaml", Shipped.BOOK, true, faults);
     assertThat(faults).isEmpty();
-    return new LoadedRules(Shipped.BOOK.under(practice), Shipped.RULES.rules());
+    return Shipped.RULES.under(Shipped.BOOK.under(practice));
   }
 
   private static Advice advice(String resource) throws Exception {

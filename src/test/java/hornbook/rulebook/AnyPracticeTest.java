@@ -50,7 +50,7 @@ class AnyPracticeTest {
     byte[] bytes = file.toString().getBytes(StandardCharsets.UTF_8);
     Practice practice = PracticeReader.read(bytes, "y", Shipped.BOOK, true, faults);
     if (practice != null) {
-      LoadedRules rules = new LoadedRules(Shipped.BOOK.under(practice), Shipped.RULES.rules());
+      LoadedRules rules = Shipped.RULES.under(Shipped.BOOK.under(practice));
       Advisor advisor = new Advisor(rules);
       for (Assessment foot : FEET) {
         assertThat(advisor.advise(foot).feet()).hasSameSizeAs(foot.feet());

@@ -38,7 +38,7 @@ class RulesDiffTest {
   private static LoadedRules moved(String id, double value) {
     List<Limit> limits = new ArrayList<>(Shipped.BOOK.limits());
     limits.replaceAll(limit -> limit.id().equals(id) ? limit.withValue(value) : limit);
-    return new LoadedRules(Shipped.BOOK.withLimits(limits), Shipped.RULES.rules());
+    return Shipped.RULES.under(Shipped.BOOK.withLimits(limits));
   }
 
   @Test
