@@ -40,8 +40,9 @@ final class ConfidenceCommand extends Task {
     super(
         surroundings,
         "confidence",
-        "How steady the advice is under measuring error: the horse measured again",
-        "many times on paper, and the measures worth taking again.",
+        "How steady the advice is under measuring error.",
+        "The horse is measured again many times on paper; which measures are worth",
+        "taking again is told with it.",
         "",
         "Examples:",
         "  hornbook confidence tansy.yaml",

@@ -41,8 +41,8 @@ final class ContrastCommand extends Task {
     super(
         surroundings,
         "contrast",
-        "The smallest changes to what was measured or seen that change the advice:",
-        "one thing, or two or three together; the nearest first, each tried.",
+        "The smallest changes to what was measured or seen that change the advice.",
+        "One thing, or two or three together; the nearest first, each tried.",
         "",
         "Examples:",
         "  hornbook contrast tansy.yaml",

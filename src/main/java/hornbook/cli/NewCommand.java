@@ -26,9 +26,9 @@ final class NewCommand extends Task {
     super(
         surroundings,
         "new",
-        "A blank assessment to fill in, with a word on how to look at or measure each thing;",
-        "or, with --ask, an interview that asks only what can still matter, the weightiest",
-        "first, and saves every answer.",
+        "A blank assessment to fill in, or an interview that fills it in.",
+        "The blank says how to look at or measure each thing; with --ask it asks only",
+        "what can still matter, the weightiest first, and saves every answer.",
         "",
         "Examples:",
         "  hornbook new --limb left-fore --output tansy.yaml",
