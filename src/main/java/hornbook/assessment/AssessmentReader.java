@@ -22,7 +22,7 @@ public final class AssessmentReader {
   public static ReadResult read(byte[] bytes, String name, List<Setting> set) {
     List<Fault> faults = new ArrayList<>();
     try {
-      Located root = FileTree.readable(bytes, name, faults);
+      Located root = FileTree.readable(bytes, name, "an assessment", faults);
       return check(root, set, faults);
     } catch (Unreadable unreadable) {
       faults.add(unreadable.fault());

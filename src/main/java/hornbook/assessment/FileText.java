@@ -16,7 +16,7 @@ final class FileText {
   /**
    * @throws Unreadable when the bytes are no text
    */
-  static String of(byte[] bytes, String name) {
+  static String of(byte[] bytes, String name, String wanted) {
     if (bytes.length > AssessmentReader.LARGEST) {
       throw fault(name, "", "more text than that", "up to " + AssessmentReader.LARGEST + " bytes");
     }
@@ -36,7 +36,7 @@ final class FileText {
       throw fault(name, text, "bytes that are no text", WANTED);
     }
     if (text.isBlank()) {
-      throw fault(name, "", "an empty file", "an assessment");
+      throw fault(name, "", "an empty file", wanted);
     }
     return text;
   }

@@ -12,10 +12,11 @@ public final class FileTree {
    *
    * @param bytes the whole file, or standard input
    * @param name the file as the user named it, for the faults
+   * @param wanted what the file is to hold, in words
    */
-  public static Located read(byte[] bytes, String name, List<Fault> faults) {
+  public static Located read(byte[] bytes, String name, String wanted, List<Fault> faults) {
     try {
-      return readable(bytes, name, faults);
+      return readable(bytes, name, wanted, faults);
     } catch (Unreadable unreadable) {
       faults.add(unreadable.fault());
       return null;
@@ -25,10 +26,10 @@ public final class FileTree {
   /**
    * @throws Unreadable where no sense can be made of the file
    */
-  static Located readable(byte[] bytes, String name, List<Fault> faults) {
-    String text = FileText.of(bytes, name);
+  static Located readable(byte[] bytes, String name, String wanted, List<Fault> faults) {
+    String text = FileText.of(bytes, name, wanted);
     return text.stripLeading().startsWith("{")
         ? JsonTree.read(text, name, faults)
-        : YamlTree.read(text, name, faults);
+        : YamlTree.read(text, name, wanted, faults);
   }
 }

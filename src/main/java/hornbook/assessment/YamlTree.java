@@ -35,7 +35,7 @@ final class YamlTree {
   /**
    * @throws Unreadable when the text is not YAML, or out of bounds
    */
-  static Located read(String text, String file, List<Fault> faults) {
+  static Located read(String text, String file, String wanted, List<Fault> faults) {
     YamlTree tree = new YamlTree(file, new TreeBuilder(faults));
     // One read of the whole text: the scanner copies all it has looked ahead with each read.
     LoadSettings settings =
@@ -53,7 +53,7 @@ final class YamlTree {
       throw tree.unreadable(new Place(file, 1, 1), "text that is not YAML", YamlProblem.ALLOWED);
     }
     if (tree.builder.root() == null) {
-      throw tree.unreadable(new Place(file, 1, 1), "an empty file", "an assessment");
+      throw tree.unreadable(new Place(file, 1, 1), "an empty file", wanted);
     }
     return tree.builder.root();
   }

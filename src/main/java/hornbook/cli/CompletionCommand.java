@@ -13,7 +13,7 @@ final class CompletionCommand extends Task {
         "A script that lets bash or zsh complete commands, options and words.",
         "",
         "Examples:",
-        "  source <(hornbook completion)            once, or for good in ~/.bashrc or ~/.zshrc",
+        "  source <(hornbook completion)    once, or always: in ~/.bashrc or ~/.zshrc",
         "");
   }
 

@@ -6,6 +6,7 @@ import java.io.StringWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program: reads the command line, runs the command it names, and ends with its exit code. */
 public final class Hornbook {
@@ -39,12 +40,25 @@ public final class Hornbook {
     }
   }
 
+  /** With help asked for, the command line leaves words it does not know unsaid. */
+  private static void refuseUnknown(ParseResult parsed) {
+    ParseResult last = parsed;
+    while (last.hasSubcommand()) {
+      last = last.subcommand();
+    }
+    if (!last.unmatched().isEmpty()) {
+      CommandLine command = last.commandSpec().commandLine();
+      throw new UnmatchedArgumentException(command, last.unmatched());
+    }
+  }
+
   private static ExitCode command(Surroundings surroundings, String... arguments) {
     CommandLine line = Commands.line(surroundings, arguments);
     StringWriter help = new StringWriter();
     line.setOut(new PrintWriter(help));
     line.setErr(new PrintWriter(help));
     ParseResult parsed = line.parseArgs(arguments);
+    refuseUnknown(parsed);
     if (CommandLine.executeHelpRequest(parsed) != null) {
       surroundings.print(help.toString());
       return ExitCode.DONE;

@@ -32,7 +32,7 @@ final class NewCommand extends Task {
         "",
         "Examples:",
         "  hornbook new --limb left-fore --output tansy.yaml",
-        "  hornbook new --limb left-fore --limb right-fore --units inch --output tansy.yaml",
+        "  hornbook new --limb left-fore --limb right-fore --units inch -o tansy.yaml",
         "  hornbook new",
         "  hornbook new --ask tansy.yaml",
         "",

@@ -11,8 +11,8 @@ final class SetOption {
     written =
         arguments.texts(
             "PATH=VALUE",
-            "change one field for this run, such as feet[left-fore].signs.hoofHeat=true;"
-                + " unknown takes it out; may be given again",
+            "change one field for this run; unknown takes it out; may be given again; such as%n"
+                + "feet[left-fore].signs.hoofHeat=true",
             "--set");
   }
 

@@ -30,7 +30,7 @@ public final class PracticeReader {
    */
   public static Practice read(
       byte[] bytes, String name, Rulebook book, boolean acceptLessSafe, List<Fault> faults) {
-    Located tree = FileTree.read(bytes, name, faults);
+    Located tree = FileTree.read(bytes, name, "a local practice", faults);
     Practice practice =
         tree == null ? null : new PracticeReader(book, faults).practice(tree, acceptLessSafe);
     faults.sort((one, other) -> one.place().compareTo(other.place()));

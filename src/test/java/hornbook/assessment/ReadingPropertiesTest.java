@@ -193,7 +193,7 @@ class ReadingPropertiesTest {
   }
 
   private static Located tree(String yaml) {
-    return YamlTree.read(yaml, "tree", new ArrayList<>());
+    return YamlTree.read(yaml, "tree", "a tree", new ArrayList<>());
   }
 
   private static String json(Located value, Random order) {

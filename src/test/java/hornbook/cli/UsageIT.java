@@ -37,6 +37,8 @@ class UsageIT {
         misuse("no topic \"nalling\"", "nearest: nailing", "rules", "list", "--topic", "nalling"),
         misuse("no command \"lst\"", "nearest: list", "rules", "lst"),
         misuse("no command \"polish\"", "hornbook --help", "help", "polish"),
+        misuse("no command \"polish\"", "hornbook --help", "polish", "--help"),
+        misuse("no command \"sow\"", "nearest: show", "rules", "sow", "--help"),
         misuse("--limb cannot be \"left\"", "left-fore", "new", "--limb", "left"));
   }
 
@@ -65,6 +67,9 @@ class UsageIT {
     String[] named = Stream.concat(Stream.of("help"), command.stream()).toArray(String[]::new);
     assertThat(Program.run(named).done().out()).isEqualTo(help);
     assertThat(help.lines()).allMatch(line -> line.length() <= 80);
+    assertThat(help)
+        .as("examples are whole lines")
+        .doesNotContainPattern("(?m)^  hornbook.*\\n\\S");
   }
 
   /** The program itself, every command its help lists, and every command listed under those. */
