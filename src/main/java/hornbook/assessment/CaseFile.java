@@ -17,8 +17,12 @@ public record CaseFile(
       List.of(
           "title",
           "story",
+          "level",
+          "topics",
+          "pair",
           ASSESSMENT,
           "expected",
+          "differs",
           "teaching",
           "rule",
           "foot",

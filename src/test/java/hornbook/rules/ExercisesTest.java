@@ -1,86 +1,127 @@
 package hornbook.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.groups.Tuple.tuple;
 
-import hornbook.advice.FootAdvice;
-import hornbook.advice.Judged;
-import hornbook.advice.Verdict;
-import hornbook.assessment.AssessmentReader;
-import hornbook.assessment.Located;
-import hornbook.assessment.ReadResult;
-import hornbook.rulebook.fact.Urgency;
+import hornbook.assessment.Fault;
+import hornbook.study.exercise.Exercise;
+import hornbook.study.exercise.ExerciseLibrary;
+import hornbook.study.exercise.ExerciseReader;
+import hornbook.study.exercise.LibraryCheck;
+import hornbook.study.exercise.Vocabulary;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-/** The advice on every teaching case is what the case expects of a careful farrier. */
+/** The teaching cases can be read, and the advice on each is what it expects of a farrier. */
 class ExercisesTest {
+  private static ExerciseLibrary library() throws Exception {
+    return ExerciseLibrary.read(Shipped.EXERCISES, Vocabulary.of(Shipped.BOOK));
+  }
+
+  @Test
+  void every_case_can_be_read() throws Exception {
+    ExerciseLibrary library = library();
+    assertThat(library.faults()).extracting(Fault::message).isEmpty();
+    assertThat(library.cases()).hasSameSizeAs(Shipped.files(Shipped.EXERCISES)).isNotEmpty();
+  }
+
   @TestFactory
   Stream<DynamicTest> the_advice_is_what_the_case_expects() throws Exception {
-    List<DynamicTest> tests = new ArrayList<>();
-    for (Path file : Shipped.files(Shipped.EXERCISES)) {
-      ReadResult read = AssessmentReader.read(Files.readAllBytes(file), file.toString(), List.of());
-      assertThat(read).as(file.toString()).isInstanceOf(ReadResult.Good.class);
-      ReadResult.Good good = (ReadResult.Good) read;
-      Located expected = good.caseFile().orElseThrow().expected();
-      assertThat(expected).as(file + ": expected").isInstanceOf(Located.Group.class);
-      List<FootAdvice> feet = Shipped.ADVISOR.advise(good.assessment()).feet();
-      Map<String, Located.Member> byFoot = ((Located.Group) expected).members();
-      assertThat(byFoot).as(file + ": feet").isNotEmpty();
-      byFoot.forEach(
-          (limb, member) ->
-              tests.add(
-                  DynamicTest.dynamicTest(
-                      file.getFileName() + " " + limb,
-                      () -> holds(foot(feet, limb), (Located.Group) member.value()))));
-    }
-    return tests.stream();
+    ExerciseLibrary library = library();
+    LibraryCheck check = new LibraryCheck(Shipped.ADVISOR, library.cases());
+    return library.cases().values().stream()
+        .map(
+            one ->
+                DynamicTest.dynamicTest(
+                    one.name(),
+                    () -> {
+                      assertThat(one.expected()).isNotEmpty();
+                      assertThat(check.faults(one)).extracting(Fault::message).isEmpty();
+                    }));
   }
 
-  private static void holds(FootAdvice foot, Located.Group expected) {
-    assertThat(expected.members().keySet())
-        .containsExactlyInAnyOrder("firstChoice", "urgency", "ruledOut", "supports");
-    assertThat(foot.firstChoice().map(Judged::id).orElse("none"))
-        .as("first choice")
-        .isEqualTo(text(expected.get("firstChoice")));
-    assertThat(foot.urgency().map(Urgency::word).orElse("none"))
-        .as("urgency")
-        .isEqualTo(text(expected.get("urgency")));
-    for (String id : words(expected.get("ruledOut"))) {
-      assertThat(judged(foot, id).verdict()).as(id).isEqualTo(Verdict.RULED_OUT);
-    }
-    for (String id : words(expected.get("supports"))) {
-      assertThat(foot.support(id)).as(id).isNotNull();
-      assertThat(foot.support(id).verdict()).as(id).isEqualTo(Verdict.WORKABLE);
+  @Test
+  void every_case_teaches_something_and_says_what() throws Exception {
+    for (Exercise one : library().cases().values()) {
+      assertThat(one.asks()).as(one.name()).isNotEmpty();
+      assertThat(one.notes()).as(one.name()).isNotEmpty();
+      assertThat(one.topics()).as(one.name()).isNotEmpty();
     }
   }
 
-  private static FootAdvice foot(List<FootAdvice> feet, String limb) {
-    return feet.stream()
-        .filter(foot -> foot.limb().word().equals(limb))
-        .findFirst()
-        .orElseThrow(() -> new AssertionError("no foot " + limb + " in the assessment"));
+  @Test
+  void a_case_of_which_the_rule_base_thinks_otherwise_is_found() throws Exception {
+    Exercise wrong =
+        read(
+            text("showjumper-torn-side")
+                .replace("firstChoice: glue-on", "firstChoice: nail-on")
+                .replace("urgency: none", "urgency: today")
+                .replace(
+                    "ruledOut: [nail-on]", "ruledOut: [leave-unshod]\n    ask: [horse.weight]"));
+    assertThat(new LibraryCheck(Shipped.ADVISOR, library().cases()).faults(wrong))
+        .extracting(Fault::path)
+        .containsExactly(
+            "expected.left-fore.firstChoice",
+            "expected.left-fore.urgency",
+            "expected.left-fore.ruledOut",
+            "expected.left-fore.ask");
   }
 
-  private static Judged judged(FootAdvice foot, String id) {
-    Judged technique = foot.technique(id);
-    Judged judged = technique == null ? foot.support(id) : technique;
-    assertThat(judged).as(id + " is a technique or a support").isNotNull();
-    return judged;
+  @Test
+  void a_pair_differs_in_one_fact_and_in_the_answer() throws Exception {
+    String torn = text("showjumper-torn-side");
+    String whole = torn.replace("state: broken-away, height: 26 mm", "state: sound, height: 26 mm");
+    assertThat(pair(whole)).isEmpty();
+    assertThat(pair(torn)).containsExactly("the same facts", "the same answer to both");
+    assertThat(pair(torn.replace("name: Tansy", "name: Teasel").replace("16 C", "17 C")))
+        .containsExactly("the same answer to both");
+    assertThat(pair(whole.replace("lostShoe: true", "lostShoe: false")))
+        .containsExactly("feet[0].lostShoe, feet[0].wall[2].state");
+    assertThat(
+            pair(
+                torn.replace(
+                    "cracks: []",
+                    "cracks:\n        - {place: quarter, side: medial, starts: coronet, depth: deep,"
+                        + " bleeds: true, moves: false}")))
+        .isEmpty();
+    assertThat(pair(torn.replace("to: 68 mm", "to: 60 mm").replace("from: 68 mm", "from: 60 mm")))
+        .doesNotContain("feet[0].wall[2].to, feet[0].wall[3].from");
   }
 
-  private static List<String> words(Located list) {
-    assertThat(list).isInstanceOf(Located.Items.class);
-    return ((Located.Items) list).items().stream().map(ExercisesTest::text).toList();
+  /** What keeps the case in that text from being a pair of the show jumper. */
+  private static List<String> pair(String text) throws Exception {
+    Exercise other = read("pair: showjumper-torn-side\n" + text);
+    return new LibraryCheck(Shipped.ADVISOR, library().cases())
+        .faults(other).stream()
+            .filter(fault -> fault.path().equals("pair"))
+            .map(Fault::found)
+            .toList();
   }
 
-  private static String text(Located scalar) {
-    assertThat(scalar).isInstanceOf(Located.Scalar.class);
-    return ((Located.Scalar) scalar).text().strip();
+  @Test
+  void a_pair_that_is_not_there_is_found() throws Exception {
+    Exercise one = read("pair: showjumper-torn-sida\n" + text("showjumper-torn-side"));
+    assertThat(new LibraryCheck(Shipped.ADVISOR, library().cases()).faults(one))
+        .extracting(Fault::path, Fault::line)
+        .containsExactly(tuple("pair", 1));
+  }
+
+  private static String text(String name) throws Exception {
+    return Files.readString(ExerciseLibrary.file(Shipped.EXERCISES, name));
+  }
+
+  private static Exercise read(String text) {
+    List<Fault> faults = new ArrayList<>();
+    Exercise read =
+        ExerciseReader.read(
+            text.getBytes(StandardCharsets.UTF_8), "one.yaml", Vocabulary.of(Shipped.BOOK), faults);
+    assertThat(faults).extracting(Fault::message).isEmpty();
+    return read;
   }
 }

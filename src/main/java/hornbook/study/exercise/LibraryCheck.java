@@ -1,0 +1,126 @@
+package hornbook.study.exercise;
+
+import hornbook.advice.Advisor;
+import hornbook.advice.CautionGiven;
+import hornbook.advice.FindingGiven;
+import hornbook.advice.Firing;
+import hornbook.advice.FootAdvice;
+import hornbook.advice.Judged;
+import hornbook.advice.Question;
+import hornbook.advice.Verdict;
+import hornbook.assessment.Fault;
+import hornbook.assessment.FieldPath;
+import hornbook.assessment.Limb;
+import hornbook.assessment.Located;
+import hornbook.assessment.Place;
+import hornbook.rulebook.fact.Urgency;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** Whether what a case expects is what the rule base says of it, and its pair is one. */
+public final class LibraryCheck {
+  private static final String RULE_BASE = "what the rule base says: ";
+
+  private final Advisor advisor;
+  private final Map<String, Exercise> cases;
+
+  public LibraryCheck(Advisor advisor, Map<String, Exercise> cases) {
+    this.advisor = advisor;
+    this.cases = cases;
+  }
+
+  /** Everything on which a case and the rule base do not agree. */
+  public List<Fault> faults(Exercise one) {
+    List<Fault> faults = new ArrayList<>();
+    Map<Limb, FootAdvice> feet = feet(one);
+    one.expected()
+        .forEach((limb, expected) -> new OneFoot(one, feet.get(limb), expected, faults).check());
+    for (OtherView view : one.differs()) {
+      check(one, feet.get(view.foot()), view, faults);
+    }
+    if (one.pair() != null) {
+      faults.addAll(new MinimalPair(one, cases.get(one.pair()), advisor).faults());
+    }
+    return faults;
+  }
+
+  private Map<Limb, FootAdvice> feet(Exercise one) {
+    Map<Limb, FootAdvice> feet = new LinkedHashMap<>();
+    advisor.advise(one.assessment()).feet().forEach(foot -> feet.put(foot.limb(), foot));
+    return feet;
+  }
+
+  /** An author who would choose as the rule base does differs in nothing. */
+  private static void check(Exercise one, FootAdvice foot, OtherView view, List<Fault> faults) {
+    String first = foot.firstChoice().map(Judged::id).orElse(Vocabulary.NONE);
+    if (first.equals(view.technique())) {
+      faults.add(fault(one, "differs", first, "another technique than the first choice"));
+    }
+    String vet = foot.urgency().map(Urgency::word).orElse(Vocabulary.NONE);
+    if (vet.equals(view.vet())) {
+      faults.add(fault(one, "differs", vet, "another urgency than that of the rule base"));
+    }
+  }
+
+  static Fault fault(Exercise one, String path, String found, String allowed) {
+    Located at = one.read().caseFile().orElseThrow().whole().at(FieldPath.parse(path));
+    Place place = at == null ? new Place(one.file(), 1, 1) : at.place();
+    return new Fault(place.file(), place.line(), place.column(), path, found, allowed, null);
+  }
+
+  /** What is expected of one foot, held against the advice on it. */
+  private record OneFoot(Exercise of, FootAdvice foot, Expected expected, List<Fault> faults) {
+    void check() {
+      same("firstChoice", expected.firstChoice(), first());
+      same("urgency", expected.urgency(), urgency());
+      among("ruledOut", expected.ruledOut(), judged(Verdict.RULED_OUT));
+      among("supports", expected.supports(), supports());
+      among("findings", expected.findings(), foot.findings().stream().map(FindingGiven::id));
+      among("because", expected.because(), foot.firings().stream().map(Firing::rule));
+      among("cautions", expected.cautions(), foot.cautions().stream().map(CautionGiven::id));
+      among("ask", expected.ask(), foot.questions().stream().map(Question::field));
+    }
+
+    private String first() {
+      return foot.firstChoice().map(Judged::id).orElse(Vocabulary.NONE);
+    }
+
+    private String urgency() {
+      return foot.urgency().map(Urgency::word).orElse(Vocabulary.NONE);
+    }
+
+    private Stream<String> judged(Verdict verdict) {
+      return Stream.concat(foot.techniques().stream(), foot.supports().stream())
+          .filter(one -> one.verdict() == verdict)
+          .map(Judged::id);
+    }
+
+    private Stream<String> supports() {
+      return foot.supports().stream()
+          .filter(one -> one.verdict() == Verdict.WORKABLE)
+          .map(Judged::id);
+    }
+
+    private String path(String key) {
+      return "expected." + foot.limb().word() + "." + key;
+    }
+
+    private void same(String key, String found, String says) {
+      if (!says.equals(found)) {
+        faults.add(fault(of, path(key), found, RULE_BASE + says));
+      }
+    }
+
+    private void among(String key, List<String> found, Stream<String> says) {
+      List<String> known = says.distinct().toList();
+      for (String one : found == null ? List.<String>of() : found) {
+        if (!known.contains(one)) {
+          faults.add(fault(of, path(key), one, RULE_BASE + String.join(", ", known)));
+        }
+      }
+    }
+  }
+}
