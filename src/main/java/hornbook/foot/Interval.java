@@ -4,25 +4,31 @@ package hornbook.foot;
  * What is known of a number: that it lies from {@code low} to {@code high}, both included. High may
  * be infinite. Both ends are {@code NaN} when nothing is known.
  *
- * @throws IllegalArgumentException when low lies above high, or only one of them is a number
+ * @throws IllegalArgumentException when low lies above high, only one of them is a number, or low
+ *     has no end above
  */
 public record Interval(double low, double high) {
   public static final Interval UNKNOWN = new Interval(Double.NaN, Double.NaN);
 
   public Interval {
-    if (!(low <= high) && !(Double.isNaN(low) && Double.isNaN(high))) {
+    boolean ordered = low <= high && low < Double.POSITIVE_INFINITY;
+    if (!ordered && !(Double.isNaN(low) && Double.isNaN(high))) {
       throw new IllegalArgumentException("not an interval: " + low + " to " + high);
     }
   }
 
-  /** A number known exactly; unknown for {@code NaN}. */
+  /** A number known exactly; unknown for {@code NaN} and for a quotient by nothing. */
   public static Interval of(double value) {
-    return Double.isNaN(value) ? UNKNOWN : new Interval(value, value);
+    return Double.isNaN(value) || Double.isInfinite(value) ? UNKNOWN : new Interval(value, value);
   }
 
-  /** From low to high, or unknown when either end is {@code NaN}. */
+  /**
+   * From low to high, or unknown when either end is {@code NaN}. Where even the low end is a
+   * quotient by nothing there is no number to tell: unknown too.
+   */
   public static Interval between(double low, double high) {
-    return Double.isNaN(low) || Double.isNaN(high) ? UNKNOWN : new Interval(low, high);
+    boolean none = Double.isNaN(low) || Double.isNaN(high) || low == Double.POSITIVE_INFINITY;
+    return none ? UNKNOWN : new Interval(low, high);
   }
 
   public boolean known() {

@@ -33,7 +33,10 @@ public final class Load {
     return 12.56 * bodyWeight / KG_IN_A_POUND / (girth * girth);
   }
 
-  /** Pressure on the edge that bears against that if all of it did: 100 / bearing share. */
+  /**
+   * Pressure on the edge that bears against that if all of it did: 100 / bearing share. Unknown
+   * when no edge bears, without an upper bound when none may.
+   */
   public static Interval pressureRatio(Interval bearingShare) {
     return Interval.between(100 / bearingShare.high(), 100 / bearingShare.low());
   }

@@ -28,6 +28,14 @@ class IntervalTest {
   }
 
   @Test
+  void aQuotientByNothingIsNoNumber() {
+    double without = Double.POSITIVE_INFINITY;
+    assertThat(Interval.of(without)).isEqualTo(Interval.UNKNOWN);
+    assertThat(Interval.between(without, without)).isEqualTo(Interval.UNKNOWN);
+    assertThatIllegalArgumentException().isThrownBy(() -> new Interval(without, without));
+  }
+
+  @Test
   void combinesEndByEnd() {
     Interval a = new Interval(1, 4);
     Interval b = new Interval(2, Double.POSITIVE_INFINITY);

@@ -48,6 +48,7 @@ class LoadTest {
     assertThat(Load.pressureRatio(new Interval(25, 50))).isEqualTo(new Interval(2, 4));
     assertThat(Load.pressureRatio(new Interval(0, 80)))
         .isEqualTo(new Interval(1.25, Double.POSITIVE_INFINITY));
+    assertThat(Load.pressureRatio(Interval.of(0))).isEqualTo(Interval.UNKNOWN);
     assertThat(Load.pressureRatio(Interval.UNKNOWN)).isEqualTo(Interval.UNKNOWN);
   }
 

@@ -1,0 +1,165 @@
+package hornbook.madeup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+
+import hornbook.advice.Advice;
+import hornbook.advice.FootAdvice;
+import hornbook.assessment.Assessment;
+import hornbook.assessment.AssessmentReader;
+import hornbook.assessment.ReadResult;
+import hornbook.assessment.Units;
+import hornbook.assessment.WallState;
+import hornbook.plan.Plan;
+import hornbook.plan.PlanMaker;
+import hornbook.plan.PlanWishes;
+import hornbook.plan.Technique;
+import hornbook.report.AdviceHtml;
+import hornbook.report.AdviceJson;
+import hornbook.report.AdviceMarkdown;
+import hornbook.report.AdviceText;
+import hornbook.report.ConfidenceJson;
+import hornbook.report.ConfidenceText;
+import hornbook.report.ContrastJson;
+import hornbook.report.ContrastText;
+import hornbook.report.Detail;
+import hornbook.report.ExplanationJson;
+import hornbook.report.ExplanationText;
+import hornbook.report.PlanJson;
+import hornbook.report.PlanMarkdown;
+import hornbook.report.PlanText;
+import hornbook.report.TextOptions;
+import hornbook.rules.Shipped;
+import hornbook.study.Confidence;
+import hornbook.study.Confidences;
+import hornbook.study.Contrasted;
+import hornbook.study.Contrasts;
+import hornbook.study.Explainer;
+import hornbook.study.Explanation;
+import hornbook.study.FeetOnPaper;
+import hornbook.study.RuleCase;
+import hornbook.study.SubjectNames;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * Every command about a foot, in every form it has, on feet at the ends of what can be measured: no
+ * page fails, and none prints a number that is none. {@code -Dhornbook.madeup=100000} makes more.
+ */
+class EveryFormatTest {
+  private static final int FEET = Integer.getInteger("hornbook.madeup", 3000);
+  private static final Pattern NO_NUMBER = Pattern.compile("NaN|Infinity|∞|-0(?![.\\d])");
+  private static final List<String> EXPLAINED =
+      List.of("nail-on", "bearing-pressure-ratio", "sound-share", "weeks-to-nailable", "U014");
+
+  @Test
+  void everyPageOfEveryFootCanBeWritten() throws Exception {
+    List<Assessment> cases =
+        Shipped.ruleCases().values().stream().map(RuleCase::assessment).toList();
+    FeetOnPaper paper = new FeetOnPaper(Shipped.BOOK, cases, 20);
+    IntStream.range(0, FEET)
+        .parallel()
+        .forEach(
+            number -> {
+              boolean drawn = number % 3 == 0;
+              Assessment foot = drawn ? paper.foot(number) : EdgeFeet.foot(number);
+              assertThatCode(() -> check(foot, number))
+                  .as("foot %d: %s", number, foot)
+                  .doesNotThrowAnyException();
+            });
+  }
+
+  @ParameterizedTest
+  @EnumSource(WallState.class)
+  void aWallOfOneStateAllRoundIsContrasted(WallState state) throws IOException {
+    String row = "{side: %s, from: 0 mm, to: 175 mm, state: %s, height: 6 mm}";
+    String text =
+        "format: hornbook-assessment/1\n"
+            + "feet: [{limb: left-fore, measures: {bearingLength: 130 mm, width: 124 mm}, wall: ["
+            + row.formatted("medial", state.word())
+            + ", "
+            + row.formatted("lateral", state.word())
+            + "]}]";
+    ReadResult read =
+        AssessmentReader.read(text.getBytes(StandardCharsets.UTF_8), "foot.yaml", List.of());
+    for (Units units : Units.values()) {
+      List<Contrasted> all =
+          List.of(
+              new Contrasts(Shipped.ADVISOR, units)
+                  .of((ReadResult.Good) read, 0, null, 3, done -> {}));
+      hasOnlyNumbers(ContrastText.render(all, Shipped.BOOK, usual(units)));
+      hasOnlyNumbers(ContrastJson.of(all, Shipped.BOOK, units));
+    }
+  }
+
+  private static void check(Assessment assessment, int number) throws IOException {
+    Advice advice = Shipped.ADVISOR.advise(assessment);
+    Units units = number % 2 == 0 ? Units.MM : Units.INCH;
+    for (Detail detail : Detail.values()) {
+      hasOnlyNumbers(AdviceText.render(advice, usual(units).with(detail)));
+    }
+    hasOnlyNumbers(AdviceHtml.render(advice, units));
+    hasOnlyNumbers(AdviceMarkdown.render(advice, units));
+    ByteArrayOutputStream json = new ByteArrayOutputStream();
+    AdviceJson.write(advice, units, json);
+    hasOnlyNumbers(json.toString(StandardCharsets.UTF_8));
+    FootAdvice foot = advice.feet().get(0);
+    sheet(advice, foot, Technique.values()[number % Technique.values().length], units);
+    explanation(advice, foot, EXPLAINED.get(number % EXPLAINED.size()), units);
+    if (number % 100 == 0) {
+      sure(assessment, units);
+    }
+  }
+
+  private static void sheet(Advice advice, FootAdvice foot, Technique technique, Units units)
+      throws IOException {
+    Plan plan = PlanMaker.plan(advice, foot, technique, PlanWishes.NONE.withDespite("to see it"));
+    hasOnlyNumbers(PlanText.render(plan, units));
+    hasOnlyNumbers(PlanMarkdown.render(plan, units));
+    StringWriter json = new StringWriter();
+    PlanJson.write(plan, units, json);
+    hasOnlyNumbers(json.toString());
+  }
+
+  private static void explanation(Advice advice, FootAdvice foot, String of, Units units)
+      throws IOException {
+    Explainer explainer = new Explainer(advice, foot);
+    List<Explanation> all = new ArrayList<>();
+    new SubjectNames(Shipped.BOOK)
+        .named(of)
+        .ifPresent(
+            subject -> {
+              all.add(explainer.why(subject));
+              all.add(explainer.whyNot(subject));
+            });
+    assertThat(all).hasSize(2);
+    for (Detail detail : List.of(Detail.USUAL, Detail.FULL)) {
+      hasOnlyNumbers(ExplanationText.render(all, Shipped.BOOK, usual(units).with(detail)));
+    }
+    hasOnlyNumbers(ExplanationJson.of(all, Shipped.BOOK, units));
+  }
+
+  private static void sure(Assessment assessment, Units units) throws IOException {
+    List<Confidence> sure =
+        List.of(new Confidences(Shipped.ADVISOR, 1).of(assessment, 0, 50, 1, done -> {}));
+    hasOnlyNumbers(ConfidenceText.render(sure, Shipped.BOOK, usual(units)));
+    hasOnlyNumbers(ConfidenceJson.of(sure, Shipped.BOOK, units));
+  }
+
+  private static TextOptions usual(Units units) {
+    return new TextOptions(units, Detail.USUAL, false, TextOptions.USUAL_WIDTH);
+  }
+
+  private static void hasOnlyNumbers(String page) {
+    assertThat(page).doesNotContainPattern(NO_NUMBER);
+  }
+}
