@@ -26,6 +26,7 @@ public record CaseFile(
           "teaching",
           "rule",
           "foot",
+          "expects",
           "nearMiss",
           "silent",
           "limits");

@@ -126,7 +126,11 @@ public final class RuleStarter {
             insert( Caution.about( "%s", $days, $most ) );
         end
         """
-        .formatted(shown, id, topic, limit, topic + "-" + id.toLowerCase(Locale.ROOT));
+        .formatted(shown, id, topic, limit, caution(id));
+  }
+
+  private String caution(String id) {
+    return topic + "-" + id.toLowerCase(Locale.ROOT);
   }
 
   private static String saying(String id) {
@@ -155,11 +159,13 @@ public final class RuleStarter {
         .formatted(id);
   }
 
-  private static String example(String id, String shown, String limit) {
+  private String example(String id, String shown, String limit) {
     return """
         rule: %s
         title: "%s"
         foot: left-fore
+        # What the rule concludes.
+        expects: {caution: %s}
         # A foot that fires the rule.
         assessment:
           format: hornbook-assessment/1
@@ -172,6 +178,6 @@ public final class RuleStarter {
         limits:
           %s: {field: "visit.shodDaysAgo", under: "55", at: "56", over: "57"}
         """
-        .formatted(id, shown.replace("\\", "\\\\").replace("\"", "\\\""), limit);
+        .formatted(id, shown.replace("\\", "\\\\").replace("\"", "\\\""), caution(id), limit);
   }
 }

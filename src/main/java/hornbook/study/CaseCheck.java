@@ -1,6 +1,7 @@
 package hornbook.study;
 
 import hornbook.advice.Advisor;
+import hornbook.advice.Firing;
 import hornbook.advice.FootAdvice;
 import hornbook.rulebook.LoadedRules;
 import hornbook.rulebook.RuleEntry;
@@ -17,7 +18,8 @@ import java.util.function.LongConsumer;
 
 /**
  * Whether every rule has its case, and every case does what it is there for: the foot fires the
- * rule, each single change silences it, and every limit turns it where the limit stands.
+ * rule, the rule concludes what the case expects, each single change silences it, and every limit
+ * turns it where the limit stands.
  */
 public final class CaseCheck {
   private final LoadedRules rules;
@@ -55,6 +57,12 @@ public final class CaseCheck {
         faults.add(missing(rule));
       }
     }
+    for (RuleCase one : library.rules().values()) {
+      RuleEntry rule = book.rules().get(one.rule());
+      if (rule != null) {
+        concludes(one, Expected.of(rule.outcome()), faults);
+      }
+    }
     return faults;
   }
 
@@ -76,11 +84,15 @@ public final class CaseCheck {
     RuleEntry rule = book.rules().get(one.rule());
     if (rule == null) {
       faults.add(fault(one, "there is no such rule", "name a rule, or take the case out"));
-    } else if (!name.equals(one.rule())) {
-      faults.add(fault(one, "the file is called " + name, "call it " + one.rule() + ".yaml"));
+    } else if (!name.equals(one.rule()) && !name.startsWith(one.rule() + "-")) {
+      faults.add(
+          fault(
+              one,
+              "the file is called " + name,
+              "call it " + one.rule() + ".yaml, or a further case " + one.rule() + "-word.yaml"));
     } else {
       try {
-        fires(rule, one, faults);
+        turns(rule, one, faults);
         for (String limit : rule.limits().distinct().toList()) {
           limit(one, limit, faults);
         }
@@ -100,9 +112,51 @@ public final class CaseCheck {
     return faults;
   }
 
+  /** Tells where the rule concludes something else than its case expects. */
+  private static void concludes(RuleCase one, Expected concluded, List<RuleFault> faults) {
+    if (one.expects() == null) {
+      faults.add(
+          fault(
+              one,
+              "the case does not say what the rule concludes",
+              "write expects: " + concluded.yaml()));
+    } else if (!one.expects().silent() && !one.expects().equals(concluded)) {
+      faults.add(
+          fault(
+              one,
+              "expects " + one.expects().yaml() + ", but the rule concludes " + concluded.yaml(),
+              "settle which of the two is right, and change the other"));
+    }
+  }
+
+  private void turns(RuleEntry rule, RuleCase one, List<RuleFault> faults)
+      throws IOException, RuleCase.Unusable {
+    if (one.expects() != null && one.expects().silent()) {
+      staysSilent(one, faults);
+    } else {
+      fires(rule, one, faults);
+    }
+  }
+
+  private void staysSilent(RuleCase one, List<RuleFault> faults)
+      throws IOException, RuleCase.Unusable {
+    if (fires(advisor, one)) {
+      faults.add(
+          fault(one, "the foot fires the rule", "take expects: silent out, or mend the rule"));
+    }
+    if (!fires(advisor, one, one.nearMiss())) {
+      faults.add(
+          fault(
+              one,
+              "the rule stays silent after " + one.nearMiss(),
+              "name a change that fires it: else it is silent for other reasons"));
+    }
+  }
+
   private void fires(RuleEntry rule, RuleCase one, List<RuleFault> faults)
       throws IOException, RuleCase.Unusable {
-    if (!fires(advisor, one)) {
+    Firing firing = firing(advisor, one);
+    if (firing == null) {
       faults.add(
           fault(
               one,
@@ -110,6 +164,7 @@ public final class CaseCheck {
               "see why: hornbook why-not " + CaseLibrary.shown(one.file()) + " " + rule.id()));
       return;
     }
+    concludes(one, Expected.of(firing.conclusion()), faults);
     List<String> changes = new ArrayList<>(List.of(one.nearMiss()));
     changes.addAll(one.silent());
     for (String change : changes) {
@@ -123,7 +178,7 @@ public final class CaseCheck {
   private void limit(RuleCase one, String limit, List<RuleFault> faults)
       throws IOException, RuleCase.Unusable {
     List<RuleCase.Bracket> brackets = one.limits().getOrDefault(limit, List.of());
-    if (brackets.isEmpty()) {
+    if (brackets.isEmpty() && one.first()) {
       faults.add(
           fault(
               one,
@@ -181,8 +236,15 @@ public final class CaseCheck {
 
   private static boolean fires(Advisor advisor, RuleCase one, String... changes)
       throws IOException, RuleCase.Unusable {
+    return firing(advisor, one, changes) != null;
+  }
+
+  private static Firing firing(Advisor advisor, RuleCase one, String... changes)
+      throws IOException, RuleCase.Unusable {
     return foot(advisor, one, changes).firings().stream()
-        .anyMatch(firing -> firing.rule().equals(one.rule()));
+        .filter(firing -> firing.rule().equals(one.rule()))
+        .findFirst()
+        .orElse(null);
   }
 
   private static FootAdvice foot(Advisor advisor, RuleCase one, String... changes)

@@ -15,9 +15,10 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * The cases that lie beside a rule base: one a rule, and the exercises.
+ * The cases that lie beside a rule base: one or more a rule, and the exercises.
  *
- * @param rules the cases of rules by the name of their file, which is the rule's id
+ * @param rules the cases of rules by the name of their file: the rule's id, or for a further case
+ *     the id, a hyphen and a word
  * @param exercises the assessments of exercises by their file
  * @param faults what could not be read, in words
  */
@@ -52,7 +53,11 @@ public record CaseLibrary(
         String says = unusable.getMessage().replaceFirst("^" + name + "\\.yaml: ", "");
         faults.add(
             new RuleFault(
-                shown(file), 0, name, "the case cannot be read: " + says, "mend the case"));
+                shown(file),
+                0,
+                name.replaceFirst("-.*", ""),
+                "the case cannot be read: " + says,
+                "mend the case"));
       }
     }
     for (Path file : files(folder.resolve("exercises"))) {

@@ -20,13 +20,13 @@ import java.util.TreeMap;
  */
 public record FiredCase(RuleCase example, Assessment nearMiss, Says says, boolean silenced) {
 
-  /** Runs every case of a library whose rule there is, by the rule's id. */
+  /** Runs the first case of every rule there is, by the rule's id. */
   public static Map<String, FiredCase> all(Advisor advisor, CaseLibrary library)
       throws IOException, RuleCase.Unusable {
     Map<String, FiredCase> fired = new TreeMap<>();
     for (RuleCase one : library.rules().values()) {
       RuleEntry rule = advisor.book().rules().get(one.rule());
-      if (rule != null) {
+      if (rule != null && one.first()) {
         Assessment nearMiss = one.with(one.nearMiss());
         Says says = says(advisor, rule, one.assessment(), one.foot());
         boolean silenced = says(advisor, rule, nearMiss, one.foot()) == null;

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The cases of somebody's own rules, run.
@@ -33,13 +34,15 @@ public record OwnCases(List<RuleEntry> rules, List<RuleCase> cases, List<RuleFau
     List<RuleCase> cases = new ArrayList<>();
     List<RuleFault> faults = new ArrayList<>(library.faults());
     for (RuleEntry rule : rules) {
-      RuleCase one = library.rules().get(rule.id());
       boolean unread = library.faults().stream().anyMatch(found -> found.rule().equals(rule.id()));
-      if (one != null) {
-        cases.add(one);
-        faults.addAll(check.faults(rule.id(), one));
-      } else if (!unread) {
+      if (!library.rules().containsKey(rule.id()) && !unread) {
         faults.add(CaseCheck.missing(rule));
+      }
+      for (Map.Entry<String, RuleCase> one : library.rules().entrySet()) {
+        if (one.getValue().rule().equals(rule.id())) {
+          cases.add(one.getValue());
+          faults.addAll(check.faults(one.getKey(), one.getValue()));
+        }
       }
     }
     return new OwnCases(rules, List.copyOf(cases), List.copyOf(faults));

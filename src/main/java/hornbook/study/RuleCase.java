@@ -15,12 +15,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * The case of a rule: a foot that fires it, the one change that silences it, and for each limit it
- * binds a field with values that bring the reading under, at and over the limit.
+ * The case of a rule: a foot that fires it, what it concludes, the one change that silences it, and
+ * for each limit it binds a field with values that bring the reading under, at and over the limit.
+ * A further case of the rule may be a foot on which it is to stay silent, and the one change that
+ * fires it.
  *
+ * @param expects what the rule is to conclude; null where the case does not say
  * @param silent further single changes that each silence the rule, so that every one of its
  *     conditions is once the only one that fails
  * @param limits the brackets by limit; more than one where the limit differs by limb or age
@@ -29,6 +33,7 @@ public record RuleCase(
     String rule,
     String title,
     int foot,
+    Expected expects,
     Assessment assessment,
     String nearMiss,
     List<String> silent,
@@ -36,7 +41,7 @@ public record RuleCase(
     Path file) {
 
   private static final List<String> KEYS =
-      List.of("rule", "title", "foot", "assessment", "nearMiss", "silent", "limits");
+      List.of("rule", "title", "foot", "expects", "assessment", "nearMiss", "silent", "limits");
   private static final List<String> BRACKET_KEYS = List.of("with", "field", "under", "at", "over");
 
   /**
@@ -66,6 +71,11 @@ public record RuleCase(
     }
   }
 
+  /** Whether this is the case every rule has, in the file named after it; it may have others. */
+  boolean first() {
+    return file.getFileName().toString().equals(rule + ".yaml");
+  }
+
   public static RuleCase read(Path file) throws IOException, Unusable {
     ReadResult.Good good = parsed(file, List.of());
     CaseFile round =
@@ -84,6 +94,7 @@ public record RuleCase(
         text(file, round.whole(), "rule"),
         text(file, round.whole(), "title"),
         foot,
+        expects(file, round.whole().get("expects")),
         good.assessment(),
         text(file, round.whole(), "nearMiss"),
         texts(file, round.whole(), "silent"),
@@ -105,6 +116,28 @@ public record RuleCase(
           file, faulty.faults().stream().map(Fault::message).collect(Collectors.joining("; ")));
     }
     return (ReadResult.Good) result;
+  }
+
+  private static Expected expects(Path file, Located value) throws Unusable {
+    if (value == null) {
+      return null;
+    }
+    if (value instanceof Located.Scalar word && word.text().equals("silent")) {
+      return Expected.SILENT;
+    }
+    if (!(value instanceof Located.Group group)
+        || !Expected.SHAPES.contains(group.members().keySet())) {
+      throw new Unusable(
+          file,
+          "expects holds bearing and subjects, or urgency and danger, or finding, or caution,"
+              + " or is the word silent");
+    }
+    Map<String, Set<String>> words = new LinkedHashMap<>();
+    for (String key : group.members().keySet()) {
+      boolean many = key.equals("subjects");
+      words.put(key, many ? Set.copyOf(texts(file, group, key)) : Set.of(text(file, group, key)));
+    }
+    return new Expected(words);
   }
 
   private static Map<String, List<Bracket>> limits(Path file, Located.Group whole) throws Unusable {

@@ -23,7 +23,7 @@ final class Pages {
   static {
     try {
       for (RuleCase one : Shipped.ruleCases().values()) {
-        RULE_CASES.put(one.rule(), Shipped.ADVISOR.advise(one.assessment()));
+        RULE_CASES.putIfAbsent(one.rule(), Shipped.ADVISOR.advise(one.assessment()));
       }
       for (Path file : Shipped.files(Shipped.EXERCISES)) {
         WHOLE.put(file.toString(), read(Files.readString(file)));

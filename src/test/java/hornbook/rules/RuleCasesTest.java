@@ -9,15 +9,19 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * Every rule has a case that fires it, one change that silences it, and brackets for its limits: it
- * turns at each, and would turn elsewhere if the limit moved a step.
+ * Every rule has a case that fires it and tells what it concludes, one change that silences it, and
+ * brackets for its limits: it turns at each, and would turn elsewhere if the limit moved a step.
  */
 class RuleCasesTest {
   @Test
   void every_rule_has_a_case_and_every_case_a_rule() throws Exception {
     var cases = Shipped.ruleCases();
-    assertThat(cases.keySet()).isEqualTo(Shipped.BOOK.rules().keySet());
-    cases.forEach((name, one) -> assertThat(one.rule()).isEqualTo(name));
+    assertThat(cases.keySet()).containsAll(Shipped.BOOK.rules().keySet());
+    cases.forEach(
+        (name, one) -> {
+          assertThat(Shipped.BOOK.rules()).containsKey(one.rule());
+          assertThat(name).matches(one.rule() + "(-[a-z-]+)?");
+        });
   }
 
   @TestFactory
