@@ -15,6 +15,7 @@ import hornbook.rulebook.fact.Reading;
 import hornbook.rulebook.fact.Reason;
 import hornbook.rulebook.fact.Referral;
 import hornbook.rulebook.fact.Urgency;
+import hornbook.rulebook.reserve.Reserves;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -123,6 +124,7 @@ public final class Advisor {
                 referral.urgency(),
                 Wording.says(rule, referral.because()),
                 Wording.meanwhile(rule, referral.because()),
+                rule.text().reserves(),
                 rule.id(),
                 referral.because(),
                 Wording.sources(rule, referral.because()),
@@ -161,37 +163,45 @@ public final class Advisor {
     for (Firing firing : firings) {
       if (firing.conclusion() instanceof Reason reason) {
         RuleEntry rule = book.rules().get(firing.rule());
-        ReasonGiven given = given(sheet, rule, ground, reason.bearing(), reason.because());
+        ReasonGiven given = given(sheet, rule, ground, reason.bearing(), reason.because(), null);
         for (String subject : reason.subjects()) {
           bySubject.computeIfAbsent(subject, key -> new ArrayList<>()).add(given);
         }
       }
     }
     for (ReferralGiven referral : referrals) {
-      if (referral.urgency().compareTo(Urgency.TODAY) <= 0) {
-        boolean stops = referral.urgency() == Urgency.NOW && !vetDirects;
-        RuleEntry rule = book.rules().get(referral.rule());
-        ReasonGiven given =
-            given(
-                sheet,
-                rule,
-                ground,
-                stops ? Bearing.RULES_OUT : Bearing.NEEDS_VET,
-                referral.because());
-        book.techniques().forEach(one -> add(bySubject, one, given));
-        book.supports().forEach(one -> add(bySubject, one, given));
-      }
+      boolean stops = referral.urgency() == Urgency.NOW && !vetDirects;
+      RuleEntry rule = book.rules().get(referral.rule());
+      Reserves reserves = referral.reserves();
+      ReasonGiven given =
+          given(
+              sheet,
+              rule,
+              ground,
+              stops ? Bearing.RULES_OUT : Bearing.NEEDS_VET,
+              referral.because(),
+              new HeldBack(reserves.until(), reserves.days(), null));
+      reserves.subjects().forEach(one -> add(bySubject, one, given));
+    }
+    for (Held held : sheet.held()) {
+      ReasonGiven given = OtherFoot.reason(held);
+      held.reserves().subjects().forEach(one -> add(bySubject, one, given));
     }
     return bySubject;
   }
 
   private static void add(
-      Map<String, List<ReasonGiven>> bySubject, Named subject, ReasonGiven given) {
-    bySubject.computeIfAbsent(subject.id(), key -> new ArrayList<>()).add(given);
+      Map<String, List<ReasonGiven>> bySubject, String subject, ReasonGiven given) {
+    bySubject.computeIfAbsent(subject, key -> new ArrayList<>()).add(given);
   }
 
   private ReasonGiven given(
-      FactSheet sheet, RuleEntry rule, Ground ground, Bearing bearing, List<Cited> because) {
+      FactSheet sheet,
+      RuleEntry rule,
+      Ground ground,
+      Bearing bearing,
+      List<Cited> because,
+      HeldBack heldBack) {
     Cited observed = null;
     Limit limit = null;
     for (Cited fact : because) {
@@ -215,7 +225,8 @@ public final class Advisor {
         close,
         because,
         Wording.sources(rule, because),
-        basis);
+        basis,
+        heldBack);
   }
 
   private static List<Judged> judge(

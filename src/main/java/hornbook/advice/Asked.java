@@ -57,6 +57,10 @@ final class Asked {
     if (sheet.wall() != null) {
       sheet.wall().forEach(stretch -> add(words, stretch));
     }
+    words.append("held\n");
+    for (Held held : sheet.held()) {
+      words.append(held.rule().id()).append(' ').append(held.from()).append('\n');
+    }
     return new Likeness(sides.toString(), words.toString());
   }
 

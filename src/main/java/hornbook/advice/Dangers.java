@@ -16,12 +16,14 @@ final class Dangers {
   private Dangers() {}
 
   /**
-   * The most urgent referral of each danger; of equals the one that rests on most facts. The most
-   * urgent come first, then by rule.
+   * The most urgent referral of each danger; of equals the one that rests on most facts; it holds
+   * back what the others do as well. The most urgent come first, then by rule.
    */
   static List<ReferralGiven> toldOnce(List<ReferralGiven> given) {
     Map<String, ReferralGiven> told = new LinkedHashMap<>();
-    given.stream().sorted(MOST_TELLING).forEach(one -> told.putIfAbsent(one.id(), one));
+    given.stream()
+        .sorted(MOST_TELLING)
+        .forEach(one -> told.merge(one.id(), one, ReferralGiven::holdingBackAlso));
     List<ReferralGiven> sorted = new ArrayList<>(told.values());
     sorted.sort(Comparator.comparing(ReferralGiven::urgency).thenComparing(ReferralGiven::rule));
     return List.copyOf(sorted);

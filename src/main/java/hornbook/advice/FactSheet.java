@@ -20,6 +20,7 @@ import java.util.Map;
  * @param readings the numbers known, by name
  * @param limits the limits that hold, by id
  * @param bound those of them that some rule binds: the others only slow the engine down
+ * @param held what calls for the vet on the other feet hold back on this one
  * @param unknown for every field or reading that is not known, the paths that would make it known
  */
 public record FactSheet(
@@ -29,7 +30,13 @@ public record FactSheet(
     List<Stretch> wall,
     Map<String, Limit> limits,
     List<Limit> bound,
+    List<Held> held,
     Map<String, List<String>> unknown) {
+
+  /** The same sheet with what the other feet hold back. */
+  FactSheet holding(List<Held> other) {
+    return new FactSheet(seen, readings, cracks, wall, limits, bound, other, unknown);
+  }
 
   /** All facts, for the engine. */
   Collection<Cited> facts() {

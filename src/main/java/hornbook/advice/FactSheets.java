@@ -37,6 +37,10 @@ import java.util.stream.Collectors;
 final class FactSheets {
   private final Map<Limit.Limbs, Map<Limit.Age, Held>> held = new LinkedHashMap<>();
   private final double grownFrom;
+  private final Rulebook book;
+
+  /** Laid out only where a horse has several feet to compare. */
+  private OtherFeet otherFeet;
 
   /** The fields that readings rest on, by the place and name of the foot: the same every time. */
   private final Map<String, Map<ReadingKind, List<String>>> fields = new ConcurrentHashMap<>();
@@ -48,6 +52,7 @@ final class FactSheets {
   private record Held(Map<String, Limit> limits, List<Limit> bound, FootLimits computing) {}
 
   FactSheets(Rulebook book) {
+    this.book = book;
     Set<String> bound =
         book.rules().values().stream().flatMap(RuleEntry::limits).collect(Collectors.toSet());
     for (Limit.Limbs limbs : Limit.Limbs.values()) {
@@ -81,12 +86,31 @@ final class FactSheets {
     for (int index = 0; index < assessment.feet().size(); index++) {
       sheets.add(new Sheet(assessment, index).laidOut(values));
     }
-    return sheets;
+    return sheets.size() < 2 ? sheets : heldTogether(assessment, sheets);
+  }
+
+  /** The sheets of several feet of one horse, each with what the others hold back. */
+  private List<FactSheet> heldTogether(Assessment assessment, List<FactSheet> sheets) {
+    List<List<RuleEntry>> calls = otherFeet().calls(sheets);
+    List<FactSheet> held = new ArrayList<>();
+    for (int index = 0; index < sheets.size(); index++) {
+      held.add(sheets.get(index).holding(OtherFeet.on(index, calls, assessment)));
+    }
+    return held;
+  }
+
+  private synchronized OtherFeet otherFeet() {
+    if (otherFeet == null) {
+      otherFeet = new OtherFeet(book);
+    }
+    return otherFeet;
   }
 
   /** The sheet of the foot at this place. */
   FactSheet of(Assessment assessment, int index) {
-    return new Sheet(assessment, index).laidOut(Fields.values(assessment).toList());
+    return assessment.feet().size() < 2
+        ? new Sheet(assessment, index).laidOut(Fields.values(assessment).toList())
+        : of(assessment).get(index);
   }
 
   /** The sheet of one foot while it is being written. */
@@ -124,6 +148,7 @@ final class FactSheets {
           wall(),
           limits.limits(),
           limits.bound(),
+          List.of(),
           Collections.unmodifiableMap(unknown));
     }
 

@@ -32,8 +32,9 @@ final class Prospects {
 
   /**
    * @param vet the vet's part in the case, null when unknown
+   * @param held the rules whose calls on other feet hold something back on this one
    */
-  Prospects(Rulebook book, Collection<RuleState> states, VetRole vet) {
+  Prospects(Rulebook book, Collection<RuleState> states, VetRole vet, Collection<RuleEntry> held) {
     this.book = book;
     book.techniques().forEach(one -> subjects.put(one.id(), new Prospect()));
     book.supports().forEach(one -> subjects.put(one.id(), new Prospect()));
@@ -49,6 +50,9 @@ final class Prospects {
       if (outcome instanceof Outcome.Refers refers) {
         callNow = refers.urgency() == Urgency.NOW ? callNow.or(truth) : callNow;
         callToday = refers.urgency() == Urgency.TODAY ? callToday.or(truth) : callToday;
+        if (refers.urgency() != Urgency.NOW) {
+          holdBack(state.rule(), truth);
+        }
         if (truth == Truth.TRUE) {
           told.merge(refers.id(), refers.urgency(), (a, b) -> a.compareTo(b) <= 0 ? a : b);
         }
@@ -61,6 +65,7 @@ final class Prospects {
         warning.add(state.rule());
       }
     }
+    held.forEach(rule -> holdBack(rule, Truth.TRUE));
     now = callNow;
     Truth today = callToday;
     Truth directs = vet == null ? Truth.UNKNOWN : Truth.of(vet == VetRole.DIRECTING);
@@ -70,6 +75,12 @@ final class Prospects {
       if (certainlyOpen(rule.text().techniques())) {
         warned.add(((Outcome.Cautions) rule.outcome()).id());
       }
+    }
+  }
+
+  private void holdBack(RuleEntry rule, Truth truth) {
+    for (String one : rule.text().reserves().subjects()) {
+      subjects.get(one).add(Bearing.NEEDS_VET, truth);
     }
   }
 

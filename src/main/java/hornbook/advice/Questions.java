@@ -32,7 +32,8 @@ final class Questions {
    */
   static List<Question> of(Rulebook book, FactSheet sheet, VetRole vet) {
     Collection<RuleState> states = Appraisal.of(book, sheet).values();
-    Prospects prospects = new Prospects(book, states, vet);
+    Prospects prospects =
+        new Prospects(book, states, vet, sheet.held().stream().map(Held::rule).toList());
     Map<String, Open> open = new LinkedHashMap<>();
     for (RuleState state : states) {
       if (state.truth() == Truth.UNKNOWN) {

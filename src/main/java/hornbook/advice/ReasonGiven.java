@@ -13,6 +13,7 @@ import java.util.List;
  *     rule rests on limits alone
  * @param limit the limit it was held against, or null
  * @param close whether the reading lies within hand measuring error of the limit
+ * @param heldBack set where a call for the vet holds the technique or support back; otherwise null
  * @param basis the weakest ground among the rule and its limits
  */
 public record ReasonGiven(
@@ -24,4 +25,5 @@ public record ReasonGiven(
     boolean close,
     List<Cited> because,
     List<String> sources,
-    Basis basis) {}
+    Basis basis,
+    HeldBack heldBack) {}

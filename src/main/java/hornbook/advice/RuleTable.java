@@ -7,8 +7,11 @@ import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Bearing;
 import hornbook.rulebook.fact.Urgency;
+import hornbook.rulebook.reserve.Extent;
+import hornbook.rulebook.reserve.Reserves;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,6 +32,7 @@ public final class RuleTable {
   private final Rulebook book;
   private final List<Line> lines = new ArrayList<>();
   private final List<Row> rows = new ArrayList<>();
+  private final Map<String, Integer> held = new LinkedHashMap<>();
   private final Map<String, BitSet> barring = new ConcurrentHashMap<>();
 
   /** A condition that several rules may share, and the limit a reading is held against. */
@@ -38,14 +42,32 @@ public final class RuleTable {
    * A rule: the conditions that ask the foot, and the findings of other rules, by their numbers.
    *
    * @param finds the number of the finding the rule makes
+   * @param elsewhere whether it is a call on another foot, for what it holds back on this one
    */
-  private record Row(RuleEntry rule, int[] lines, int[] needs, int finds) {}
+  private record Row(RuleEntry rule, int[] lines, int[] needs, int finds, boolean elsewhere) {}
 
   public RuleTable(Rulebook book) {
+    this(book, book.rules().values());
+    elsewhere();
+  }
+
+  /** A table of the calls for the vet that reach beyond their own foot, and what they build on. */
+  static RuleTable farReaching(Rulebook book) {
+    return new RuleTable(
+        book, book.rules().values().stream().filter(RuleTable::reachesOthers).toList());
+  }
+
+  /** Whether the rule calls the vet and holds something back on another foot than its own. */
+  static boolean reachesOthers(RuleEntry rule) {
+    Reserves reserves = rule.text().reserves();
+    return !reserves.nothing() && reserves.extent() != Extent.FOOT;
+  }
+
+  private RuleTable(Rulebook book, Collection<RuleEntry> wanted) {
     this.book = book;
     List<String> findings = List.copyOf(book.findings().keySet());
     Map<Line, Integer> numbers = new LinkedHashMap<>();
-    for (RuleEntry rule : makersFirst(book)) {
+    for (RuleEntry rule : makersFirst(book, wanted)) {
       List<Integer> asks = new ArrayList<>();
       List<Integer> needs = new ArrayList<>();
       for (Condition condition : rule.conditions()) {
@@ -59,15 +81,26 @@ public final class RuleTable {
           rule.outcome() instanceof Outcome.Finds makes
               ? findings.indexOf(makes.finding())
               : NO_FINDING;
-      rows.add(new Row(rule, numbers(asks), numbers(needs), finds));
+      rows.add(new Row(rule, numbers(asks), numbers(needs), finds, false));
     }
     lines.addAll(numbers.keySet());
   }
 
+  /** A row for every call that holds something back here when another foot makes it. */
+  private void elsewhere() {
+    for (Row row : List.copyOf(rows)) {
+      if (reachesOthers(row.rule())) {
+        int line = lines.size() + held.size();
+        held.put(row.rule().id(), line);
+        rows.add(new Row(row.rule(), new int[] {line}, new int[0], NO_FINDING, true));
+      }
+    }
+  }
+
   /** Every rule behind those that make the findings it builds on. */
-  private static List<RuleEntry> makersFirst(Rulebook book) {
+  private static List<RuleEntry> makersFirst(Rulebook book, Collection<RuleEntry> wanted) {
     Set<RuleEntry> ordered = new LinkedHashSet<>();
-    for (RuleEntry rule : book.rules().values()) {
+    for (RuleEntry rule : wanted) {
       add(rule, book, ordered);
     }
     return List.copyOf(ordered);
@@ -119,6 +152,12 @@ public final class RuleTable {
       Line line = lines.get(number);
       holding.set(number, met.holds(line.condition(), line.limit()));
     }
+    for (Held other : sheet.held()) {
+      Integer line = held.get(other.rule().id());
+      if (line != null) {
+        holding.set(line);
+      }
+    }
     return holding;
   }
 
@@ -139,17 +178,19 @@ public final class RuleTable {
         id -> {
           BitSet bars = new BitSet(rows.size());
           for (int number = 0; number < rows.size(); number++) {
-            bars.set(number, bars(rows.get(number).rule().outcome(), id));
+            bars.set(number, bars(rows.get(number), id));
           }
           return bars;
         });
   }
 
-  private static boolean bars(Outcome outcome, String subject) {
+  private static boolean bars(Row row, String subject) {
+    if (row.rule().text().reserves().holdsBack(subject)) {
+      return true;
+    }
+    Outcome outcome = row.rule().outcome();
     boolean reason = bears(outcome, subject, Bearing.RULES_OUT, Bearing.NEEDS_VET);
-    return reason
-        || outcome instanceof Outcome.Refers refers
-            && refers.urgency().compareTo(Urgency.TODAY) <= 0;
+    return !row.elsewhere() && reason;
   }
 
   /**
@@ -191,13 +232,23 @@ public final class RuleTable {
     return true;
   }
 
+  /** The rules with these numbers that belong to the foot itself. */
+  List<RuleEntry> rules(BitSet fired) {
+    return fired.stream()
+        .mapToObj(rows::get)
+        .filter(row -> !row.elsewhere())
+        .map(Row::rule)
+        .toList();
+  }
+
   /** What the advice on a foot comes to on which these rules fire. */
   public Standing standing(BitSet fired, VetRole vet) {
     List<RuleState> states = new ArrayList<>();
     Set<String> findings = new TreeSet<>();
     Set<String> rules = new TreeSet<>();
-    fired.stream()
-        .mapToObj(number -> rows.get(number).rule())
+    List<RuleEntry> others =
+        fired.stream().mapToObj(rows::get).filter(Row::elsewhere).map(Row::rule).toList();
+    rules(fired)
         .forEach(
             rule -> {
               states.add(new RuleState(rule, List.of()));
@@ -207,7 +258,7 @@ public final class RuleTable {
               }
             });
     VetRole part = vet == VetRole.DIRECTING ? vet : VetRole.NONE;
-    Prospects prospects = new Prospects(book, states, part);
+    Prospects prospects = new Prospects(book, states, part, others);
     Map<String, Verdict> techniques = new LinkedHashMap<>();
     book.techniques().forEach(one -> techniques.put(one.id(), prospects.verdict(one.id())));
     Map<String, Verdict> supports = new LinkedHashMap<>();

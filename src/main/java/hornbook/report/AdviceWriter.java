@@ -2,9 +2,11 @@ package hornbook.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import hornbook.advice.Advice;
+import hornbook.advice.AfterVet;
 import hornbook.advice.CautionGiven;
 import hornbook.advice.FindingGiven;
 import hornbook.advice.FootAdvice;
+import hornbook.advice.Held;
 import hornbook.advice.Judged;
 import hornbook.advice.MeasureGiven;
 import hornbook.advice.Question;
@@ -16,6 +18,9 @@ import hornbook.assessment.Units;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Bearing;
 import hornbook.rulebook.fact.Urgency;
+import hornbook.rulebook.reserve.Cut;
+import hornbook.rulebook.reserve.Move;
+import hornbook.rulebook.reserve.Reserves;
 import java.io.IOException;
 import java.util.List;
 
@@ -101,6 +106,12 @@ final class AdviceWriter {
       referral(referral);
     }
     json.writeEndArray();
+    json.writeArrayFieldStart("heldByOtherFeet");
+    for (Held held : foot.sheet().held()) {
+      held(held);
+    }
+    json.writeEndArray();
+    json.writeStringField("afterVet", AfterVet.choice(foot).map(Judged::id).orElse(null));
     judged("techniques", "technique", foot.techniques());
     judged("supports", "support", foot.supports());
     json.writeArrayFieldStart("cautions");
@@ -144,9 +155,36 @@ final class AdviceWriter {
     urgency(referral.urgency());
     says("says", referral.says());
     says("meanwhile", referral.meanwhile());
+    reserves(referral.reserves());
     json.writeStringField("rule", referral.rule());
     texts("sources", referral.sources());
     json.writeStringField("basis", referral.basis().word());
+    json.writeEndObject();
+  }
+
+  private void held(Held held) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("from", held.from().word());
+    json.writeStringField("rule", held.rule().id());
+    reserves(held.reserves());
+    json.writeEndObject();
+  }
+
+  /** What a call for the vet holds back; left out where that is nothing. */
+  private void reserves(Reserves reserves) throws IOException {
+    if (reserves.nothing()) {
+      return;
+    }
+    json.writeObjectFieldStart("reserves");
+    texts("techniques", reserves.techniques());
+    texts("supports", reserves.supports());
+    texts("cuts", reserves.cuts().stream().map(Cut::word).toList());
+    texts("moves", reserves.moves().stream().map(Move::word).toList());
+    json.writeStringField("for", reserves.extent().word());
+    json.writeStringField("until", reserves.until().word());
+    if (reserves.days() != null) {
+      json.writeNumberField("days", reserves.days());
+    }
     json.writeEndObject();
   }
 

@@ -4,6 +4,11 @@ import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Bearing;
 import hornbook.rulebook.fact.Limit;
 import hornbook.rulebook.fact.Urgency;
+import hornbook.rulebook.reserve.Cut;
+import hornbook.rulebook.reserve.Extent;
+import hornbook.rulebook.reserve.Move;
+import hornbook.rulebook.reserve.Reserves;
+import hornbook.rulebook.reserve.Until;
 import java.io.DataInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -12,6 +17,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -22,7 +28,7 @@ final class CatalogueReader {
   /**
    * Changes with the form of the file, so that a file of another program version is not misread.
    */
-  static final int FORM = 0x484F524E + 3;
+  static final int FORM = 0x484F524E + 4;
 
   static final int LIMIT = 0;
   static final int READING = 1;
@@ -140,9 +146,38 @@ final class CatalogueReader {
     List<Condition> conditions = each(this::condition);
     Outcome outcome = outcome();
     RuleText text =
-        new RuleText(text(), text(), each(this::text), each(this::text), each(this::text));
+        new RuleText(
+            text(),
+            text(),
+            each(this::text),
+            each(this::text),
+            each(this::text),
+            reserves(),
+            each(this::text),
+            each(this::text));
     return new RuleEntry(
         id, title, topic, basis, since, why, silent, conditions, outcome, text, file, line);
+  }
+
+  private Reserves reserves() throws IOException {
+    if (!in.readBoolean()) {
+      return Reserves.NOTHING;
+    }
+    List<String> techniques = each(this::text);
+    List<String> supports = each(this::text);
+    List<Cut> cuts = each(() -> constant(Cut.values()));
+    List<Move> moves = each(() -> constant(Move.values()));
+    Extent extent = constant(Extent.values());
+    Until until = constant(Until.values());
+    int days = in.readInt();
+    return new Reserves(
+        techniques,
+        supports,
+        Set.copyOf(cuts),
+        Set.copyOf(moves),
+        extent,
+        until,
+        until == Until.DAYS ? (Integer) days : null);
   }
 
   private Instruction instruction() throws IOException {

@@ -1,6 +1,7 @@
 package hornbook.rulebook;
 
 import hornbook.rulebook.fact.Limit;
+import hornbook.rulebook.reserve.Reserves;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -89,6 +90,22 @@ final class CatalogueWriter {
     each(rule.text().sources(), this::text);
     each(rule.text().techniques(), this::text);
     each(rule.text().dissents(), this::text);
+    reserves(rule.text().reserves());
+    each(rule.text().does(), this::text);
+    each(rule.text().against(), this::text);
+  }
+
+  private void reserves(Reserves reserves) throws IOException {
+    out.writeBoolean(!reserves.nothing());
+    if (!reserves.nothing()) {
+      each(reserves.techniques(), this::text);
+      each(reserves.supports(), this::text);
+      each(reserves.cuts().stream().sorted().toList(), this::constant);
+      each(reserves.moves().stream().sorted().toList(), this::constant);
+      constant(reserves.extent());
+      constant(reserves.until());
+      out.writeInt(reserves.days() == null ? 0 : reserves.days());
+    }
   }
 
   private void instruction(Instruction instruction) throws IOException {

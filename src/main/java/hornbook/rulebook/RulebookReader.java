@@ -45,6 +45,7 @@ public final class RulebookReader {
   private final Path folder;
   private final Faults faults = new Faults();
   private RuleFiles files;
+  private ReservesReader reserves;
   private Extension extension;
   private String version;
   private final Map<String, RuleEntry> rules = new TreeMap<>();
@@ -91,6 +92,10 @@ public final class RulebookReader {
       topics.add(new Topic(id, topic.text("letter"), topic.text("title")));
     }
     version = head.text("version");
+    boolean whole = extension == null;
+    List<Named> techniques = whole ? named(head, "techniques") : extension.base().techniques();
+    List<Named> supports = whole ? named(head, "supports") : extension.base().supports();
+    reserves = new ReservesReader(techniques, supports);
     files.texts().forEach(this::readOne);
     Map<String, String> drl = new LinkedHashMap<>();
     files
@@ -103,15 +108,14 @@ public final class RulebookReader {
             });
     Map<String, RuleEntry> joined = new TreeMap<>();
     rules.forEach((id, rule) -> joined.put(id, rule.text() == null ? joined(rule) : rule));
-    boolean whole = extension == null;
     Rulebook book =
         new Rulebook(
             whole ? version : extension.latest(),
             whole ? files.digest() : files.digestUpon(extension.base().digest()),
             "",
             whole ? List.copyOf(topics) : extension.topics(topics, head),
-            whole ? named(head, "techniques") : extension.base().techniques(),
-            whole ? named(head, "supports") : extension.base().supports(),
+            techniques,
+            supports,
             unmodifiable(sources),
             unmodifiable(findings),
             List.copyOf(limits),
@@ -244,7 +248,15 @@ public final class RulebookReader {
       YamlMap all = YamlMap.file(name, text, faults.all());
       for (String id : all.keys()) {
         YamlMap one = all.map(id);
-        one.only("says", "meanwhile", "sources", "techniques", "dissents");
+        one.only(
+            "says",
+            "meanwhile",
+            "reserves",
+            "sources",
+            "techniques",
+            "dissents",
+            "does",
+            "against");
         texts.putIfAbsent(
             id,
             new RuleText(
@@ -252,7 +264,10 @@ public final class RulebookReader {
                 strip(one.optional("meanwhile")),
                 List.copyOf(one.texts("sources")),
                 List.copyOf(one.texts("techniques")),
-                List.copyOf(one.texts("dissents"))));
+                List.copyOf(one.texts("dissents")),
+                reserves.read(one),
+                List.copyOf(one.texts("does")),
+                List.copyOf(one.texts("against"))));
         String before = textPlaces.put(id, name + ":" + all.line(id));
         if (before != null) {
           all.fault(all.line(id), id + " has a text already in " + before, "keep one");
@@ -298,8 +313,9 @@ public final class RulebookReader {
                       + rule.file().replace(".drl", ".yaml")));
     }
     if (text == null) {
-      text = new RuleText("", null, List.of(), List.of(), List.of());
+      text = RuleText.NONE;
     }
+    text = text.holdingBack(reserves.effective(rule.outcome(), text.reserves()));
     return new RuleEntry(
         rule.id(),
         rule.title(),

@@ -9,6 +9,7 @@ import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Cited;
 import hornbook.rulebook.fact.Seen;
 import hornbook.rulebook.fact.Urgency;
+import hornbook.rulebook.reserve.Reserves;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -44,6 +45,14 @@ class DangersTest {
 
   private static ReferralGiven given(String id, Urgency urgency, String rule, int facts) {
     return new ReferralGiven(
-        id, urgency, null, null, rule, Collections.nCopies(facts, FACT), List.of(), Basis.PRACTICE);
+        id,
+        urgency,
+        null,
+        null,
+        Reserves.NOTHING,
+        rule,
+        Collections.nCopies(facts, FACT),
+        List.of(),
+        Basis.PRACTICE);
   }
 }

@@ -126,6 +126,7 @@ class VerdictsTest {
         false,
         List.of(because),
         List.of(),
-        Basis.PRACTICE);
+        Basis.PRACTICE,
+        null);
   }
 }

@@ -1,0 +1,30 @@
+package hornbook.advice;
+
+import hornbook.rulebook.fact.Bearing;
+import java.util.List;
+import java.util.Map;
+
+/** Why a call for the vet on one foot holds something back on another. */
+final class OtherFoot {
+  private OtherFoot() {}
+
+  static ReasonGiven reason(Held held) {
+    String limb = held.from().word().replace('-', ' ');
+    String says = "The " + limb + " foot calls the vet: " + lower(held.rule().title()) + ".";
+    return new ReasonGiven(
+        Bearing.NEEDS_VET,
+        held.rule().id(),
+        new Says(says, Map.of()),
+        null,
+        null,
+        false,
+        List.of(),
+        held.rule().text().sources(),
+        held.rule().basis(),
+        new HeldBack(held.reserves().until(), held.reserves().days(), held.from()));
+  }
+
+  private static String lower(String title) {
+    return title.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + title.substring(1);
+  }
+}

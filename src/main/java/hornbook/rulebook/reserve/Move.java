@@ -1,0 +1,15 @@
+package hornbook.rulebook.reserve;
+
+import java.util.Locale;
+
+/** What a horse may be asked to do so that somebody sees it go. */
+public enum Move {
+  TROT,
+  CIRCLES,
+  BACKING;
+
+  /** The word for it in files. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+}
