@@ -45,7 +45,7 @@ public record Text() implements ScalarKind {
   }
 
   /** Whether a code point can be shown in a line of text without upsetting the line. */
-  static boolean printable(int point) {
+  public static boolean printable(int point) {
     boolean control = Character.isISOControl(point);
     boolean breaksOrTurns =
         point >= 0x2028 && point <= 0x202e || point >= 0x2066 && point <= 0x2069;
