@@ -26,10 +26,19 @@ public final class EntryWriter {
 
   private final BookFolder book;
   private final Disk disk;
+  private final Duration patience;
 
   public EntryWriter(BookFolder book, Disk disk) {
+    this(book, disk, WAIT);
+  }
+
+  /**
+   * @param patience how long to wait for another writer
+   */
+  EntryWriter(BookFolder book, Disk disk, Duration patience) {
     this.book = book;
     this.disk = disk;
+    this.patience = patience;
   }
 
   /**
@@ -40,19 +49,24 @@ public final class EntryWriter {
    */
   public Written add(NewEntry entry, List<Path> photos) throws IOException {
     new BookOpening(book, disk).open();
-    try (BookLock lock = BookLock.take(book.at(BookFolder.LOCK), WAIT)) {
+    try (BookLock lock = BookLock.take(book.at(BookFolder.LOCK), patience)) {
       if (lock.held()) {
         new LeftOvers(book, disk).sweep();
       }
-      for (int tries = 0; ; tries++) {
-        try {
-          return written(entry, photos);
-        } catch (FileAlreadyExistsException | NoSuchFileException overtaken) {
-          // Where there are no locks, another took the number, or swept what lay aside.
-          boolean ours = Path.of(overtaken.getFile()).startsWith(book.root());
-          if (!ours || tries == MOST_TRIES) {
-            throw overtaken;
-          }
+      return addUnlocked(entry, photos);
+    }
+  }
+
+  /** The same where nothing holds others back: a number that is taken meanwhile is left to them. */
+  Written addUnlocked(NewEntry entry, List<Path> photos) throws IOException {
+    for (int tries = 0; ; tries++) {
+      try {
+        return written(entry, photos);
+      } catch (FileAlreadyExistsException | NoSuchFileException overtaken) {
+        // Another took the number, or swept what lay aside.
+        boolean ours = Path.of(overtaken.getFile()).startsWith(book.root());
+        if (!ours || tries == MOST_TRIES) {
+          throw overtaken;
         }
       }
     }

@@ -1,0 +1,54 @@
+package hornbook.record;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import hornbook.assessment.Located;
+import hornbook.assessment.Located.Group;
+import hornbook.assessment.Located.Items;
+import hornbook.assessment.Located.Scalar;
+import java.math.BigDecimal;
+import java.util.Locale;
+
+/** An assessment as JSON, just as it was written: every field with its own unit and words. */
+public final class AssessmentTree {
+  private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
+
+  private AssessmentTree() {}
+
+  public static JsonNode of(Located tree) {
+    if (tree instanceof Group group) {
+      ObjectNode node = NODES.objectNode();
+      group.members().forEach((key, member) -> node.set(key, of(member.value())));
+      return node;
+    }
+    if (tree instanceof Items list) {
+      ArrayNode node = NODES.arrayNode();
+      list.items().forEach(item -> node.add(of(item)));
+      return node;
+    }
+    return scalar((Scalar) tree);
+  }
+
+  private static JsonNode scalar(Scalar scalar) {
+    String text = scalar.text();
+    return switch (scalar.token()) {
+      case TEXT -> NODES.textNode(text);
+      case NUMBER -> NODES.numberNode(new BigDecimal(text));
+      case FLAG -> NODES.booleanNode(text.toLowerCase(Locale.ROOT).equals("true"));
+      case NOTHING -> NODES.nullNode();
+    };
+  }
+
+  /** Bytes that the reader of assessments takes. */
+  public static byte[] bytes(JsonNode assessment) {
+    try {
+      return new ObjectMapper().writeValueAsBytes(assessment);
+    } catch (JsonProcessingException never) {
+      throw new IllegalStateException(never);
+    }
+  }
+}
