@@ -1,7 +1,9 @@
 /**
- * The daybook as a folder of plain files: writing, locking, the chain of digests, checking it.
+ * The daybook as a folder of plain files: writing, locking, the chain of digests, checking it. A
+ * visit is a numbered folder that is written aside and moved into place as a whole.
  *
- * <p>A visit is a numbered folder that is written aside and moved into place as a whole. It may use
- * {@code hornbook.record} and nothing above. Begin with {@link hornbook.record.store.BookFolder}.
+ * <p>May use: {@code record}.
+ *
+ * <p>Begin with {@link hornbook.record.store.BookFolder}.
  */
 package hornbook.record.store;
