@@ -129,7 +129,7 @@ class RulesIT {
     assertThat(Program.run("rules", "show", "nails.wall.least", "--units", "inch").done().out())
         .contains(" in;")
         .doesNotContain(" mm");
-    assertThat(Program.run("rules", "show", "nails.wall.least").done().out()).contains("6 mm;");
+    assertThat(Program.run("rules", "show", "nails.wall.least").done().out()).contains("6.5 mm;");
   }
 
   @Test

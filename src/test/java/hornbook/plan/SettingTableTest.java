@@ -42,12 +42,12 @@ class SettingTableTest {
   @Test
   void reckonsOnBeyondTheTableBetweenBoundsAndSaysSo() {
     Figure cold = at(0);
-    assertThat(cold.low()).isCloseTo(8 * 1.3, within(1e-9));
+    assertThat(cold.low()).isCloseTo(8 * 1.2, within(1e-9));
     assertThat(cold.high()).isCloseTo(8 * 1.9, within(1e-9));
     assertThat(cold.formula()).startsWith("beyond the table");
     Figure warm = at(40);
     assertThat(warm.low()).isCloseTo(2 / 1.9, within(1e-9));
-    assertThat(warm.high()).isCloseTo(2 / 1.3, within(1e-9));
+    assertThat(warm.high()).isCloseTo(2 / 1.2, within(1e-9));
     assertThat(TABLE.covers(Figure.measured("dip", 9.9, "C", null))).isFalse();
     assertThat(TABLE.covers(Figure.measured("dip", 10, "C", null))).isTrue();
   }

@@ -110,7 +110,7 @@ class HandbookTest {
         .contains("The weaker branch has sound wall for nail sites, weaker branch nails;")
         .contains("Then rules out a nailed shoe.")
         .contains("Asks nail sites, weaker branch: less than 2")
-        .contains("at least 2 (practice: fewest seen in use, two a side); but ")
+        .contains("at least 2 (published, Fleming 1869: p. 668: five nails in front")
         .contains("outer wall from 0 mm to 40 mm, broken away")
         .contains("It then says: “The weaker branch has sound wall for 1 nail; 2 are")
         .contains("Stretch 2 of the wall: state of the wall: sound, in place of broken away.");
