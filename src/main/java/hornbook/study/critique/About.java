@@ -1,0 +1,20 @@
+package hornbook.study.critique;
+
+import java.util.Locale;
+
+/** What a point of a critique is about, in the order of an answer. */
+public enum About {
+  VET,
+  TECHNIQUE,
+  REASON,
+  RULED_OUT,
+  SUPPORT,
+  FINDING,
+  CAUTION,
+  QUESTION,
+  NEXT_VISIT;
+
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

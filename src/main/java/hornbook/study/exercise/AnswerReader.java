@@ -1,0 +1,188 @@
+package hornbook.study.exercise;
+
+import hornbook.assessment.Fault;
+import hornbook.assessment.FileTree;
+import hornbook.assessment.Foot;
+import hornbook.assessment.Limb;
+import hornbook.assessment.Located;
+import hornbook.assessment.Located.Group;
+import hornbook.assessment.Located.Scalar;
+import hornbook.assessment.Nearest;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** Reads what a learner has answered, YAML or JSON, and checks every word of it. */
+public final class AnswerReader {
+  static final double LEAST_DAYS = 1;
+  static final double MOST_DAYS = 365;
+
+  private static final List<String> KEYS = List.of("format", "case", "by", "feet");
+
+  private final Vocabulary known;
+  private final List<Foot> feet;
+  private final Entries entries;
+
+  /**
+   * A reader of answers on one assessment.
+   *
+   * @param feet those of the assessment
+   */
+  public AnswerReader(Vocabulary known, List<Foot> feet, List<Fault> faults) {
+    this.known = known;
+    this.feet = feet;
+    this.entries = new Entries(faults);
+  }
+
+  /** The answer in a file; of use only where no fault was found. */
+  public static LearnerAnswer read(
+      byte[] bytes, String shown, Vocabulary known, List<Foot> feet, List<Fault> faults) {
+    Located tree = FileTree.read(bytes, shown, "an answer", faults);
+    return tree == null ? null : new AnswerReader(known, feet, faults).answer(tree);
+  }
+
+  private LearnerAnswer answer(Located tree) {
+    Group whole = entries.group(tree, KEYS);
+    if (whole == null) {
+      return null;
+    }
+    if (Entries.given(whole, "format") == null) {
+      entries.missing(whole, "format", LearnerAnswer.FORMAT);
+    }
+    entries.word(whole, "format", List.of(LearnerAnswer.FORMAT));
+    Located rows = Entries.given(whole, "feet");
+    if (rows == null) {
+      entries.missing(whole, "feet", "an entry for each foot answered");
+    }
+    List<FootAnswer> answered = new ArrayList<>();
+    for (Located row : rows == null ? List.<Located>of() : Entries.items(rows)) {
+      Group one = entries.group(row, FootAnswer.KEYS);
+      if (one != null) {
+        add(foot(one), one, answered);
+      }
+    }
+    return new LearnerAnswer(
+        entries.text(whole, "by"), entries.text(whole, "case"), List.copyOf(answered));
+  }
+
+  private void add(FootAnswer foot, Group row, List<FootAnswer> to) {
+    boolean twice = to.stream().anyMatch(one -> one.limb() == foot.limb());
+    if (twice && foot.limb() != null) {
+      entries.refuse(row, "a second answer on the " + foot.limb().word(), "one for a foot", null);
+    }
+    to.add(foot);
+  }
+
+  /** What was answered on one foot. */
+  FootAnswer foot(Group one) {
+    List<String> limbs = feet.stream().map(Foot::limb).map(Limb::word).toList();
+    String written = entries.word(one, "limb", limbs);
+    if (Entries.given(one, "limb") == null && feet.size() == 1) {
+      written = limbs.get(0);
+    } else if (Entries.given(one, "limb") == null) {
+      entries.missing(one, "limb", String.join(", ", limbs));
+    }
+    int at = Math.max(0, limbs.indexOf(written));
+    return new FootAnswer(
+        written == null ? null : ExerciseReader.limb(written),
+        entries.words(one, "findings", known.findings()),
+        entries.word(one, "vet", Vocabulary.URGENCIES),
+        entries.words(one, "vetFor", known.referrals()),
+        entries.word(one, "technique", known.techniquesOrNone()),
+        because(one),
+        ruledOut(one),
+        entries.words(one, "supports", known.supports()),
+        entries.words(one, "cautions", known.cautions()),
+        ask(one, at),
+        days(one),
+        entries.text(one, "departs"));
+  }
+
+  private List<String> because(Group one) {
+    Located value = Entries.given(one, "because");
+    if (value == null) {
+      return null;
+    }
+    List<String> reasons = new ArrayList<>();
+    for (Located item : Entries.items(value)) {
+      String text = item instanceof Scalar scalar ? scalar.text().strip() : "";
+      if (text.isEmpty()) {
+        entries.refuse(item, item.kind(), "ids of rules, such as N003, or words", null);
+      } else {
+        reasons.add(reason(item, text));
+      }
+    }
+    return reasons.stream().distinct().toList();
+  }
+
+  private String reason(Located item, String text) {
+    String id = text.toUpperCase(Locale.ROOT);
+    if (FootAnswer.rule(id) && !known.rules().contains(id)) {
+      entries.refuse(
+          item, item.kind(), "the id of a rule, or words", Nearest.of(id, known.rules()));
+    }
+    return FootAnswer.rule(id) ? id : text;
+  }
+
+  private Map<String, List<String>> ruledOut(Group one) {
+    Located value = Entries.given(one, "ruledOut");
+    if (value == null) {
+      return null;
+    }
+    List<String> either =
+        Stream.concat(known.techniques().stream(), known.supports().stream()).toList();
+    Map<String, List<String>> ruledOut = new LinkedHashMap<>();
+    if (value instanceof Group group) {
+      entries.group(group, either);
+      group.members().forEach((id, member) -> ruledOut.put(id, rules(group, id)));
+    } else {
+      entries.words(value, either).forEach(id -> ruledOut.put(id, List.of()));
+    }
+    return ruledOut;
+  }
+
+  private List<String> rules(Group group, String id) {
+    List<String> rules = entries.words(group, id, known.rules());
+    return rules == null ? List.of() : rules;
+  }
+
+  private List<String> ask(Group one, int foot) {
+    Located value = Entries.given(one, "ask");
+    if (value == null) {
+      return null;
+    }
+    List<String> paths = new ArrayList<>();
+    for (Located item : Entries.items(value)) {
+      String text = item instanceof Scalar scalar ? scalar.text().strip() : "";
+      String path = text.isEmpty() ? null : AskedFields.path(text, feet, foot);
+      if (path == null) {
+        String nearest = AskableFields.nearest(text);
+        entries.refuse(item, item.kind(), "a field, such as signs.digitalPulse", nearest);
+      } else {
+        paths.add(path);
+      }
+    }
+    return paths.stream().distinct().toList();
+  }
+
+  private Double days(Group one) {
+    Located value = Entries.given(one, "nextVisit");
+    if (value == null) {
+      return null;
+    }
+    String text = value instanceof Scalar scalar ? scalar.text().strip() : "";
+    String number = text.replaceFirst("\\s*(days?|weeks?)$", "");
+    double each = text.matches(".*weeks?") ? 7 : 1;
+    if (number.matches("\\d{1,3}(\\.\\d)?")) {
+      double days = Double.parseDouble(number) * each;
+      if (days >= LEAST_DAYS && days <= MOST_DAYS) {
+        return days;
+      }
+    }
+    entries.refuse(value, value.kind(), "1 to 365 days, such as 42 days or 6 weeks", null);
+    return null;
+  }
+}
