@@ -68,9 +68,8 @@ class DangerousMissesTest {
     for (CaseKey key : keys) {
       boolean directs = key.advice().assessment().visit().vet() == VetRole.DIRECTING;
       for (FootKey foot : key.feet().values()) {
-        boolean urgent =
-            foot.foot().urgency().filter(soon -> soon.compareTo(Urgency.TODAY) <= 0).isPresent();
         for (Judged technique : foot.foot().techniques()) {
+          boolean urgent = technique.reasons().stream().anyMatch(one -> one.heldBack() != null);
           boolean ruledOut = technique.verdict() == Verdict.RULED_OUT;
           if ((urgent || ruledOut) && !directs) {
             String name = (urgent ? "the vet first: " : "ruled out: ") + technique.id();
