@@ -30,22 +30,41 @@ public record Amount(Unit bare, double least, double most, double example) imple
     return Double.class;
   }
 
+  /** The least number without a unit that any units allow. */
+  double leastBare() {
+    return Math.min(least, Units.INCH.bare(bare).fromKept(leastKept()));
+  }
+
+  /** The greatest number without a unit that any units allow. */
+  double mostBare() {
+    return Math.max(most, Units.INCH.bare(bare).fromKept(mostKept()));
+  }
+
+  /** What somebody wrote; null when it is no quantity. */
+  static Quantity written(Scalar scalar) {
+    return switch (scalar.token()) {
+      case NUMBER -> new Quantity(Double.parseDouble(scalar.text()), null);
+      case TEXT -> Quantity.parse(scalar.text());
+      default -> null;
+    };
+  }
+
   @Override
   public Taken take(Scalar scalar) {
-    Quantity quantity =
-        switch (scalar.token()) {
-          case NUMBER -> new Quantity(Double.parseDouble(scalar.text()), null);
-          case TEXT -> Quantity.parse(scalar.text());
-          default -> null;
-        };
+    return take(scalar, Units.MM);
+  }
+
+  /** Reads a value, a number without a unit in those of the file. */
+  Taken take(Scalar scalar, Units units) {
+    Quantity quantity = written(scalar);
     if (quantity == null) {
       return refuse(scalar);
     }
-    Unit unit = quantity.unit() == null ? bare : quantity.unit();
+    Unit unit = quantity.unit() == null ? units.bare(bare) : quantity.unit();
     if (unit.dimension() != dimension()) {
       return refuse(scalar);
     }
-    double kept = quantity.kept(bare);
+    double kept = quantity.kept(unit);
     if (kept >= leastKept() && kept <= mostKept()) {
       return new Taken.Value(kept);
     }

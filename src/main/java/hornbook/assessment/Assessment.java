@@ -4,9 +4,11 @@ import java.util.List;
 
 /**
  * One visit to one horse, as written down. Groups are never null; a value that was not looked at is
- * null.
+ * null. Amounts are kept in mm, kg and degrees Celsius, whatever the file was written in.
+ *
+ * @param units those of a number without a unit in the file; null when the file does not say
  */
-public record Assessment(Horse horse, Visit visit, List<Foot> feet, Kit kit) {
+public record Assessment(Units units, Horse horse, Visit visit, List<Foot> feet, Kit kit) {
   public java.util.Optional<Foot> foot(Limb limb) {
     return feet.stream().filter(foot -> foot.limb() == limb).findFirst();
   }

@@ -54,7 +54,8 @@ public final class BlankAssessment {
     GREETING.forEach(line -> blank.yaml.comment(0, line));
     String length = ((Amount) Fields.ofFoot("measures.toeLength").kind()).example(units);
     blank.yaml.comment(0, "A quantity is a number and its unit, such as " + length + ".");
-    blank.fields(Fields.ASSESSMENT, known, 0, true);
+    Assessment inUnits = AssessmentEdit.of("units").with(known, units);
+    blank.fields(Fields.ASSESSMENT, inUnits, 0, true);
     return blank.yaml.toString();
   }
 

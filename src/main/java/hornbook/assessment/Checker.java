@@ -13,6 +13,8 @@ import java.util.Map;
 /** Holds a tree against the table of fields, and builds the records from it. */
 final class Checker {
   private final List<Fault> faults;
+  private Units units = Units.MM;
+  private final BareNumbers bare = new BareNumbers();
 
   Checker(List<Fault> faults) {
     this.faults = faults;
@@ -24,9 +26,24 @@ final class Checker {
       refuse(tree, Fields.ASSESSMENT.allowed());
       return null;
     }
+    boolean said = unitsOf((Group) tree);
     Assessment assessment = (Assessment) group(Fields.ASSESSMENT, tree);
+    if (!said) {
+      bare.refuse(faults);
+    }
     CrossChecks.of(assessment, tree, faults);
     return assessment;
+  }
+
+  /** Takes up what the file says of its units; false where it says nothing of use. */
+  private boolean unitsOf(Group tree) {
+    for (Units one : Units.values()) {
+      if (tree.get("units") instanceof Scalar said && said.text().equals(one.word())) {
+        units = one;
+        return true;
+      }
+    }
+    return false;
   }
 
   private Object read(Field field, Located value) {
@@ -146,7 +163,10 @@ final class Checker {
   }
 
   private Object scalar(Field field, Scalar scalar) {
-    ScalarKind.Taken taken = ((ScalarKind) field.kind()).take(scalar);
+    ScalarKind.Taken taken =
+        field.kind() instanceof Amount amount
+            ? amount.take(bare.note(scalar, amount), units)
+            : ((ScalarKind) field.kind()).take(scalar);
     if (taken instanceof ScalarKind.Taken.Refused no) {
       faults.add(Fault.at(scalar.place(), scalar.path(), no.found(), allowed(field), no.nearest()));
       return null;

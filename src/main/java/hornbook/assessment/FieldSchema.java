@@ -117,8 +117,8 @@ final class FieldSchema {
       types("number", "string", "null");
       String quantity = Quantity.pattern(amount.dimension());
       json.writeStringField("pattern", exactly(Fields.UNKNOWN) + "|" + quantity);
-      json.writeNumberField("minimum", amount.least());
-      json.writeNumberField("maximum", amount.most());
+      json.writeNumberField("minimum", amount.leastBare());
+      json.writeNumberField("maximum", amount.mostBare());
     } else if (kind instanceof Text) {
       types("string", "number", "boolean", "null");
       json.writeNumberField("maxLength", Text.LONGEST);

@@ -34,6 +34,13 @@ public final class Fields {
                   "format",
                   "Says what kind of file this is; leave it as it stands.",
                   true),
+              Entry.word(
+                      "units",
+                      Units.values(),
+                      "units of the file",
+                      "What a number without a unit counts as: mm, kg and Celsius, or inches, lb"
+                          + " and Fahrenheit.")
+                  .asFixed(),
               group("horse", HorseFields.SHAPE, "horse", "The whole animal.", HorseFields.ALL),
               group("visit", VisitFields.SHAPE, "visit", "Today, and the place.", VisitFields.ALL),
               new Field("feet", FEET, "feet", "One entry for each foot looked at.", true),
@@ -124,13 +131,13 @@ public final class Fields {
     @Override
     Object[] take(Object record) {
       Assessment r = (Assessment) record;
-      return new Object[] {Fields.FORMAT, r.horse(), r.visit(), r.feet(), r.kit()};
+      return new Object[] {Fields.FORMAT, r.units(), r.horse(), r.visit(), r.feet(), r.kit()};
     }
 
     @Override
     Object build(Components c) {
       c.next();
-      return new Assessment(c.next(), c.next(), c.next(), c.next());
+      return new Assessment(c.next(), c.next(), c.next(), c.next(), c.next());
     }
   }
 }

@@ -1,11 +1,25 @@
 package hornbook.assessment;
 
 /** The units a person thinks in, and quantities shown in them. */
-public enum Units {
+public enum Units implements Word {
   MM,
   INCH;
 
   private static final int SIXTEENTHS = 16;
+
+  /** The unit of a number that stands without one where the records keep it in {@code usual}. */
+  public Unit bare(Unit usual) {
+    if (this == MM) {
+      return usual;
+    }
+    return usual == Unit.METRE ? Unit.FOOT : of(usual.dimension());
+  }
+
+  /** Whether a length or a weight in this unit is of these units and no others. */
+  boolean knows(Unit unit) {
+    boolean imperial = unit == Unit.INCH || unit == Unit.FOOT || unit == Unit.POUND;
+    return (this == INCH) == imperial;
+  }
 
   /** The unit of a dimension. */
   public Unit of(Dimension dimension) {

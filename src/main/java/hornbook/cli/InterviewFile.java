@@ -119,7 +119,8 @@ final class InterviewFile {
       }
     }
     Assessment known = good.assessment();
-    return new Assessment(known.horse(), known.visit(), List.copyOf(feet), known.kit());
+    return new Assessment(
+        known.units(), known.horse(), known.visit(), List.copyOf(feet), known.kit());
   }
 
   /** Refuses to write over what an assessment written anew would not hold. */

@@ -5,6 +5,7 @@ import hornbook.report.AdviceHtml;
 import hornbook.report.AdviceJson;
 import hornbook.report.AdviceMarkdown;
 import hornbook.report.AdviceText;
+import hornbook.report.Detail;
 import hornbook.report.TextOptions;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -24,10 +25,16 @@ final class Rendering {
   String of(FormatOption.Format format, List<Assessed> assessed) {
     return switch (format) {
       case TEXT -> pages(assessed, advice -> AdviceText.render(advice, options));
-      case MARKDOWN -> pages(assessed, advice -> AdviceMarkdown.render(advice, options.units()));
+      case MARKDOWN ->
+          pages(assessed, advice -> AdviceMarkdown.render(advice, options.units(), whole()));
       case HTML -> page(assessed);
       case JSON -> json(assessed.stream().map(Assessed::advice).toList());
     };
+  }
+
+  /** A page to keep tells everything unless asked for little. */
+  private Detail whole() {
+    return options.detail() == Detail.BRIEF ? Detail.BRIEF : Detail.FULL;
   }
 
   /** One after the other; with several, each under the name of its file. */
@@ -48,7 +55,7 @@ final class Rendering {
           "a page in HTML holds one assessment",
           "give one file at a time, or --format markdown for several");
     }
-    return AdviceHtml.render(assessed.get(0).advice(), options.units());
+    return AdviceHtml.render(assessed.get(0).advice(), options.units(), whole());
   }
 
   /** One object; with several an array of them, in the order of the files. */

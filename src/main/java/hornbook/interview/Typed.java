@@ -136,10 +136,7 @@ final class Typed {
 
   /** The unit of a number that stands without one. */
   Unit unit(Amount amount) {
-    if (units == Units.MM) {
-      return amount.bare();
-    }
-    return amount.bare() == Unit.METRE ? Unit.FOOT : units.of(amount.dimension());
+    return units.bare(amount.bare());
   }
 
   private String allowed(Amount amount) {

@@ -19,7 +19,12 @@ public final class AdviceHtml {
 
   /** Everything {@link Detail#FULL} tells, with a drawing of each foot. */
   public static String render(Advice advice, Units units) {
-    Told told = Told.of(advice, units, Detail.FULL);
+    return render(advice, units, Detail.FULL);
+  }
+
+  /** As much as asked for, with a drawing of each foot. */
+  public static String render(Advice advice, Units units, Detail detail) {
+    Told told = Told.of(advice, units, detail);
     Markup page = new Markup();
     begin(page, "Hornbook advice: " + Head.title(advice), style(STYLE));
     head(told, page);

@@ -11,7 +11,12 @@ public final class AdviceMarkdown {
 
   /** Everything {@link Detail#FULL} tells. */
   public static String render(Advice advice, Units units) {
-    Told told = Told.of(advice, units, Detail.FULL);
+    return render(advice, units, Detail.FULL);
+  }
+
+  /** As much as asked for. */
+  public static String render(Advice advice, Units units, Detail detail) {
+    Told told = Told.of(advice, units, detail);
     StringBuilder page = new StringBuilder();
     page.append("# Hornbook advice: ").append(escaped(Head.title(advice))).append("\n\n");
     String facts = Head.facts(advice, told.phrases());

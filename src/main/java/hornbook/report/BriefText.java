@@ -58,6 +58,15 @@ final class BriefText {
       referrals(urgency, parts);
     }
     provisional(parts);
+    for (Section section : Page.incomplete(told, foot)) {
+      List<String> says = section.items().stream().map(Item::text).toList();
+      parts.add(
+          new BriefPart(
+              Kind.INCOMPLETE,
+              section.heading() + ":",
+              String.join(". ", says) + ".",
+              says.get(0) + (says.size() > 1 ? "; and " + (says.size() - 1) + " more." : ".")));
+    }
     choice(parts);
     listed(parts, Kind.WORKABLE, "Also workable:", Verdict.WORKABLE);
     listed(parts, Kind.WITH_VET, "Only with the vet:", Verdict.WITH_VET);

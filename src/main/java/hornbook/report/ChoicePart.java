@@ -15,6 +15,9 @@ import java.util.stream.Collectors;
 
 /** The techniques: the first choice with its reasons, the others in a line each. */
 final class ChoicePart {
+  /** How the heading begins when there is one. */
+  static final String CHOSEN = "FIRST CHOICE";
+
   private final Told told;
   private final JudgedLines lines;
 
@@ -56,7 +59,7 @@ final class ChoicePart {
         }
       }
     }
-    return new Section(Kind.CHOICE, "FIRST CHOICE: " + told.label(chosen.id()), items);
+    return new Section(Kind.CHOICE, CHOSEN + ": " + told.label(chosen.id()), items);
   }
 
   private Item item(ReasonGiven reason) {

@@ -6,10 +6,16 @@ import java.util.List;
 
 /** The sections of the advice on one foot, in the order they are read. */
 record Page(String foot, List<Section> sections) {
+  private static final String INCOMPLETE = "INCOMPLETE";
+
   static Page of(Told told, FootAdvice foot) {
     List<Section> sections = new ArrayList<>();
     sections.addAll(new ReferralPart(told).of(foot));
+    sections.addAll(incomplete(told, foot));
     sections.addAll(new ChoicePart(told).of(foot));
+    if (told.detail() == Detail.BRIEF) {
+      return new Page(FieldNames.of(foot.limb()), List.copyOf(sections));
+    }
     sections.addAll(new FoundPart(told).of(foot));
     sections.addAll(new MeasurePart(told).of(foot));
     sections.addAll(new SupportPart(told).of(foot));
@@ -19,5 +25,14 @@ record Page(String foot, List<Section> sections) {
     }
     sections.addAll(new SourcePart(told).of(foot));
     return new Page(FieldNames.of(foot.limb()), List.copyOf(sections));
+  }
+
+  /** What was begun and is not whole stands above the verdict it could have changed. */
+  static List<Section> incomplete(Told told, FootAdvice foot) {
+    List<Section.Item> items =
+        Incomplete.of(told.advice(), foot).stream()
+            .map(one -> Section.Item.of(Sentence.capital(one.says())))
+            .toList();
+    return Section.unlessEmpty(Section.Kind.INCOMPLETE, INCOMPLETE, items);
   }
 }

@@ -15,7 +15,7 @@ enum Paint {
   String heading(Kind kind, String line) {
     return switch (kind) {
       case REFERRAL, PROVISIONAL -> in(RED, line);
-      case CHOICE -> in(GREEN, line);
+      case CHOICE -> line.startsWith(ChoicePart.CHOSEN) ? in(GREEN, line) : bold(line);
       default -> bold(line);
     };
   }

@@ -15,6 +15,8 @@ record Section(Kind kind, String heading, List<Item> items) {
     REFERRAL,
     REFERRAL_LATER,
     PROVISIONAL,
+    /** What was begun and left incomplete. */
+    INCOMPLETE,
     CHOICE,
     WORKABLE,
     WITH_VET,

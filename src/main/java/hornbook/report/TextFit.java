@@ -68,7 +68,7 @@ final class TextFit {
       case REFERRAL -> List.of(all, all, all, 1, 0).get(stage);
       case REFERRAL_LATER -> List.of(all, 1, 0, 0, 0).get(stage);
       case WORKABLE, WITH_VET, RULED_OUT, NOT_INDICATED -> List.of(all, all, 3, 1, 0).get(stage);
-      case PROVISIONAL, SOURCES, REASONS -> all;
+      case PROVISIONAL, INCOMPLETE, SOURCES, REASONS -> all;
     };
   }
 }

@@ -28,7 +28,8 @@ class BrokenFilesTest {
     assertThat(Read.faults(text))
         .singleElement()
         .asString()
-        .endsWith("found nothing; allowed: a group of fields: format, horse, visit, feet, kit");
+        .endsWith(
+            "found nothing; allowed: a group of fields: format, units, horse, visit, feet, kit");
   }
 
   @ParameterizedTest

@@ -152,7 +152,7 @@ final class FaultCatalogue {
         schema(Read.foot("signs: [hoofHeat]"), ":4:12: feet[0].signs: found a list; allowed: a"),
         schema(
             "{\"format\": \"hornbook-assessment/1\", \"feet\": [{\"limb\": \"left-fore\"}], \"x\": 1}",
-            ":1:70: x: found the unknown field \"x\"; allowed: format, horse, visit, feet, kit"));
+            ":1:70: x: found the unknown field \"x\"; allowed: format, units, horse, visit, feet, kit"));
   }
 
   private static List<Case> contradictions() {
