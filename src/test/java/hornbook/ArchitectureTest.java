@@ -1,15 +1,18 @@
 package hornbook;
 
+import static com.tngtech.archunit.base.DescribedPredicate.alwaysTrue;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaPackage;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
-import hornbook.rulebook.CompileRules;
+import hornbook.rulebook.compile.CompileRules;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -96,12 +99,89 @@ class ArchitectureTest {
     return "hornbook." + room + "..";
   }
 
+  private static final Pattern MAY_USE = Pattern.compile("(?s)<p>May use: (.*?)\\.\\s*\\*\\s*\\n");
+  private static final Pattern CODE = Pattern.compile("\\{@code\\s+\\*?\\s*([\\w.]+)}");
+  private static final Pattern BEGIN =
+      Pattern.compile("<p>Begin with \\{@link\\s+\\*?\\s*([\\w.]+)}");
+  private static final int MOST_FILES = 25;
+
+  private static List<JavaPackage> innerRooms() {
+    return PROGRAM.getPackage("hornbook").getSubpackagesInTree().stream()
+        .filter(one -> !one.getClasses().isEmpty())
+        .filter(one -> !one.getName().startsWith("hornbook.rules"))
+        .toList();
+  }
+
+  private static Path folder(JavaPackage room) {
+    return Path.of("src/main/java", room.getName().split("\\."));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> an_inner_room_holds_one_idea_and_uses_only_what_it_says() {
+    return innerRooms().stream()
+        .map(room -> DynamicTest.dynamicTest(room.getName(), () -> holdsWhatItSays(room)));
+  }
+
+  private static void holdsWhatItSays(JavaPackage room) throws IOException {
+    Path info = folder(room).resolve("package-info.java");
+    assertThat(info).as("every room says what it keeps").exists();
+    String said = Files.readString(info);
+    var may = MAY_USE.matcher(said);
+    assertThat(may.find()).as("<p>May use: ... in " + info).isTrue();
+    List<String> allowed = CODE.matcher(may.group(1)).results().map(one -> one.group(1)).toList();
+    List<String> used =
+        room.getClassDependenciesFromThisPackage().stream()
+            .map(one -> one.getTargetClass().getBaseComponentType().getPackageName())
+            .filter(name -> name.startsWith("hornbook.") && !name.equals(room.getName()))
+            .map(name -> name.substring("hornbook.".length()))
+            .distinct()
+            .toList();
+    assertThat(used).allMatch(name -> allowed.stream().anyMatch(one -> covers(one, name)));
+    var begin = BEGIN.matcher(said);
+    assertThat(begin.find()).as("<p>Begin with ... in " + info).isTrue();
+    assertThat(PROGRAM.contain(begin.group(1))).as(begin.group(1)).isTrue();
+    try (Stream<Path> files = Files.list(folder(room))) {
+      assertThat(files.filter(one -> one.toString().endsWith(".java")).count())
+          .as("files in " + room.getName())
+          .isLessThanOrEqualTo(MOST_FILES + 1);
+    }
+  }
+
+  /** A room named covers its inner rooms, but not from inside the same outer room. */
+  private static boolean covers(String named, String used) {
+    return used.equals(named) || !named.contains(".") && used.startsWith(named + ".");
+  }
+
+  @Test
+  void no_two_inner_rooms_use_each_other() {
+    slices()
+        .matching("hornbook.(**)")
+        .should()
+        .beFreeOfCycles()
+        .ignoreDependency(resideInAPackage(COMPILED_RULES), alwaysTrue())
+        .check(PROGRAM);
+  }
+
+  @Test
+  void no_two_classes_share_a_name() {
+    Map<String, List<String>> named = new LinkedHashMap<>();
+    PROGRAM.stream()
+        .filter(one -> !one.getPackageName().startsWith("hornbook.rules"))
+        .filter(one -> one.isTopLevelClass() && !one.getSimpleName().equals("package-info"))
+        .forEach(
+            one ->
+                named
+                    .computeIfAbsent(one.getSimpleName(), name -> new ArrayList<>())
+                    .add(one.getName()));
+    assertThat(named.values()).isNotEmpty().allSatisfy(one -> assertThat(one).hasSize(1));
+  }
+
   @Test
   void only_the_rulebook_and_the_engine_know_the_rule_engine() {
     noClasses()
         .that(resideOutsideOfPackages("hornbook.rulebook..", COMPILED_RULES))
         .and()
-        .haveNameNotMatching("hornbook\\.advice\\.(RuleEngine|Advisor)(\\$.*)?")
+        .haveNameNotMatching("hornbook\\.advice\\.engine\\.(RuleEngine|Advisor)(\\$.*)?")
         .should()
         .dependOnClassesThat(resideInAnyPackage("org.drools..", "org.kie.."))
         .check(PROGRAM);

@@ -15,18 +15,18 @@ public final class AfterVet {
    * The technique that would be first choice if nothing waited for the vet; empty where that is the
    * first choice already, and where a call for now rules all out.
    */
-  public static Optional<Judged> choice(FootAdvice foot) {
+  public static Optional<OptionAdvice> choice(FootAdvice foot) {
     Set<String> defects =
         foot.findings().stream()
             .filter(FindingGiven::defect)
             .map(FindingGiven::id)
             .collect(Collectors.toSet());
     Verdicts verdicts = new Verdicts(null, false, defects);
-    List<Judged> free = new ArrayList<>();
-    for (Judged one : foot.techniques()) {
+    List<OptionAdvice> free = new ArrayList<>();
+    for (OptionAdvice one : foot.techniques()) {
       List<ReasonGiven> others =
           one.reasons().stream().filter(reason -> reason.bearing() != Bearing.NEEDS_VET).toList();
-      free.add(new Judged(one.id(), verdicts.verdict(others), others));
+      free.add(new OptionAdvice(one.id(), verdicts.verdict(others), others));
     }
     return verdicts.withFirstChoice(free).stream()
         .filter(one -> one.verdict() == Verdict.FIRST_CHOICE)

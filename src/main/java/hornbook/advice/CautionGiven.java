@@ -6,7 +6,7 @@ import java.util.List;
 /** A warning that belongs to this foot, horse or material. */
 public record CautionGiven(
     String id,
-    Says says,
+    Statement says,
     String rule,
     List<String> techniques,
     List<String> sources,

@@ -1,5 +1,6 @@
 package hornbook.advice;
 
+import hornbook.advice.fact.FactSheet;
 import hornbook.rulebook.fact.Limit;
 import hornbook.rulebook.fact.Reading;
 

@@ -1,5 +1,6 @@
 package hornbook.advice;
 
+import hornbook.advice.fact.FactSheet;
 import hornbook.assessment.Limb;
 import java.util.List;
 import java.util.Optional;
@@ -16,22 +17,22 @@ public record FootAdvice(
     List<MeasureGiven> measures,
     List<FindingGiven> findings,
     List<ReferralGiven> referrals,
-    List<Judged> techniques,
-    List<Judged> supports,
+    List<OptionAdvice> techniques,
+    List<OptionAdvice> supports,
     List<CautionGiven> cautions,
     List<Question> questions,
     FactSheet sheet,
-    List<Firing> firings) {
+    List<FiredRule> firings) {
 
-  public Optional<Judged> firstChoice() {
+  public Optional<OptionAdvice> firstChoice() {
     return techniques.stream().filter(one -> one.verdict() == Verdict.FIRST_CHOICE).findFirst();
   }
 
-  public Judged technique(String id) {
+  public OptionAdvice technique(String id) {
     return find(techniques, id);
   }
 
-  public Judged support(String id) {
+  public OptionAdvice support(String id) {
     return find(supports, id);
   }
 
@@ -40,7 +41,7 @@ public record FootAdvice(
     return referrals.stream().map(ReferralGiven::urgency).min(java.util.Comparator.naturalOrder());
   }
 
-  private static Judged find(List<Judged> all, String id) {
+  private static OptionAdvice find(List<OptionAdvice> all, String id) {
     return all.stream().filter(one -> one.id().equals(id)).findFirst().orElse(null);
   }
 }

@@ -10,4 +10,9 @@ import java.util.List;
  * @param says what the rule that named it says, or null
  */
 public record MeasureGiven(
-    Reading reading, String label, String unit, String finding, Says says, List<String> sources) {}
+    Reading reading,
+    String label,
+    String unit,
+    String finding,
+    Statement says,
+    List<String> sources) {}

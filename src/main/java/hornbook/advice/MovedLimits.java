@@ -1,5 +1,6 @@
 package hornbook.advice;
 
+import hornbook.advice.fact.FactSheet;
 import hornbook.rulebook.Condition;
 import hornbook.rulebook.LimitChange;
 import hornbook.rulebook.Practice;

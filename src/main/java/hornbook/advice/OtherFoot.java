@@ -1,20 +1,21 @@
 package hornbook.advice;
 
+import hornbook.advice.fact.Held;
 import hornbook.rulebook.fact.Bearing;
 import java.util.List;
 import java.util.Map;
 
 /** Why a call for the vet on one foot holds something back on another. */
-final class OtherFoot {
+public final class OtherFoot {
   private OtherFoot() {}
 
-  static ReasonGiven reason(Held held) {
+  public static ReasonGiven reason(Held held) {
     String limb = held.from().word().replace('-', ' ');
     String says = "The " + limb + " foot calls the vet: " + lower(held.rule().title()) + ".";
     return new ReasonGiven(
         Bearing.NEEDS_VET,
         held.rule().id(),
-        new Says(says, Map.of()),
+        new Statement(says, Map.of()),
         null,
         null,
         false,

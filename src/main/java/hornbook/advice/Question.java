@@ -19,7 +19,7 @@ public record Question(
     String why,
     List<String> couldChange,
     Urgency urgency,
-    Worth worth,
+    QuestionValue worth,
     boolean alone) {
   /**
    * Whether the advice cannot be relied on until this is answered: the vet might be needed today.

@@ -2,7 +2,7 @@ package hornbook.advice;
 
 import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Bearing;
-import hornbook.rulebook.fact.Cited;
+import hornbook.rulebook.fact.CitedFact;
 import hornbook.rulebook.fact.Limit;
 import java.util.List;
 
@@ -19,11 +19,11 @@ import java.util.List;
 public record ReasonGiven(
     Bearing bearing,
     String rule,
-    Says says,
-    Cited observed,
+    Statement says,
+    CitedFact observed,
     Limit limit,
     boolean close,
-    List<Cited> because,
+    List<CitedFact> because,
     List<String> sources,
     Basis basis,
     HeldBack heldBack) {}

@@ -1,7 +1,7 @@
 package hornbook.advice;
 
 import hornbook.rulebook.fact.Basis;
-import hornbook.rulebook.fact.Cited;
+import hornbook.rulebook.fact.CitedFact;
 import hornbook.rulebook.fact.Urgency;
 import hornbook.rulebook.reserve.Reserves;
 import java.util.List;
@@ -14,11 +14,11 @@ import java.util.List;
 public record ReferralGiven(
     String id,
     Urgency urgency,
-    Says says,
-    Says meanwhile,
+    Statement says,
+    Statement meanwhile,
     Reserves reserves,
     String rule,
-    List<Cited> because,
+    List<CitedFact> because,
     List<String> sources,
     Basis basis) {
   /** The same call that holds back what another does as well. */

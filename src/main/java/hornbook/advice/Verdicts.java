@@ -1,7 +1,7 @@
 package hornbook.advice;
 
 import hornbook.rulebook.fact.Bearing;
-import hornbook.rulebook.fact.Cited;
+import hornbook.rulebook.fact.CitedFact;
 import hornbook.rulebook.fact.Finding;
 import hornbook.rulebook.fact.Urgency;
 import java.util.ArrayList;
@@ -13,7 +13,7 @@ import java.util.Set;
  * Turns reasons into verdicts. The only place that ranks: no scores, a fixed order of questions,
  * told in the contributors' guide and in the handbook.
  */
-final class Verdicts {
+public final class Verdicts {
   private final Urgency urgency;
   private final boolean vetDirects;
   private final Set<String> defects;
@@ -23,14 +23,14 @@ final class Verdicts {
    * @param vetDirects whether a vet has taken the case in hand
    * @param defects the findings a technique has to answer
    */
-  Verdicts(Urgency urgency, boolean vetDirects, Set<String> defects) {
+  public Verdicts(Urgency urgency, boolean vetDirects, Set<String> defects) {
     this.urgency = urgency;
     this.vetDirects = vetDirects;
     this.defects = Set.copyOf(defects);
   }
 
   /** The verdict on one technique or support, before one of the techniques is made first choice. */
-  Verdict verdict(List<ReasonGiven> reasons) {
+  public Verdict verdict(List<ReasonGiven> reasons) {
     if (any(reasons, Bearing.RULES_OUT)) {
       return Verdict.RULED_OUT;
     }
@@ -49,17 +49,18 @@ final class Verdicts {
   /**
    * Makes one workable technique first choice; they come in order of intervention, the least first.
    */
-  List<Judged> withFirstChoice(List<Judged> techniques) {
-    Judged chosen = null;
-    for (Judged one : techniques) {
+  public List<OptionAdvice> withFirstChoice(List<OptionAdvice> techniques) {
+    OptionAdvice chosen = null;
+    for (OptionAdvice one : techniques) {
       boolean answers = one.verdict() == Verdict.WORKABLE && answersAllDefects(one.reasons());
       if (answers && (chosen == null || (spokenAgainst(chosen) && !spokenAgainst(one)))) {
         chosen = one;
       }
     }
-    List<Judged> judged = new ArrayList<>(techniques.size());
-    for (Judged one : techniques) {
-      judged.add(one == chosen ? new Judged(one.id(), Verdict.FIRST_CHOICE, one.reasons()) : one);
+    List<OptionAdvice> judged = new ArrayList<>(techniques.size());
+    for (OptionAdvice one : techniques) {
+      judged.add(
+          one == chosen ? new OptionAdvice(one.id(), Verdict.FIRST_CHOICE, one.reasons()) : one);
     }
     return List.copyOf(judged);
   }
@@ -73,7 +74,7 @@ final class Verdicts {
     Set<String> answered = new HashSet<>();
     for (ReasonGiven reason : reasons) {
       if (reason.bearing() == Bearing.FOR) {
-        for (Cited fact : reason.because()) {
+        for (CitedFact fact : reason.because()) {
           if (fact instanceof Finding finding) {
             answered.add(finding.what());
           }
@@ -83,7 +84,7 @@ final class Verdicts {
     return answered;
   }
 
-  static boolean spokenAgainst(Judged judged) {
+  static boolean spokenAgainst(OptionAdvice judged) {
     return any(judged.reasons(), Bearing.AGAINST);
   }
 

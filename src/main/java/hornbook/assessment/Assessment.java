@@ -1,5 +1,6 @@
 package hornbook.assessment;
 
+import hornbook.assessment.quantity.Units;
 import java.util.List;
 
 /**

@@ -1,5 +1,12 @@
 package hornbook.assessment;
 
+import hornbook.assessment.word.Deformity;
+import hornbook.assessment.word.Landing;
+import hornbook.assessment.word.OldShoeWear;
+import hornbook.assessment.word.Onset;
+import hornbook.assessment.word.PasternLine;
+import hornbook.assessment.word.Shoeing;
+import hornbook.assessment.word.Stance;
 import java.util.List;
 
 /**
@@ -23,6 +30,6 @@ public record Foot(
     Deformity deformity,
     Boolean brushing,
     Measures measures,
-    List<Stretch> wall,
-    List<Crack> cracks,
+    List<WallStretch> wall,
+    List<WallCrack> cracks,
     Signs signs) {}

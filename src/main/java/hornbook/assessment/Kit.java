@@ -3,4 +3,4 @@ package hornbook.assessment;
 import java.util.List;
 
 /** What is in the van. A null list of shoe sizes was not given. */
-public record Kit(Wrap wrap, ShoeStock shoe, List<ShoeSize> shoeSizes, Adhesive adhesive) {}
+public record Kit(CastingTape wrap, ShoeStock shoe, List<ShoeSize> shoeSizes, Adhesive adhesive) {}

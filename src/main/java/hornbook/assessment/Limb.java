@@ -1,5 +1,7 @@
 package hornbook.assessment;
 
+import hornbook.assessment.word.Word;
+
 /** The limb a foot belongs to. */
 public enum Limb implements Word {
   LEFT_FORE,

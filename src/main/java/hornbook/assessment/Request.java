@@ -1,5 +1,7 @@
 package hornbook.assessment;
 
+import hornbook.assessment.word.Word;
+
 /** What the owner asks for besides farriery. */
 public enum Request implements Word {
   DRUGS,

@@ -1,5 +1,7 @@
 package hornbook.assessment;
 
+import hornbook.assessment.word.Word;
+
 /** Whether the horse is protected against tetanus. */
 public enum TetanusCover implements Word {
   CURRENT,

@@ -1,5 +1,7 @@
 package hornbook.assessment;
 
+import hornbook.assessment.word.Word;
+
 /** What the horse is kept for. */
 public enum Work implements Word {
   REST,

@@ -1,5 +1,14 @@
 package hornbook.cli;
 
+import hornbook.cli.base.Surroundings;
+import hornbook.cli.base.Task;
+import hornbook.cli.command.AssessCommand;
+import hornbook.cli.command.ConfidenceCommand;
+import hornbook.cli.command.ContrastCommand;
+import hornbook.cli.command.NewCommand;
+import hornbook.cli.command.PlanCommand;
+import hornbook.cli.command.WhyCommand;
+import hornbook.cli.rules.RulesCommand;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,5 +1,8 @@
 package hornbook.cli;
 
+import hornbook.cli.base.ExitCode;
+import hornbook.cli.base.Surroundings;
+import hornbook.cli.base.Task;
 import java.util.stream.Collectors;
 import picocli.AutoComplete;
 
@@ -18,7 +21,7 @@ final class CompletionCommand extends Task {
   }
 
   @Override
-  ExitCode run() {
+  public ExitCode run() {
     String script = AutoComplete.bash("hornbook", Commands.whole(surroundings));
     String bare =
         script

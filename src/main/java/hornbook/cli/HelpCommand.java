@@ -1,13 +1,18 @@
 package hornbook.cli;
 
-import hornbook.assessment.Nearest;
+import hornbook.assessment.tree.Nearest;
+import hornbook.cli.base.ArgumentValue;
+import hornbook.cli.base.ExitCode;
+import hornbook.cli.base.Failure;
+import hornbook.cli.base.Surroundings;
+import hornbook.cli.base.Task;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine;
 
 /** The help of a command, asked for by its name. */
 final class HelpCommand extends Task {
-  private final Value<List<String>> names =
+  private final ArgumentValue<List<String>> names =
       arguments.operands("COMMAND", "0..*", "the command, in full");
 
   HelpCommand(Surroundings surroundings) {
@@ -15,7 +20,7 @@ final class HelpCommand extends Task {
   }
 
   @Override
-  ExitCode run() {
+  public ExitCode run() {
     CommandLine line = Commands.whole(surroundings);
     for (String name : names.value()) {
       List<String> known = new ArrayList<>(line.getSubcommands().keySet());

@@ -1,6 +1,13 @@
 package hornbook.cli;
 
-import hornbook.rulebook.RulebookLacks;
+import hornbook.cli.base.ExitCode;
+import hornbook.cli.base.Failure;
+import hornbook.cli.base.ProgramFault;
+import hornbook.cli.base.ShippedWithProgram;
+import hornbook.cli.base.Surroundings;
+import hornbook.cli.base.Task;
+import hornbook.cli.base.UsageErrors;
+import hornbook.rulebook.compile.MissingFromRulebook;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import picocli.CommandLine;
@@ -21,16 +28,16 @@ public final class Hornbook {
   }
 
   /** Runs one command; whatever goes wrong is told in plain words on standard error. */
-  static int run(Surroundings surroundings, String... arguments) {
+  public static int run(Surroundings surroundings, String... arguments) {
     try {
       return command(surroundings, arguments).number();
     } catch (ParameterException misused) {
-      surroundings.err().print(Misuse.told(misused));
+      surroundings.err().print(UsageErrors.told(misused));
       return ExitCode.USAGE.number();
     } catch (Failure failure) {
       surroundings.err().print(failure.text());
       return failure.code().number();
-    } catch (RulebookLacks lacks) {
+    } catch (MissingFromRulebook lacks) {
       Failure failure = Failure.usage(lacks.getMessage(), lacks.cure());
       surroundings.err().print(failure.text());
       return failure.code().number();

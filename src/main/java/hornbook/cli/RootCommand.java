@@ -1,5 +1,9 @@
 package hornbook.cli;
 
+import hornbook.cli.base.ExitCode;
+import hornbook.cli.base.Failure;
+import hornbook.cli.base.Surroundings;
+import hornbook.cli.base.Task;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** The program without a command. */
@@ -34,7 +38,7 @@ final class RootCommand extends Task {
   }
 
   @Override
-  ExitCode run() {
+  public ExitCode run() {
     throw Failure.told(ExitCode.USAGE, spec().commandLine().getUsageMessage());
   }
 }

@@ -1,5 +1,6 @@
 package hornbook.cli;
 
+import hornbook.cli.base.Surroundings;
 import hornbook.rulebook.Rulebook;
 import picocli.CommandLine.IVersionProvider;
 

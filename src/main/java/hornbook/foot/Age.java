@@ -1,6 +1,7 @@
 package hornbook.foot;
 
 import hornbook.assessment.Horse;
+import hornbook.foot.number.Interval;
 
 /** Age of the horse. */
 public final class Age {

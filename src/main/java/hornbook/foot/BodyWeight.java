@@ -1,6 +1,8 @@
 package hornbook.foot;
 
 import hornbook.assessment.Horse;
+import hornbook.foot.number.Interval;
+import hornbook.foot.number.UnknownAsNaN;
 
 /**
  * Body weight.
@@ -29,7 +31,9 @@ public record BodyWeight(double kg, How how) {
     }
     Interval age = Age.days(horse);
     boolean young = age.known() && age.low() < grownDays;
-    double kg = estimate(Known.orNaN(horse.girth()) / 10, Known.orNaN(horse.bodyLength()) / 10);
+    double kg =
+        estimate(
+            UnknownAsNaN.orNaN(horse.girth()) / 10, UnknownAsNaN.orNaN(horse.bodyLength()) / 10);
     return young || Double.isNaN(kg) ? UNKNOWN : new BodyWeight(kg, How.ESTIMATED);
   }
 

@@ -1,5 +1,8 @@
 package hornbook.foot;
 
+import hornbook.foot.shape.OutlineShape;
+import hornbook.foot.wall.NailingLimits;
+
 /**
  * Every limit of the trade that the readings of a foot need, filled from the rule base for the limb
  * and age in hand.

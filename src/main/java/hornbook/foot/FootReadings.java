@@ -4,6 +4,14 @@ import hornbook.assessment.Assessment;
 import hornbook.assessment.Foot;
 import hornbook.assessment.Limb;
 import hornbook.assessment.Measures;
+import hornbook.foot.number.Interval;
+import hornbook.foot.number.UnknownAsNaN;
+import hornbook.foot.shape.GroundOutline;
+import hornbook.foot.shape.SideProfile;
+import hornbook.foot.wall.NailSites;
+import hornbook.foot.wall.NailingLimits;
+import hornbook.foot.wall.WallGroup;
+import hornbook.foot.wall.WallSurvey;
 
 /**
  * Every number computed from one foot, and the parts it comes from. A reading that needs something
@@ -24,7 +32,7 @@ public record FootReadings(
     NailSites nails,
     NailSites nailsIfBehind,
     double rearmostNail,
-    Pair pair,
+    FootPair pair,
     BodyWeight weight,
     Interval ageDays) {
 
@@ -45,7 +53,7 @@ public record FootReadings(
         placed ? NailSites.of(wall, foot.cracks(), nailing, rearmost) : null,
         placed ? NailSites.of(wall, foot.cracks(), nailing, nailing.rearmostWaived(outline)) : null,
         rearmost,
-        Pair.of(foot, other(assessment, foot.limb().pair())),
+        FootPair.of(foot, other(assessment, foot.limb().pair())),
         BodyWeight.of(assessment.horse(), limits.grownDays()),
         Age.days(assessment.horse()));
   }
@@ -75,7 +83,7 @@ public record FootReadings(
   /** Per cent (turner-1992: contracted heels under 67). */
   public Interval frogWidthShare() {
     return Interval.of(
-        100 * Known.orNaN(measures.frogWidth()) / Known.orNaN(measures.frogLength()));
+        100 * UnknownAsNaN.orNaN(measures.frogWidth()) / UnknownAsNaN.orNaN(measures.frogLength()));
   }
 
   /** The inner heel bulb above the outer, mm. */
@@ -109,7 +117,8 @@ public record FootReadings(
   }
 
   public Interval hoofLoadIndex() {
-    return Interval.of(Load.hoofLoadIndex(weight.kg(), Known.orNaN(measures.coronetGirth())));
+    return Interval.of(
+        Load.hoofLoadIndex(weight.kg(), UnknownAsNaN.orNaN(measures.coronetGirth())));
   }
 
   public Interval soundShare() {
@@ -187,7 +196,8 @@ public record FootReadings(
   }
 
   private double heelDifference() {
-    return Known.orNaN(measures.medialHeelHeight()) - Known.orNaN(measures.lateralHeelHeight());
+    return UnknownAsNaN.orNaN(measures.medialHeelHeight())
+        - UnknownAsNaN.orNaN(measures.lateralHeelHeight());
   }
 
   private static Foot other(Assessment assessment, Limb limb) {

@@ -1,5 +1,7 @@
 package hornbook.foot;
 
+import hornbook.foot.number.Interval;
+
 /** What a foot carries. {@code NaN} where the weight or a measure is unknown. */
 public final class Load {
   /** Standard gravity, m/s2. */

@@ -1,6 +1,9 @@
 package hornbook.foot;
 
 import hornbook.assessment.Measures;
+import hornbook.foot.number.UnknownAsNaN;
+import hornbook.foot.shape.AddedMaterial;
+import hornbook.foot.shape.SideProfile;
 
 /**
  * The numbers of a foot that a job changes, for the before and the after of a job sheet: mm,
@@ -24,13 +27,14 @@ public record Proportions(
     double heelSupport) {
 
   public static Proportions before(Measures measures) {
-    return after(measures, Build.NOTHING);
+    return after(measures, AddedMaterial.NOTHING);
   }
 
   /** With material added; the width grows by twice what is laid on each side. */
-  public static Proportions after(Measures measures, Build build) {
+  public static Proportions after(Measures measures, AddedMaterial build) {
     return of(
-        SideProfile.of(measures).with(build), Known.orNaN(measures.width()) + 2 * build.sides());
+        SideProfile.of(measures).with(build),
+        UnknownAsNaN.orNaN(measures.width()) + 2 * build.sides());
   }
 
   private static Proportions of(SideProfile foot, double width) {

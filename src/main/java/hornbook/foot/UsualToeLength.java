@@ -1,5 +1,6 @@
 package hornbook.foot;
 
+import hornbook.foot.number.Interval;
 import java.util.List;
 
 /**

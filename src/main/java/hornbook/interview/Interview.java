@@ -1,25 +1,25 @@
 package hornbook.interview;
 
-import hornbook.advice.Advisor;
-import hornbook.advice.FactSheet;
 import hornbook.advice.Question;
+import hornbook.advice.engine.Advisor;
+import hornbook.advice.fact.FactSheet;
 import hornbook.assessment.Assessment;
-import hornbook.assessment.AssessmentEdit;
-import hornbook.assessment.AssessmentReader;
-import hornbook.assessment.BlankAssessment;
-import hornbook.assessment.Crack;
-import hornbook.assessment.Fault;
-import hornbook.assessment.FieldRows;
-import hornbook.assessment.Fields;
 import hornbook.assessment.Foot;
 import hornbook.assessment.Limb;
-import hornbook.assessment.ReadResult;
 import hornbook.assessment.Side;
-import hornbook.assessment.Stretch;
-import hornbook.assessment.Units;
+import hornbook.assessment.WallCrack;
 import hornbook.assessment.WallState;
-import hornbook.assessment.WholeNumber;
-import hornbook.interview.Ask.Form;
+import hornbook.assessment.WallStretch;
+import hornbook.assessment.field.FieldRows;
+import hornbook.assessment.field.Fields;
+import hornbook.assessment.field.WholeNumber;
+import hornbook.assessment.form.BlankAssessment;
+import hornbook.assessment.quantity.Units;
+import hornbook.assessment.read.AssessmentEdit;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
+import hornbook.assessment.tree.Fault;
+import hornbook.interview.InterviewQuestion.Form;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
@@ -37,18 +37,18 @@ import java.util.Set;
  */
 public final class Interview {
   private static final List<String> BASICS = List.of("horse.name", "visit.date", "horse.ageYears");
-  private static final Crack SOME_CRACK = new Crack(null, null, null, null, null, null);
+  private static final WallCrack SOME_CRACK = new WallCrack(null, null, null, null, null, null);
 
   private final Advisor advisor;
-  private final Typed typed;
+  private final TypedAnswer typed;
   private final Units units;
   private final Deque<Step> past = new ArrayDeque<>();
   private final Set<Limb> feet = EnumSet.noneOf(Limb.class);
-  private State state;
-  private Ask ask;
+  private InterviewState state;
+  private InterviewQuestion ask;
   private List<Question> open = List.of();
 
-  private record Step(State state, Ask ask) {}
+  private record Step(InterviewState state, InterviewQuestion ask) {}
 
   /**
    * @param known what is known already; with a foot not named yet that is asked first
@@ -59,17 +59,17 @@ public final class Interview {
       Advisor advisor, Assessment known, Collection<Limb> feet, Units units, LocalDate today) {
     this.advisor = advisor;
     this.feet.addAll(feet);
-    this.typed = new Typed(units, today);
+    this.typed = new TypedAnswer(units, today);
     this.units = units;
-    this.state = new State(known, Set.of(), null, null);
+    this.state = new InterviewState(known, Set.of(), null, null);
     if (feet.isEmpty() && named()) {
-      this.feet.addAll(Compared.feet(known));
+      this.feet.addAll(ComparedFeet.feet(known));
     }
     this.ask = next();
   }
 
   /** The question to put now; empty when nothing left can change the advice. */
-  public Optional<Ask> ask() {
+  public Optional<InterviewQuestion> ask() {
     return Optional.ofNullable(ask);
   }
 
@@ -80,8 +80,8 @@ public final class Interview {
 
   /** How many things could change the advice, with those counted that were passed over. */
   public int unanswered() {
-    State afresh = new State(state.known(), Set.of(), null, null);
-    return new Worthiest(advisor, feet).open(afresh).size();
+    InterviewState afresh = new InterviewState(state.known(), Set.of(), null, null);
+    return new NextQuestions(advisor, feet).open(afresh).size();
   }
 
   /** What is known by now; fit for a file once {@link #named}. */
@@ -95,13 +95,13 @@ public final class Interview {
   }
 
   /** Takes one line typed in answer to the question. */
-  public Reply take(String typedLine) {
+  public AnswerOutcome take(String typedLine) {
     String line = typedLine.strip();
     switch (line) {
       case "?":
-        return new Reply.Help();
+        return new AnswerOutcome.Help();
       case "stop":
-        return new Reply.Stop();
+        return new AnswerOutcome.Stop();
       case "<":
         return back();
       default:
@@ -109,19 +109,19 @@ public final class Interview {
     }
   }
 
-  private Reply back() {
+  private AnswerOutcome back() {
     if (past.isEmpty()) {
-      return new Reply.Back(false);
+      return new AnswerOutcome.Back(false);
     }
     Step step = past.pop();
     state = step.state();
     ask = step.ask();
-    return new Reply.Back(true);
+    return new AnswerOutcome.Back(true);
   }
 
-  private Reply answer(String line) {
-    State before = state;
-    Reply.Refused refused =
+  private AnswerOutcome answer(String line) {
+    InterviewState before = state;
+    AnswerOutcome.Refused refused =
         switch (ask.form()) {
           case FEET -> feet(line);
           case FIELD -> field(line);
@@ -137,20 +137,20 @@ public final class Interview {
     }
     past.push(new Step(before, ask));
     ask = next();
-    return new Reply.Taken();
+    return new AnswerOutcome.Taken();
   }
 
-  private Reply.Refused feet(String line) {
-    if (Typed.nothing(line)) {
-      return new Reply.Refused("nothing", "at least one foot: it has to be named", null);
+  private AnswerOutcome.Refused feet(String line) {
+    if (TypedAnswer.nothing(line)) {
+      return new AnswerOutcome.Refused("nothing", "at least one foot: it has to be named", null);
     }
-    Typed.Result result = typed.words(List.of(Limb.values()), line);
+    TypedAnswer.Result result = typed.words(List.of(Limb.values()), line);
     if (result.refused() != null) {
       return result.refused();
     }
     List<?> limbs = (List<?>) result.value();
     if (limbs.isEmpty()) {
-      return new Reply.Refused("none", "at least one foot: it has to be named", null);
+      return new AnswerOutcome.Refused("none", "at least one foot: it has to be named", null);
     }
     List<Limb> named = limbs.stream().map(Limb.class::cast).toList();
     feet.clear();
@@ -160,44 +160,44 @@ public final class Interview {
     return null;
   }
 
-  private Reply.Refused field(String line) {
+  private AnswerOutcome.Refused field(String line) {
     String path = ask.path();
-    String list = Paths.list(path);
-    if (Typed.nothing(line)) {
+    String list = InterviewPaths.list(path);
+    if (TypedAnswer.nothing(line)) {
       state = state.passing(path).inList(list);
       return null;
     }
-    Typed.Result result = typed.read(ask.field().kind(), line);
+    TypedAnswer.Result result = typed.read(ask.field().kind(), line);
     if (result.refused() != null) {
       return result.refused();
     }
-    state = state.with(Paths.with(state.known(), path, result.value())).inList(list);
-    Mapping mapping = state.mapping();
+    state = state.with(InterviewPaths.with(state.known(), path, result.value())).inList(list);
+    WallMapping mapping = state.mapping();
     if (mapping != null && result.value() instanceof WallState wall) {
-      state = state.mapping(mapping.asking(Mapping.details(wall)));
+      state = state.mapping(mapping.asking(WallMapping.details(wall)));
     }
     return null;
   }
 
-  private Reply.Refused cracks(String line) {
+  private AnswerOutcome.Refused cracks(String line) {
     int most = ((FieldRows) ask.field().kind()).most();
-    if (Typed.nothing(line)) {
+    if (TypedAnswer.nothing(line)) {
       state = state.passing(ask.path());
       return null;
     }
     String count = line.equalsIgnoreCase("none") ? "0" : line;
-    Typed.Result result = typed.read(new WholeNumber(0, most), count);
+    TypedAnswer.Result result = typed.read(new WholeNumber(0, most), count);
     if (result.refused() != null) {
       return result.refused();
     }
-    List<Crack> rows = Collections.nCopies((Integer) result.value(), SOME_CRACK);
-    state = state.with(Paths.with(state.known(), ask.path(), rows)).inList(ask.path());
+    List<WallCrack> rows = Collections.nCopies((Integer) result.value(), SOME_CRACK);
+    state = state.with(InterviewPaths.with(state.known(), ask.path(), rows)).inList(ask.path());
     return null;
   }
 
-  private Reply.Refused stretchEnd(String line) {
-    Mapping mapping = state.mapping();
-    if (Typed.nothing(line)) {
+  private AnswerOutcome.Refused stretchEnd(String line) {
+    WallMapping mapping = state.mapping();
+    if (TypedAnswer.nothing(line)) {
       state = sideDone(mapping);
       return null;
     }
@@ -205,14 +205,14 @@ public final class Interview {
     if (line.equalsIgnoreCase("heel") && ask.edge() > ask.from()) {
       to = Math.rint(ask.edge());
     } else {
-      Typed.Result result = typed.read(Fields.ofFoot("wall[0].to").kind(), line);
+      TypedAnswer.Result result = typed.read(Fields.ofFoot("wall[0].to").kind(), line);
       if (result.refused() != null) {
         return result.refused();
       }
       to = (Double) result.value();
     }
-    List<Stretch> wall = state.known().feet().get(mapping.foot()).wall();
-    List<Stretch> more = Mapping.added(wall, mapping.side(), ask.from(), to);
+    List<WallStretch> wall = state.known().feet().get(mapping.foot()).wall();
+    List<WallStretch> more = WallMapping.added(wall, mapping.side(), ask.from(), to);
     state =
         state
             .with(AssessmentEdit.of(mapping.path()).with(state.known(), more))
@@ -220,14 +220,14 @@ public final class Interview {
     return null;
   }
 
-  private State sideDone(Mapping mapping) {
+  private InterviewState sideDone(WallMapping mapping) {
     return mapping.side() == Side.MEDIAL
         ? state.mapping(mapping.other())
         : state.mapping(null).passing(mapping.path());
   }
 
   /** What the answer contradicts, if it does: the same check as of any file. */
-  private Reply.Refused contradiction() {
+  private AnswerOutcome.Refused contradiction() {
     if (!named()) {
       return null;
     }
@@ -235,23 +235,23 @@ public final class Interview {
         BlankAssessment.write(state.known(), units, null).getBytes(StandardCharsets.UTF_8);
     if (AssessmentReader.read(file, "", List.of()) instanceof ReadResult.Faulty faulty) {
       Fault fault = faulty.faults().get(0);
-      return new Reply.Refused(fault.found(), fault.allowed(), fault.nearest());
+      return new AnswerOutcome.Refused(fault.found(), fault.allowed(), fault.nearest());
     }
     return null;
   }
 
-  private Ask next() {
+  private InterviewQuestion next() {
     if (!named()) {
-      return Ask.of(Form.FEET, "feet[0].limb", null);
+      return InterviewQuestion.of(Form.FEET, "feet[0].limb", null);
     }
     for (String path : BASICS) {
-      boolean told = Paths.value(state.known(), path) != null || state.passedOver(path);
+      boolean told = InterviewPaths.value(state.known(), path) != null || state.passedOver(path);
       boolean otherAge = path.equals("horse.ageYears") && state.known().horse().ageDays() != null;
       if (!told && !otherAge) {
-        return Ask.of(Form.FIELD, path, null);
+        return InterviewQuestion.of(Form.FIELD, path, null);
       }
     }
-    open = new Worthiest(advisor, feet).open(state);
+    open = new NextQuestions(advisor, feet).open(state);
     if (state.mapping() != null) {
       return inMapping();
     }
@@ -267,24 +267,24 @@ public final class Interview {
   }
 
   private String order(Question question) {
-    return Paths.order(state.known(), question.field());
+    return InterviewPaths.order(state.known(), question.field());
   }
 
-  private Ask put(Question question) {
+  private InterviewQuestion put(Question question) {
     if (!(Fields.at(question.field()).kind() instanceof FieldRows)) {
-      return Ask.of(Form.FIELD, question.field(), question);
+      return InterviewQuestion.of(Form.FIELD, question.field(), question);
     }
     if (question.field().endsWith(".cracks")) {
-      return Ask.of(Form.CRACKS, question.field(), question);
+      return InterviewQuestion.of(Form.CRACKS, question.field(), question);
     }
     int foot = Integer.parseInt(question.field().replaceAll("[^0-9]", ""));
     FactSheet sheet = advisor.sheet(state.known(), foot);
-    state = state.mapping(Mapping.of(state.known(), foot, sheet));
+    state = state.mapping(WallMapping.of(state.known(), foot, sheet));
     return inMapping();
   }
 
-  private Ask inMapping() {
-    Mapping mapping = state.mapping();
+  private InterviewQuestion inMapping() {
+    WallMapping mapping = state.mapping();
     Question matter =
         open.stream()
             .filter(one -> one.field().startsWith(mapping.path()))
@@ -294,13 +294,15 @@ public final class Interview {
       int row = state.known().feet().get(mapping.foot()).wall().size() - 1;
       String path = mapping.path() + "[" + row + "]." + mapping.left().get(0);
       state = state.mapping(mapping.asking(mapping.left().subList(1, mapping.left().size())));
-      return new Ask(Form.FIELD, path, matter, mapping.side(), Double.NaN, Double.NaN);
+      return new InterviewQuestion(
+          Form.FIELD, path, matter, mapping.side(), Double.NaN, Double.NaN);
     }
     if (mapping.atHeel(state.known())) {
       state = sideDone(mapping);
       return next();
     }
     double from = mapping.from(state.known());
-    return new Ask(Form.STRETCH_END, mapping.path(), matter, mapping.side(), from, mapping.edge());
+    return new InterviewQuestion(
+        Form.STRETCH_END, mapping.path(), matter, mapping.side(), from, mapping.edge());
   }
 }

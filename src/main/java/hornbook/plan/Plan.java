@@ -3,8 +3,19 @@ package hornbook.plan;
 import hornbook.advice.Advice;
 import hornbook.advice.CautionGiven;
 import hornbook.advice.FootAdvice;
-import hornbook.advice.Judged;
+import hornbook.advice.OptionAdvice;
 import hornbook.advice.ReferralGiven;
+import hornbook.plan.effect.FootNumbers;
+import hornbook.plan.figure.Figure;
+import hornbook.plan.sheet.ClockStep;
+import hornbook.plan.sheet.GrowthDates;
+import hornbook.plan.sheet.MissingMeasure;
+import hornbook.plan.sheet.PlanWishes;
+import hornbook.plan.sheet.PlannedClip;
+import hornbook.plan.sheet.PlannedNail;
+import hornbook.plan.sheet.SheetLine;
+import hornbook.plan.sheet.SheetPart;
+import hornbook.plan.sheet.ShoeSizes;
 import hornbook.rulebook.fact.Limit;
 import hornbook.rulebook.fact.Urgency;
 import java.time.LocalDate;
@@ -34,16 +45,16 @@ import java.util.stream.Stream;
 public record Plan(
     Advice advice,
     FootAdvice foot,
-    Judged judged,
+    OptionAdvice judged,
     PlanWishes wishes,
-    List<Judged> refused,
+    List<OptionAdvice> refused,
     List<ReferralGiven> stops,
-    Map<Part, List<Line>> lines,
+    Map<SheetPart, List<SheetLine>> lines,
     List<PlannedNail> nails,
     List<PlannedClip> clips,
     FootNumbers before,
     FootNumbers after,
-    Shoe shoe,
+    ShoeSizes shoe,
     List<Figure> materials,
     List<ClockStep> steps,
     GrowthDates aboveNailExit,
@@ -51,7 +62,7 @@ public record Plan(
     Figure interval,
     LocalDate nextVisit,
     List<CautionGiven> cautions,
-    List<Missing> missing) {
+    List<MissingMeasure> missing) {
 
   /** Whether there is work in it. */
   public boolean workable() {
@@ -61,16 +72,34 @@ public record Plan(
   static Plan withoutWork(
       Advice advice,
       FootAdvice foot,
-      Judged judged,
+      OptionAdvice judged,
       PlanWishes wishes,
-      List<Judged> refused,
+      List<OptionAdvice> refused,
       List<ReferralGiven> stops) {
     return new Plan(
-        advice, foot, judged, wishes, refused, stops, Map.of(), List.of(), List.of(), null, null,
-        Shoe.NONE, List.of(), List.of(), null, null, null, null, List.of(), List.of());
+        advice,
+        foot,
+        judged,
+        wishes,
+        refused,
+        stops,
+        Map.of(),
+        List.of(),
+        List.of(),
+        null,
+        null,
+        ShoeSizes.NONE,
+        List.of(),
+        List.of(),
+        null,
+        null,
+        null,
+        null,
+        List.of(),
+        List.of());
   }
 
-  public List<Line> lines(Part part) {
+  public List<SheetLine> lines(SheetPart part) {
     return lines.getOrDefault(part, List.of());
   }
 

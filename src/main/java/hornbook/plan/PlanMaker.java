@@ -2,12 +2,28 @@ package hornbook.plan;
 
 import hornbook.advice.Advice;
 import hornbook.advice.CautionGiven;
-import hornbook.advice.Cautions;
 import hornbook.advice.FootAdvice;
-import hornbook.advice.Judged;
+import hornbook.advice.OptionAdvice;
 import hornbook.advice.ReferralGiven;
 import hornbook.advice.Verdict;
+import hornbook.advice.engine.Cautions;
 import hornbook.assessment.VetRole;
+import hornbook.plan.effect.AddedDepths;
+import hornbook.plan.effect.Effect;
+import hornbook.plan.effect.FootNumbers;
+import hornbook.plan.figure.Figure;
+import hornbook.plan.nailing.Nailing;
+import hornbook.plan.sheet.PlanWishes;
+import hornbook.plan.sheet.SheetDraft;
+import hornbook.plan.sheet.ShoeSizes;
+import hornbook.plan.sheet.Technique;
+import hornbook.plan.time.Aftercare;
+import hornbook.plan.time.Clock;
+import hornbook.plan.time.Growing;
+import hornbook.plan.work.Building;
+import hornbook.plan.work.Dressing;
+import hornbook.plan.work.Fitting;
+import hornbook.plan.work.Preparing;
 import hornbook.rulebook.fact.Urgency;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -24,16 +40,16 @@ public final class PlanMaker {
    * unless the wishes say why it is wanted all the same.
    */
   public static Plan plan(Advice advice, FootAdvice foot, Technique technique, PlanWishes wishes) {
-    Judged judged = foot.technique(technique.id());
+    OptionAdvice judged = foot.technique(technique.id());
     List<ReferralGiven> stops = stops(advice);
     if (!stops.isEmpty()) {
       return Plan.withoutWork(advice, foot, judged, wishes, List.of(), stops);
     }
-    List<Judged> refused = refused(foot, judged, wishes);
+    List<OptionAdvice> refused = refused(foot, judged, wishes);
     if (!refused.isEmpty()) {
       return Plan.withoutWork(advice, foot, judged, wishes, refused, List.of());
     }
-    return work(new Draft(advice, foot, technique, wishes), judged);
+    return work(new SheetDraft(advice, foot, technique, wishes), judged);
   }
 
   /**
@@ -50,8 +66,9 @@ public final class PlanMaker {
         .toList();
   }
 
-  private static List<Judged> refused(FootAdvice foot, Judged judged, PlanWishes wishes) {
-    List<Judged> refused = new ArrayList<>();
+  private static List<OptionAdvice> refused(
+      FootAdvice foot, OptionAdvice judged, PlanWishes wishes) {
+    List<OptionAdvice> refused = new ArrayList<>();
     if (wishes.despite() == null) {
       refused.add(judged);
       wishes.supports().forEach(support -> refused.add(foot.support(support)));
@@ -60,7 +77,7 @@ public final class PlanMaker {
     return refused;
   }
 
-  private static Plan work(Draft draft, Judged judged) {
+  private static Plan work(SheetDraft draft, OptionAdvice judged) {
     Dressing dressing = new Dressing(draft);
     dressing.write();
     new Preparing(draft).write();
@@ -68,14 +85,14 @@ public final class PlanMaker {
     nailing.write();
     Building building = new Building(draft);
     building.write();
-    Depths depths = Depths.of(draft, building.thickness(), dressing.heelsDown());
+    AddedDepths depths = AddedDepths.of(draft, building.thickness(), dressing.heelsDown());
     FootNumbers before = FootNumbers.before(draft);
     Figure laid = draft.technique() == Technique.CAST_WRAP ? building.thickness() : null;
     Fitting fitting = new Fitting(draft);
     Figure turned = FootNumbers.after(draft, depths, laid, null, null).toeAngle();
     Figure branch = fitting.branch(turned);
     FootNumbers after = FootNumbers.after(draft, depths, laid, branch, dressing.setBack());
-    Shoe shoe = fitting.write(branch, before, after, nailing);
+    ShoeSizes shoe = fitting.write(branch, before, after, nailing);
     new Effect(draft, depths, before, after).write();
     Clock clock = new Clock(draft);
     clock.write(!nailing.nails().isEmpty(), building.thickness());
@@ -112,7 +129,7 @@ public final class PlanMaker {
   }
 
   /** Those of the foot, and those of the technique even where the advice had ruled it out. */
-  private static List<CautionGiven> cautions(Draft draft) {
+  private static List<CautionGiven> cautions(SheetDraft draft) {
     String technique = draft.technique().id();
     return Cautions.of(
         draft.advice().rulebook(),

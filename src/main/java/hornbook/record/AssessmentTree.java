@@ -6,10 +6,10 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import hornbook.assessment.Located;
-import hornbook.assessment.Located.Group;
-import hornbook.assessment.Located.Items;
-import hornbook.assessment.Located.Scalar;
+import hornbook.assessment.tree.LocatedValue;
+import hornbook.assessment.tree.LocatedValue.Group;
+import hornbook.assessment.tree.LocatedValue.Items;
+import hornbook.assessment.tree.LocatedValue.Scalar;
 import java.math.BigDecimal;
 import java.util.Locale;
 
@@ -19,7 +19,7 @@ public final class AssessmentTree {
 
   private AssessmentTree() {}
 
-  public static JsonNode of(Located tree) {
+  public static JsonNode of(LocatedValue tree) {
     if (tree instanceof Group group) {
       ObjectNode node = NODES.objectNode();
       group.members().forEach((key, member) -> node.set(key, of(member.value())));

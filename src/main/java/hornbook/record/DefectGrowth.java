@@ -1,7 +1,7 @@
 package hornbook.record;
 
 import hornbook.assessment.Side;
-import hornbook.assessment.Stretch;
+import hornbook.assessment.WallStretch;
 import hornbook.foot.Growth;
 import hornbook.foot.GrowthRates;
 
@@ -51,8 +51,8 @@ public record DefectGrowth(
    * @param error measuring error of a length
    */
   static DefectGrowth of(
-      Stretch now,
-      Stretch later,
+      WallStretch now,
+      WallStretch later,
       boolean mapped,
       long days,
       GrowthRates rates,

@@ -1,12 +1,12 @@
 package hornbook.record;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import hornbook.assessment.AssessmentReader;
 import hornbook.assessment.Foot;
 import hornbook.assessment.Limb;
-import hornbook.assessment.ReadResult;
-import hornbook.assessment.Stretch;
-import hornbook.foot.WallGroup;
+import hornbook.assessment.WallStretch;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
+import hornbook.foot.wall.WallGroup;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,7 +46,7 @@ public record FootVisit(
   }
 
   /** Stretches that are missing or separated. */
-  public List<Stretch> defects() {
+  public List<WallStretch> defects() {
     return foot.wall() == null
         ? List.of()
         : foot.wall().stream()
@@ -57,7 +57,7 @@ public record FootVisit(
   /** Height of the tallest defect, mm; null where none has a height. */
   public Double tallestDefect() {
     return defects().stream()
-        .map(Stretch::height)
+        .map(WallStretch::height)
         .filter(java.util.Objects::nonNull)
         .max(Double::compare)
         .orElse(null);

@@ -2,7 +2,7 @@ package hornbook.record;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import hornbook.assessment.Side;
-import hornbook.assessment.Stretch;
+import hornbook.assessment.WallStretch;
 import hornbook.foot.GrowthRates;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -16,7 +16,11 @@ import java.util.List;
  * @param fresh defects of the later visit that lie where there was none
  */
 public record VisitStep(
-    FootVisit before, FootVisit after, long days, List<DefectGrowth> defects, List<Stretch> fresh) {
+    FootVisit before,
+    FootVisit after,
+    long days,
+    List<DefectGrowth> defects,
+    List<WallStretch> fresh) {
 
   static VisitStep of(FootVisit before, FootVisit after) {
     boolean dated = before.visited() != null && after.visited() != null;
@@ -25,9 +29,9 @@ public record VisitStep(
     GrowthRates rates = rates(ahead.path("growth"));
     double error = ahead.path("measuringError").asDouble();
     List<DefectGrowth> defects = new ArrayList<>();
-    List<Stretch> left = new ArrayList<>(after.defects());
-    for (Stretch now : before.defects()) {
-      Stretch later = over(now, after.defects());
+    List<WallStretch> left = new ArrayList<>(after.defects());
+    for (WallStretch now : before.defects()) {
+      WallStretch later = over(now, after.defects());
       left.remove(later);
       if (rates != null && days >= 0) {
         boolean mapped = mapped(after, now.side());
@@ -55,10 +59,10 @@ public record VisitStep(
   }
 
   /** The defect that lies over most of the same edge, or null. */
-  private static Stretch over(Stretch now, List<Stretch> later) {
-    Stretch best = null;
+  private static WallStretch over(WallStretch now, List<WallStretch> later) {
+    WallStretch best = null;
     double most = 0;
-    for (Stretch one : later) {
+    for (WallStretch one : later) {
       double common = common(now, one);
       if (one.side() == now.side() && common > most) {
         most = common;
@@ -68,7 +72,7 @@ public record VisitStep(
     return best;
   }
 
-  private static double common(Stretch one, Stretch other) {
+  private static double common(WallStretch one, WallStretch other) {
     boolean placed =
         one.from() != null && one.to() != null && other.from() != null && other.to() != null;
     return placed ? Math.min(one.to(), other.to()) - Math.max(one.from(), other.from()) : 0;

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A kind of foot that limits are told apart by: its limb and the age of the horse. */
-record FootKind(Limit.Limbs limbs, Limit.Age age) {
-  static final List<FootKind> ALL = all();
+public record FootKind(Limit.Limbs limbs, Limit.Age age) {
+  public static final List<FootKind> ALL = all();
 
   private static List<FootKind> all() {
     List<FootKind> all = new ArrayList<>();
@@ -18,13 +18,13 @@ record FootKind(Limit.Limbs limbs, Limit.Age age) {
     return List.copyOf(all);
   }
 
-  boolean holds(Limit limit) {
+  public boolean holds(Limit limit) {
     return (limit.limbs() == null || limit.limbs() == limbs)
         && (limit.age() == null || limit.age() == age);
   }
 
   /** The word a foot of this kind shows in one of the fields that tell kinds apart, or null. */
-  String word(String field) {
+  public String word(String field) {
     return switch (field) {
       case "limbs" -> limbs == Limit.Limbs.FORE ? "fore" : "hind";
       case "age" -> age == Limit.Age.ADULT ? "adult" : "foal";

@@ -3,7 +3,7 @@ package hornbook.rulebook;
 import hornbook.rulebook.fact.Limit;
 
 /** The numbers that would do: from one to another, each end counted in or not. */
-record Range(double low, boolean lowIn, double high, boolean highIn) {
+public record Range(double low, boolean lowIn, double high, boolean highIn) {
   static final Range ANY =
       new Range(Double.NEGATIVE_INFINITY, false, Double.POSITIVE_INFINITY, false);
 
@@ -12,7 +12,7 @@ record Range(double low, boolean lowIn, double high, boolean highIn) {
   }
 
   /** What lies on the side of a limit that is asked for: that satisfies it, or that misses it. */
-  static Range of(Limit limit, boolean satisfies) {
+  public static Range of(Limit limit, boolean satisfies) {
     boolean above = (limit.direction() == Limit.Direction.AT_LEAST) == satisfies;
     boolean itself = limit.inclusive() == satisfies;
     return above
@@ -20,7 +20,7 @@ record Range(double low, boolean lowIn, double high, boolean highIn) {
         : new Range(Double.NEGATIVE_INFINITY, false, limit.value(), itself);
   }
 
-  Range and(Range other) {
+  public Range and(Range other) {
     boolean ownLow = low > other.low || (low == other.low && !lowIn);
     boolean ownHigh = high < other.high || (high == other.high && !highIn);
     return new Range(
@@ -30,12 +30,12 @@ record Range(double low, boolean lowIn, double high, boolean highIn) {
         ownHigh ? highIn : other.highIn);
   }
 
-  boolean empty() {
+  public boolean empty() {
     return low > high || (low == high && !(lowIn && highIn));
   }
 
   /** Whether every number in this range is in the other. */
-  boolean within(Range other) {
+  public boolean within(Range other) {
     return and(other).equals(this);
   }
 }

@@ -14,7 +14,7 @@ public record RuleEntry(
     String why,
     String silent,
     List<Condition> conditions,
-    Outcome outcome,
+    RuleConclusion outcome,
     RuleText text,
     String file,
     int line) {

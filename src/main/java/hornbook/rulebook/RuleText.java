@@ -22,12 +22,12 @@ public record RuleText(
     List<String> does,
     List<String> against) {
   /** The text of a rule that has none. */
-  static final RuleText NONE =
+  public static final RuleText NONE =
       new RuleText(
           "", null, List.of(), List.of(), List.of(), Reserves.NOTHING, List.of(), List.of());
 
   /** The same text with other things held back. */
-  RuleText holdingBack(Reserves other) {
+  public RuleText holdingBack(Reserves other) {
     return new RuleText(says, meanwhile, sources, techniques, dissents, other, does, against);
   }
 }

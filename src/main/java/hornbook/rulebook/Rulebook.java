@@ -22,19 +22,19 @@ public record Rulebook(
     String digest,
     String modelClass,
     List<Topic> topics,
-    List<Named> techniques,
-    List<Named> supports,
+    List<NamedOption> techniques,
+    List<NamedOption> supports,
     Map<String, Source> sources,
     Map<String, FindingKind> findings,
     List<Limit> limits,
     Map<String, RuleEntry> rules,
     Map<String, Instruction> instructions,
-    List<Term> glossary,
+    List<GlossaryTerm> glossary,
     Practice practice) {
   private static final Pattern KEY = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)+");
 
   /** The same rule base under another version. */
-  Rulebook named(String other) {
+  public Rulebook named(String other) {
     return new Rulebook(
         other,
         digest,
@@ -107,16 +107,16 @@ public record Rulebook(
             });
   }
 
-  public Named technique(String id) {
+  public NamedOption technique(String id) {
     return named(techniques, id);
   }
 
-  public Named support(String id) {
+  public NamedOption support(String id) {
     return named(supports, id);
   }
 
-  private static Named named(List<Named> all, String id) {
-    for (Named one : all) {
+  private static NamedOption named(List<NamedOption> all, String id) {
+    for (NamedOption one : all) {
       if (one.id().equals(id)) {
         return one;
       }

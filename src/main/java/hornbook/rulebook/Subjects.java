@@ -1,13 +1,13 @@
 package hornbook.rulebook;
 
-import hornbook.assessment.Amount;
-import hornbook.assessment.Field;
-import hornbook.assessment.FieldHolder;
-import hornbook.assessment.Fields;
-import hornbook.assessment.Flag;
-import hornbook.assessment.OneWord;
-import hornbook.assessment.WholeNumber;
-import hornbook.assessment.WordList;
+import hornbook.assessment.field.Amount;
+import hornbook.assessment.field.Field;
+import hornbook.assessment.field.FieldHolder;
+import hornbook.assessment.field.Fields;
+import hornbook.assessment.field.Flag;
+import hornbook.assessment.field.OneWord;
+import hornbook.assessment.field.WholeNumber;
+import hornbook.assessment.field.WordList;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -144,7 +144,7 @@ public final class Subjects {
   }
 
   /** The least and the most a number can be. */
-  static Range bounds(String what) {
+  public static Range bounds(String what) {
     return NUMBERS.containsKey(what) ? NUMBERS.get(what).bounds() : Range.ANY;
   }
 
@@ -161,7 +161,7 @@ public final class Subjects {
   }
 
   /** Whether a field can show several words at once. */
-  static boolean several(String what) {
+  public static boolean several(String what) {
     return LISTS.contains(what);
   }
 
@@ -170,11 +170,11 @@ public final class Subjects {
     return NUMBERS.containsKey(what) ? NUMBERS.get(what).unit() : "";
   }
 
-  static List<String> crackWords(String field) {
+  public static List<String> crackWords(String field) {
     return rowWords("cracks", field);
   }
 
-  static List<String> stretchWords(String field) {
+  public static List<String> stretchWords(String field) {
     return rowWords("wall", field);
   }
 

@@ -3,15 +3,15 @@ package hornbook.rulebook;
 import java.util.Arrays;
 
 /** Versions of a rule base: three whole numbers parted by dots. */
-final class Version {
+public final class Version {
   private Version() {}
 
-  static boolean known(String version) {
+  public static boolean known(String version) {
     return version.matches("\\d{1,4}\\.\\d{1,4}\\.\\d{1,4}");
   }
 
   /** Whether one is later than another; false where either is no version. */
-  static boolean later(String one, String other) {
+  public static boolean later(String one, String other) {
     return known(one) && known(other) && Arrays.compare(numbers(one), numbers(other)) > 0;
   }
 

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.assessment.AnyAssessment;
 import hornbook.assessment.Assessment;
-import hornbook.assessment.AssessmentEdit;
-import hornbook.assessment.AssessmentReader;
-import hornbook.assessment.FieldValue;
-import hornbook.assessment.Fields;
-import hornbook.assessment.ReadResult;
+import hornbook.assessment.field.FieldValue;
+import hornbook.assessment.field.Fields;
+import hornbook.assessment.read.AssessmentEdit;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
 import hornbook.rules.Shipped;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -81,7 +81,8 @@ class UnknownTest {
   }
 
   private static boolean onlyFinds(String rule) {
-    return Shipped.BOOK.rules().get(rule).outcome() instanceof hornbook.rulebook.Outcome.Finds;
+    return Shipped.BOOK.rules().get(rule).outcome()
+        instanceof hornbook.rulebook.RuleConclusion.Finds;
   }
 
   private static List<FieldValue> removable(Assessment whole) {

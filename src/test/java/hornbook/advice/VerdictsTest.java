@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Bearing;
-import hornbook.rulebook.fact.Cited;
+import hornbook.rulebook.fact.CitedFact;
 import hornbook.rulebook.fact.Finding;
 import hornbook.rulebook.fact.Urgency;
 import java.util.List;
@@ -59,7 +59,7 @@ class VerdictsTest {
   @Test
   void the_least_intervention_that_answers_every_defect_comes_first() {
     Verdicts verdicts = new Verdicts(null, false, Set.of("wall-lost", "shoe-needed"));
-    List<Judged> judged =
+    List<OptionAdvice> judged =
         verdicts.withFirstChoice(
             List.of(
                 workable("nail-on", answer("shoe-needed")),
@@ -76,7 +76,7 @@ class VerdictsTest {
   @Test
   void what_is_spoken_against_yields_to_what_is_not() {
     Verdicts verdicts = new Verdicts(null, false, Set.of("wall-lost"));
-    List<Judged> judged =
+    List<OptionAdvice> judged =
         verdicts.withFirstChoice(
             List.of(
                 workable("nail-on-adapted", answer("wall-lost"), reason(Bearing.AGAINST)),
@@ -87,25 +87,26 @@ class VerdictsTest {
   @Test
   void where_no_technique_answers_every_defect_none_comes_first() {
     Verdicts verdicts = new Verdicts(null, false, Set.of("wall-lost", "weak-crack"));
-    List<Judged> judged =
+    List<OptionAdvice> judged =
         verdicts.withFirstChoice(List.of(workable("glue-on", answer("wall-lost"))));
     assertThat(verdictsOf(judged)).containsEntry("glue-on", Verdict.WORKABLE);
   }
 
   @Test
   void only_what_is_workable_can_come_first() {
-    List<Judged> judged =
+    List<OptionAdvice> judged =
         NOBODY_CALLED.withFirstChoice(
-            List.of(new Judged("glue-on", Verdict.WITH_VET, of(Bearing.FOR))));
+            List.of(new OptionAdvice("glue-on", Verdict.WITH_VET, of(Bearing.FOR))));
     assertThat(verdictsOf(judged)).containsEntry("glue-on", Verdict.WITH_VET);
   }
 
-  private static Map<String, Verdict> verdictsOf(List<Judged> judged) {
-    return judged.stream().collect(java.util.stream.Collectors.toMap(Judged::id, Judged::verdict));
+  private static Map<String, Verdict> verdictsOf(List<OptionAdvice> judged) {
+    return judged.stream()
+        .collect(java.util.stream.Collectors.toMap(OptionAdvice::id, OptionAdvice::verdict));
   }
 
-  private static Judged workable(String id, ReasonGiven... reasons) {
-    return new Judged(id, Verdict.WORKABLE, List.of(reasons));
+  private static OptionAdvice workable(String id, ReasonGiven... reasons) {
+    return new OptionAdvice(id, Verdict.WORKABLE, List.of(reasons));
   }
 
   private static ReasonGiven answer(String defect) {
@@ -116,11 +117,11 @@ class VerdictsTest {
     return List.of(bearings).stream().map(bearing -> reason(bearing)).toList();
   }
 
-  private static ReasonGiven reason(Bearing bearing, Cited... because) {
+  private static ReasonGiven reason(Bearing bearing, CitedFact... because) {
     return new ReasonGiven(
         bearing,
         "X001",
-        new Says("", Map.of()),
+        new Statement("", Map.of()),
         null,
         null,
         false,

@@ -1,5 +1,21 @@
 package hornbook.assessment;
 
+import hornbook.assessment.field.Amount;
+import hornbook.assessment.field.Day;
+import hornbook.assessment.field.Field;
+import hornbook.assessment.field.FieldGroup;
+import hornbook.assessment.field.FieldHolder;
+import hornbook.assessment.field.FieldRows;
+import hornbook.assessment.field.Fields;
+import hornbook.assessment.field.Flag;
+import hornbook.assessment.field.FormatName;
+import hornbook.assessment.field.Kind;
+import hornbook.assessment.field.OneWord;
+import hornbook.assessment.field.WholeNumber;
+import hornbook.assessment.field.WordList;
+import hornbook.assessment.read.AssessmentEdit;
+import hornbook.assessment.tree.FileText;
+import hornbook.assessment.tree.LocatedValue;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -67,13 +83,13 @@ public final class AnyAssessment {
         .all()
         .ofMaxLength(20)
         .map(AnyAssessment::line)
-        .filter(text -> !text.isEmpty() && !text.equals(Fields.UNKNOWN))
+        .filter(text -> !text.isEmpty() && !text.equals(LocatedValue.UNKNOWN))
         .asGeneric();
   }
 
   private static String line(String text) {
     StringBuilder line = new StringBuilder();
-    text.codePoints().filter(Text::printable).forEach(line::appendCodePoint);
+    text.codePoints().filter(FileText::printable).forEach(line::appendCodePoint);
     return line.toString().strip();
   }
 
@@ -100,18 +116,18 @@ public final class AnyAssessment {
   }
 
   /** The stretches laid end to end on either side, short enough for any edge. */
-  private static List<Stretch> wall(Foot foot) {
+  private static List<WallStretch> wall(Foot foot) {
     if (foot.wall() == null) {
       return null;
     }
-    List<Stretch> wall = new ArrayList<>();
+    List<WallStretch> wall = new ArrayList<>();
     double[] end = new double[Side.values().length];
-    for (Stretch any : foot.wall()) {
+    for (WallStretch any : foot.wall()) {
       int side = any.side() == null ? 0 : any.side().ordinal();
       Double from = any.from() == null ? null : end[side];
       Double to = any.to() == null ? null : end[side] + 1 + any.to() / 100;
       wall.add(
-          new Stretch(
+          new WallStretch(
               any.side(),
               from,
               to,

@@ -2,6 +2,10 @@ package hornbook.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
+import hornbook.assessment.tree.Fault;
+import hornbook.assessment.tree.FileText;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -48,13 +52,13 @@ class BrokenFilesTest {
 
   @Test
   void refusesMoreThanFourMegabytes() {
-    byte[] bytes = (GOOD + "#".repeat(AssessmentReader.LARGEST)).getBytes(StandardCharsets.UTF_8);
+    byte[] bytes = (GOOD + "#".repeat(FileText.LARGEST)).getBytes(StandardCharsets.UTF_8);
     assertThat(faults(bytes)).singleElement().asString().contains("up to 4194304 bytes");
   }
 
   @Test
   void readsUpToFourMegabytes() {
-    String text = GOOD + "#".repeat(AssessmentReader.LARGEST - GOOD.length());
+    String text = GOOD + "#".repeat(FileText.LARGEST - GOOD.length());
     assertThat(Read.good(text).feet().get(0).lameness()).isEqualTo(1);
   }
 

@@ -2,6 +2,15 @@ package hornbook.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hornbook.assessment.field.Field;
+import hornbook.assessment.field.FieldGroup;
+import hornbook.assessment.field.FieldHolder;
+import hornbook.assessment.field.Fields;
+import hornbook.assessment.read.CaseFile;
+import hornbook.assessment.read.ReadResult;
+import hornbook.assessment.tree.FieldPath;
+import hornbook.assessment.tree.Place;
+import hornbook.assessment.word.TesterSite;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

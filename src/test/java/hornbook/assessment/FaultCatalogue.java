@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** One broken file of every kind of fault the check of fields can find. */
-final class FaultCatalogue {
+public final class FaultCatalogue {
   /**
    * @param text of the file
    * @param message how its only fault begins, behind the file's name
    * @param inSchema whether a JSON Schema can say it as well
    */
-  record Case(String text, String message, boolean inSchema) {}
+  public record Case(String text, String message, boolean inSchema) {}
 
   private FaultCatalogue() {}
 

@@ -2,6 +2,7 @@ package hornbook.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hornbook.assessment.read.ReadResult;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 

@@ -2,11 +2,20 @@ package hornbook.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hornbook.assessment.Located.Group;
-import hornbook.assessment.Located.Items;
-import hornbook.assessment.Located.Member;
-import hornbook.assessment.Located.Scalar;
-import hornbook.assessment.Located.Token;
+import hornbook.assessment.field.Fields;
+import hornbook.assessment.form.BlankAssessment;
+import hornbook.assessment.quantity.Units;
+import hornbook.assessment.read.AssessmentEdit;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
+import hornbook.assessment.tree.Fault;
+import hornbook.assessment.tree.LocatedValue;
+import hornbook.assessment.tree.LocatedValue.Group;
+import hornbook.assessment.tree.LocatedValue.Items;
+import hornbook.assessment.tree.LocatedValue.Member;
+import hornbook.assessment.tree.LocatedValue.Scalar;
+import hornbook.assessment.tree.LocatedValue.Token;
+import hornbook.assessment.tree.YamlTree;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -58,7 +67,7 @@ class ReadingPropertiesTest {
   @Property(tries = 300)
   void theOrderOfFieldsDoesNotMatterNorWhetherItIsYamlOrJson(
       @ForAll("assessments") Assessment any, @ForAll long seed) {
-    Located tree = tree(BlankAssessment.write(any, Units.MM, null));
+    LocatedValue tree = tree(BlankAssessment.write(any, Units.MM, null));
     Assessment written = AssessmentEdit.of("units").with(any, Units.MM);
     assertThat(Read.good(json(tree, new Random(seed)))).isEqualTo(written);
   }
@@ -173,17 +182,17 @@ class ReadingPropertiesTest {
   }
 
   /** How many fields of a checked tree say something, the format and the list of feet apart. */
-  private static long known(Located tree) {
+  private static long known(LocatedValue tree) {
     long known = 0;
     for (Map.Entry<String, Member> member : ((Group) tree).members().entrySet()) {
-      Located value = member.getValue().value();
+      LocatedValue value = member.getValue().value();
       if (value instanceof Group) {
         known += known(value);
       } else if (value instanceof Items list) {
         boolean says = !member.getKey().equals("feet");
         boolean unmapped = member.getKey().equals("wall") && list.items().isEmpty();
         known += says && !unmapped ? 1 : 0;
-        for (Located item : list.items()) {
+        for (LocatedValue item : list.items()) {
           known += item instanceof Group ? known(item) : 0;
         }
       } else if (value instanceof Scalar scalar && !member.getKey().equals("format")) {
@@ -193,11 +202,11 @@ class ReadingPropertiesTest {
     return known;
   }
 
-  private static Located tree(String yaml) {
+  private static LocatedValue tree(String yaml) {
     return YamlTree.read(yaml, "tree", "a tree", new ArrayList<>());
   }
 
-  private static String json(Located value, Random order) {
+  private static String json(LocatedValue value, Random order) {
     if (value instanceof Items list) {
       List<String> items = list.items().stream().map(item -> json(item, order)).toList();
       return "[" + String.join(", ", items) + "]";

@@ -3,6 +3,8 @@ package hornbook.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hornbook.assessment.form.BlankAssessment;
+import hornbook.assessment.quantity.Units;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -3,10 +3,10 @@ package hornbook.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.assessment.Assessment;
-import hornbook.assessment.AssessmentReader;
-import hornbook.assessment.DigitalPulse;
 import hornbook.assessment.Limb;
-import hornbook.assessment.ReadResult;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
+import hornbook.assessment.word.DigitalPulse;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

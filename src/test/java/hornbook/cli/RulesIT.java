@@ -3,7 +3,7 @@ package hornbook.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import hornbook.rulebook.ShippedRules;
+import hornbook.rulebook.load.ShippedRules;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hornbook.assessment.Horse;
+import hornbook.foot.number.Interval;
 import java.util.HashMap;
 import java.util.Map;
 import net.jqwik.api.ForAll;

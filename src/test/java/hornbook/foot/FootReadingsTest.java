@@ -5,15 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hornbook.assessment.Assessment;
-import hornbook.assessment.Crack;
-import hornbook.assessment.CrackPlace;
 import hornbook.assessment.Foot;
 import hornbook.assessment.Horse;
 import hornbook.assessment.Limb;
 import hornbook.assessment.Measures;
 import hornbook.assessment.Side;
-import hornbook.assessment.Stretch;
+import hornbook.assessment.WallCrack;
 import hornbook.assessment.WallState;
+import hornbook.assessment.WallStretch;
+import hornbook.assessment.word.CrackPlace;
+import hornbook.foot.number.Interval;
 import hornbook.rulebook.ReadingKind;
 import java.lang.reflect.Method;
 import java.util.LinkedHashMap;
@@ -25,7 +26,7 @@ import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 
 class FootReadingsTest {
-  private static final List<Stretch> WALL =
+  private static final List<WallStretch> WALL =
       List.of(
           Trade.stretch(Side.MEDIAL, 0.0, 40.0, WallState.SEPARATED, 38.0, 7.0, false),
           Trade.sound(Side.MEDIAL, 40, 168, 9.0),
@@ -111,7 +112,8 @@ class FootReadingsTest {
   /** An unmapped crack in the side may lie anywhere from 34 to 101 mm along the lateral edge. */
   @Test
   void aCrackTakesNailSites() {
-    Crack crack = Given.a(Crack.class, Map.of("place", CrackPlace.SIDE, "side", Side.LATERAL));
+    WallCrack crack =
+        Given.a(WallCrack.class, Map.of("place", CrackPlace.SIDE, "side", Side.LATERAL));
     FootReadings r =
         readings(
             Map.of(
@@ -194,7 +196,7 @@ class FootReadingsTest {
     return name.toString();
   }
 
-  private static FootReadings readings(Measures measures, List<Stretch> wall) {
+  private static FootReadings readings(Measures measures, List<WallStretch> wall) {
     return readings(Map.of("limb", Limb.LEFT_FORE, "measures", measures, "wall", wall), 470);
   }
 

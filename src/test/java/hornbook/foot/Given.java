@@ -4,11 +4,11 @@ import java.lang.reflect.RecordComponent;
 import java.util.Map;
 
 /** Records of the input by the names of their fields: whatever is not named is unknown. */
-final class Given {
+public final class Given {
   private Given() {}
 
   /** A record with the values given; groups not given are there, with nothing in them. */
-  static <T> T a(Class<T> type, Map<String, ?> values) {
+  public static <T> T a(Class<T> type, Map<String, ?> values) {
     RecordComponent[] fields = type.getRecordComponents();
     Object[] all = new Object[fields.length];
     int used = 0;

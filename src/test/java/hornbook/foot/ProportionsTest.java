@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hornbook.assessment.Measures;
+import hornbook.foot.shape.AddedMaterial;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -30,7 +31,7 @@ class ProportionsTest {
   /** Derived: 8 mm of depth all round, 6 mm of thickness round the wall, toe rolled 12 mm back. */
   @Test
   void afterCarriesEveryPartOfTheBuild() {
-    Build build = Build.depth(8, 8).withFront(6).withSides(6).withSetBack(12);
+    AddedMaterial build = AddedMaterial.depth(8, 8).withFront(6).withSides(6).withSetBack(12);
     Proportions after = Proportions.after(MEASURES, build);
     double angle = Math.toRadians(48);
     double forward = 6 / Math.sin(angle);
@@ -49,7 +50,8 @@ class ProportionsTest {
 
   @Test
   void whatWasNotMeasuredStaysUnknown() {
-    Proportions after = Proportions.after(Trade.ground(null, 124.0, null), Build.depth(8, 8));
+    Proportions after =
+        Proportions.after(Trade.ground(null, 124.0, null), AddedMaterial.depth(8, 8));
     assertThat(after.width()).isEqualTo(124);
     assertThat(after.toeHeelRatio()).isNaN();
     assertThat(after.breakover()).isNaN();

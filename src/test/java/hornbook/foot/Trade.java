@@ -2,19 +2,24 @@ package hornbook.foot;
 
 import hornbook.assessment.Measures;
 import hornbook.assessment.Side;
-import hornbook.assessment.Stretch;
 import hornbook.assessment.WallState;
+import hornbook.assessment.WallStretch;
+import hornbook.foot.shape.GroundOutline;
+import hornbook.foot.shape.OutlineShape;
+import hornbook.foot.shape.SideProfile;
+import hornbook.foot.wall.CrackRegions;
+import hornbook.foot.wall.NailingLimits;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /** The trade's own figures as the tests use them, and short ways to write down a foot. */
-final class Trade {
+public final class Trade {
   /** Fore widest at the middle, hind two thirds back (usda-1916); heel width our own assumption. */
-  static final OutlineShape SHAPE = new OutlineShape(0.5, 2.0 / 3, 2.0 / 3);
+  public static final OutlineShape SHAPE = new OutlineShape(0.5, 2.0 / 3, 2.0 / 3);
 
   /** Five equal arcs round the ground edge (usda-1916); heel start our own assumption. */
-  static final CrackRegions REGIONS = new CrackRegions(0.2, 0.6, 0.8);
+  public static final CrackRegions REGIONS = new CrackRegions(0.2, 0.6, 0.8);
 
   /**
    * Spacing hunting-1895 (1 in); rearmost stashak-7 and usda-1916; thickness from memory; the
@@ -40,12 +45,12 @@ final class Trade {
 
   private Trade() {}
 
-  static SideProfile profile(double toe, double heel, double angle, double bearing) {
+  public static SideProfile profile(double toe, double heel, double angle, double bearing) {
     return new SideProfile(toe, heel, angle, angle, 50, bearing, bearing / 2, 0);
   }
 
   /** A foot of which only the ground face was measured. */
-  static Measures ground(Double bearing, Double width, Double widest) {
+  public static Measures ground(Double bearing, Double width, Double widest) {
     Map<String, Object> known = new HashMap<>();
     known.put("bearingLength", bearing);
     known.put("width", width);
@@ -53,19 +58,19 @@ final class Trade {
     return Given.a(Measures.class, known);
   }
 
-  static GroundOutline outline(double bearing, double width, double widest) {
+  public static GroundOutline outline(double bearing, double width, double widest) {
     return GroundOutline.of(ground(bearing, width, widest), true, SHAPE);
   }
 
-  static Stretch stretch(Side side, double from, double to, WallState state) {
+  public static WallStretch stretch(Side side, double from, double to, WallState state) {
     return stretch(side, from, to, state, null, null, null);
   }
 
-  static Stretch sound(Side side, double from, double to, Double thickness) {
+  public static WallStretch sound(Side side, double from, double to, Double thickness) {
     return stretch(side, from, to, WallState.SOUND, null, thickness, null);
   }
 
-  static Stretch stretch(
+  public static WallStretch stretch(
       Side side,
       Double from,
       Double to,
@@ -81,6 +86,6 @@ final class Trade {
     known.put("height", height);
     known.put("thickness", thickness);
     known.put("moist", moist);
-    return Given.a(Stretch.class, known);
+    return Given.a(WallStretch.class, known);
   }
 }

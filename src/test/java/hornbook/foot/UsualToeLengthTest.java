@@ -3,6 +3,7 @@ package hornbook.foot;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import hornbook.foot.number.Interval;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -1,8 +1,8 @@
 package hornbook.foot;
 
 import hornbook.assessment.Side;
-import hornbook.assessment.Stretch;
 import hornbook.assessment.WallState;
+import hornbook.assessment.WallStretch;
 import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
@@ -11,28 +11,28 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.domains.DomainContextBase;
 
 /** Mapped walls for properties: whole millimetres, unmapped gaps, unknown heights and the like. */
-class Walls extends DomainContextBase {
+public class Walls extends DomainContextBase {
   /** The furthest that a generated map reaches, mm. */
   static final int REACH = 160;
 
   @Provide
-  Arbitrary<List<Stretch>> wall() {
+  Arbitrary<List<WallStretch>> wall() {
     return side(Side.MEDIAL)
         .flatMap(
             medial ->
                 side(Side.LATERAL)
                     .map(
                         lateral -> {
-                          List<Stretch> both = new ArrayList<>(medial);
+                          List<WallStretch> both = new ArrayList<>(medial);
                           both.addAll(lateral);
                           return both;
                         }));
   }
 
-  private Arbitrary<List<Stretch>> side(Side side) {
+  private Arbitrary<List<WallStretch>> side(Side side) {
     return Arbitraries.randomValue(
         random -> {
-          List<Stretch> stretches = new ArrayList<>();
+          List<WallStretch> stretches = new ArrayList<>();
           int from = random.nextInt(3) == 0 ? random.nextInt(30) : 0;
           int count = random.nextInt(7);
           for (int i = 0; i < count && from < REACH; i++) {
@@ -55,9 +55,9 @@ class Walls extends DomainContextBase {
   }
 
   /** What stands on each whole millimetre of a side; null where unmapped. */
-  static Stretch[] cells(List<Stretch> wall, Side side, int edge) {
-    Stretch[] cells = new Stretch[edge];
-    for (Stretch s : wall) {
+  public static WallStretch[] cells(List<WallStretch> wall, Side side, int edge) {
+    WallStretch[] cells = new WallStretch[edge];
+    for (WallStretch s : wall) {
       for (int mm = s.from().intValue(); s.side() == side && mm < s.to(); mm++) {
         cells[mm] = s;
       }

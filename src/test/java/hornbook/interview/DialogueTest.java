@@ -2,17 +2,17 @@ package hornbook.interview;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hornbook.advice.Worth;
+import hornbook.advice.QuestionValue;
 import hornbook.assessment.Assessment;
-import hornbook.assessment.BlankAssessment;
-import hornbook.assessment.DigitalPulse;
 import hornbook.assessment.Limb;
 import hornbook.assessment.Side;
-import hornbook.assessment.Stretch;
-import hornbook.assessment.TesterSite;
-import hornbook.assessment.Units;
 import hornbook.assessment.WallState;
-import hornbook.interview.Ask.Form;
+import hornbook.assessment.WallStretch;
+import hornbook.assessment.form.BlankAssessment;
+import hornbook.assessment.quantity.Units;
+import hornbook.assessment.word.DigitalPulse;
+import hornbook.assessment.word.TesterSite;
+import hornbook.interview.InterviewQuestion.Form;
 import hornbook.rules.Shipped;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -38,22 +38,22 @@ class DialogueTest {
     return interview;
   }
 
-  private static Ask ask(Interview interview) {
+  private static InterviewQuestion ask(Interview interview) {
     return interview.ask().orElseThrow(() -> new AssertionError("the interview is over"));
   }
 
   private static void taken(Interview interview, String line) {
-    assertThat(interview.take(line)).as(line).isInstanceOf(Reply.Taken.class);
+    assertThat(interview.take(line)).as(line).isInstanceOf(AnswerOutcome.Taken.class);
   }
 
-  private static Reply.Refused refused(Interview interview, String line) {
-    Ask before = ask(interview);
+  private static AnswerOutcome.Refused refused(Interview interview, String line) {
+    InterviewQuestion before = ask(interview);
     Assessment known = interview.known();
-    Reply reply = interview.take(line);
-    assertThat(reply).as(line).isInstanceOf(Reply.Refused.class);
+    AnswerOutcome reply = interview.take(line);
+    assertThat(reply).as(line).isInstanceOf(AnswerOutcome.Refused.class);
     assertThat(ask(interview)).isEqualTo(before);
     assertThat(interview.known()).isEqualTo(known);
-    return (Reply.Refused) reply;
+    return (AnswerOutcome.Refused) reply;
   }
 
   @Test
@@ -86,14 +86,14 @@ class DialogueTest {
   void what_could_call_the_vet_comes_before_what_could_change_the_shoe() {
     Interview interview = begin(Units.MM, Limb.LEFT_FORE);
     Set<String> asked = new HashSet<>();
-    Worth last = Worth.NOW;
+    QuestionValue last = QuestionValue.NOW;
     while (interview.ask().isPresent()) {
-      Ask ask = ask(interview);
+      InterviewQuestion ask = ask(interview);
       boolean first = asked.add(ask.path());
       assertThat(first || ask.form() == Form.STRETCH_END).as("once: " + ask.path()).isTrue();
       if (ask.matter() != null) {
         assertThat(ask.matter().worth()).as(ask.path()).isGreaterThanOrEqualTo(last);
-        assertThat(ask.matter().worth()).isNotEqualTo(Worth.MEASURE);
+        assertThat(ask.matter().worth()).isNotEqualTo(QuestionValue.MEASURE);
         last = ask.matter().worth();
       }
       taken(interview, "");
@@ -172,11 +172,11 @@ class DialogueTest {
   @Test
   void back_asks_the_last_question_again_and_takes_its_answer_away() {
     Interview interview = begin(Units.MM);
-    assertThat(interview.take("<")).isEqualTo(new Reply.Back(false));
+    assertThat(interview.take("<")).isEqualTo(new AnswerOutcome.Back(false));
     taken(interview, "1");
     taken(interview, "Tansy");
     assertThat(ask(interview).path()).isEqualTo("visit.date");
-    assertThat(interview.take("<")).isEqualTo(new Reply.Back(true));
+    assertThat(interview.take("<")).isEqualTo(new AnswerOutcome.Back(true));
     assertThat(ask(interview).path()).isEqualTo("horse.name");
     assertThat(interview.known().horse().name()).isNull();
     taken(interview, "Teasel");
@@ -186,9 +186,9 @@ class DialogueTest {
   @Test
   void help_and_stop_answer_nothing() {
     Interview interview = at("feet[0].signs.digitalPulse", begin(Units.MM));
-    Ask ask = ask(interview);
-    assertThat(interview.take("?")).isInstanceOf(Reply.Help.class);
-    assertThat(interview.take("stop")).isInstanceOf(Reply.Stop.class);
+    InterviewQuestion ask = ask(interview);
+    assertThat(interview.take("?")).isInstanceOf(AnswerOutcome.Help.class);
+    assertThat(interview.take("stop")).isInstanceOf(AnswerOutcome.Stop.class);
     assertThat(ask(interview)).isEqualTo(ask);
     assertThat(interview.left()).isGreaterThan(10);
   }
@@ -216,14 +216,15 @@ class DialogueTest {
     for (String answer : List.of("heel", "1", "9")) {
       taken(interview, answer);
     }
-    List<Stretch> wall = interview.known().feet().get(0).wall();
+    List<WallStretch> wall = interview.known().feet().get(0).wall();
     assertThat(wall).hasSize(3);
     assertThat(wall.get(0))
         .isEqualTo(
-            new Stretch(Side.MEDIAL, 0.0, 40.0, WallState.SEPARATED, 38.0, 7.0, null, false));
+            new WallStretch(Side.MEDIAL, 0.0, 40.0, WallState.SEPARATED, 38.0, 7.0, null, false));
     assertThat(wall.get(1).from()).isEqualTo(40);
     assertThat(wall.get(2).side()).isEqualTo(Side.LATERAL);
-    assertThat(interview.ask().map(Ask::path)).isNotEqualTo(java.util.Optional.of("feet[0].wall"));
+    assertThat(interview.ask().map(InterviewQuestion::path))
+        .isNotEqualTo(java.util.Optional.of("feet[0].wall"));
   }
 
   @Test

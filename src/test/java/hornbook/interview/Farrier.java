@@ -1,12 +1,12 @@
 package hornbook.interview;
 
-import hornbook.assessment.Amount;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.Foot;
-import hornbook.assessment.ScalarKind;
-import hornbook.assessment.Stretch;
-import hornbook.assessment.Word;
-import hornbook.assessment.WordList;
+import hornbook.assessment.WallStretch;
+import hornbook.assessment.field.Amount;
+import hornbook.assessment.field.ScalarKind;
+import hornbook.assessment.field.WordList;
+import hornbook.assessment.word.Word;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -18,7 +18,7 @@ final class Farrier {
     this.knows = knows;
   }
 
-  String answer(Ask ask, Interview interview) {
+  String answer(InterviewQuestion ask, Interview interview) {
     return switch (ask.form()) {
       case FEET ->
           knows.feet().stream().map(foot -> foot.limb().word()).collect(Collectors.joining(", "));
@@ -34,12 +34,12 @@ final class Farrier {
     };
   }
 
-  private Object value(Ask ask) {
-    return Paths.value(knows, ask.path());
+  private Object value(InterviewQuestion ask) {
+    return InterviewPaths.value(knows, ask.path());
   }
 
-  private String stretchEnd(Ask ask) {
-    for (Stretch stretch : wall(ask)) {
+  private String stretchEnd(InterviewQuestion ask) {
+    for (WallStretch stretch : wall(ask)) {
       if (stretch.side() == ask.side() && stretch.from() == ask.from()) {
         return stretch.to() + " mm";
       }
@@ -48,28 +48,29 @@ final class Farrier {
   }
 
   /** The rows of an interview come side by side, those of the file perhaps in another order. */
-  private Object ofStretch(Ask ask, Interview interview) {
+  private Object ofStretch(InterviewQuestion ask, Interview interview) {
     int row = Integer.parseInt(ask.path().replaceAll(".*\\.wall\\[(\\d+)].*", "$1"));
-    Stretch asked = foot(ask, interview.known()).wall().get(row);
-    List<Stretch> wall = wall(ask);
+    WallStretch asked = foot(ask, interview.known()).wall().get(row);
+    List<WallStretch> wall = wall(ask);
     for (int i = 0; i < wall.size(); i++) {
       if (wall.get(i).side() == asked.side() && wall.get(i).from().equals(asked.from())) {
-        return Paths.value(knows, ask.path().replaceAll("wall\\[\\d+]", "wall[" + i + "]"));
+        return InterviewPaths.value(
+            knows, ask.path().replaceAll("wall\\[\\d+]", "wall[" + i + "]"));
       }
     }
     return null;
   }
 
-  private List<Stretch> wall(Ask ask) {
-    List<Stretch> wall = foot(ask, knows).wall();
+  private List<WallStretch> wall(InterviewQuestion ask) {
+    List<WallStretch> wall = foot(ask, knows).wall();
     return wall == null ? List.of() : wall;
   }
 
-  private static Foot foot(Ask ask, Assessment assessment) {
+  private static Foot foot(InterviewQuestion ask, Assessment assessment) {
     return assessment.feet().get(Integer.parseInt(ask.path().replaceAll("^feet\\[(\\d)].*", "$1")));
   }
 
-  private static String written(Ask ask, Object value) {
+  private static String written(InterviewQuestion ask, Object value) {
     if (ask.field().kind() instanceof WordList) {
       List<?> words = (List<?>) value;
       return words.isEmpty()

@@ -1,24 +1,24 @@
 package hornbook.interview;
 
-import hornbook.assessment.Amount;
 import hornbook.assessment.Assessment;
-import hornbook.assessment.AssessmentEdit;
-import hornbook.assessment.AssessmentReader;
-import hornbook.assessment.BlankAssessment;
-import hornbook.assessment.Crack;
-import hornbook.assessment.CrackDepth;
-import hornbook.assessment.CrackPlace;
-import hornbook.assessment.CrackStart;
-import hornbook.assessment.FieldValue;
-import hornbook.assessment.Fields;
-import hornbook.assessment.Flag;
-import hornbook.assessment.Kind;
-import hornbook.assessment.OneWord;
-import hornbook.assessment.ReadResult;
 import hornbook.assessment.Side;
-import hornbook.assessment.Units;
-import hornbook.assessment.WholeNumber;
-import hornbook.assessment.WordList;
+import hornbook.assessment.WallCrack;
+import hornbook.assessment.field.Amount;
+import hornbook.assessment.field.FieldValue;
+import hornbook.assessment.field.Fields;
+import hornbook.assessment.field.Flag;
+import hornbook.assessment.field.Kind;
+import hornbook.assessment.field.OneWord;
+import hornbook.assessment.field.WholeNumber;
+import hornbook.assessment.field.WordList;
+import hornbook.assessment.form.BlankAssessment;
+import hornbook.assessment.quantity.Units;
+import hornbook.assessment.read.AssessmentEdit;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
+import hornbook.assessment.word.CrackDepth;
+import hornbook.assessment.word.CrackPlace;
+import hornbook.assessment.word.CrackStart;
 import hornbook.rules.Shipped;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -93,11 +93,11 @@ final class Feet {
     return name.equals("cracks") ? cracks(random) : null;
   }
 
-  private static List<Crack> cracks(Random random) {
-    List<Crack> cracks = new ArrayList<>();
+  private static List<WallCrack> cracks(Random random) {
+    List<WallCrack> cracks = new ArrayList<>();
     for (int i = random.nextInt(3); i > 0; i--) {
       cracks.add(
-          new Crack(
+          new WallCrack(
               any(CrackPlace.values(), random),
               any(Side.values(), random),
               any(CrackStart.values(), random),

@@ -3,10 +3,10 @@ package hornbook.interview;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.advice.Advice;
-import hornbook.advice.Standing;
+import hornbook.advice.outcome.Outcome;
 import hornbook.assessment.Assessment;
-import hornbook.assessment.BlankAssessment;
-import hornbook.assessment.Units;
+import hornbook.assessment.form.BlankAssessment;
+import hornbook.assessment.quantity.Units;
 import hornbook.rules.Shipped;
 import java.time.LocalDate;
 import java.util.List;
@@ -39,9 +39,9 @@ class InterviewAgreesTest {
     Farrier farrier = new Farrier(whole);
     int asked = 0;
     while (interview.ask().isPresent()) {
-      Ask ask = interview.ask().get();
-      Reply reply = interview.take(farrier.answer(ask, interview));
-      assertThat(reply).as(name + ": " + ask).isInstanceOf(Reply.Taken.class);
+      InterviewQuestion ask = interview.ask().get();
+      AnswerOutcome reply = interview.take(farrier.answer(ask, interview));
+      assertThat(reply).as(name + ": " + ask).isInstanceOf(AnswerOutcome.Taken.class);
       assertThat(Feet.valid(interview.known())).as(name + " after " + ask).isTrue();
       assertThat(++asked).as(name + " comes to an end").isLessThan(400);
     }
@@ -49,8 +49,8 @@ class InterviewAgreesTest {
     Advice full = Shipped.ADVISOR.advise(whole);
     Advice less = Shipped.ADVISOR.advise(told);
     for (int foot = 0; foot < whole.feet().size(); foot++) {
-      Standing one = Standing.of(full.feet().get(foot));
-      Standing other = Standing.of(less.feet().get(foot));
+      Outcome one = Outcome.of(full.feet().get(foot));
+      Outcome other = Outcome.of(less.feet().get(foot));
       String what = name + ", foot " + foot;
       assertThat(other.referrals()).as(what).isEqualTo(one.referrals());
       assertThat(other.techniques()).as(what).isEqualTo(one.techniques());

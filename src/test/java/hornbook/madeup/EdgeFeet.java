@@ -1,22 +1,22 @@
 package hornbook.madeup;
 
-import hornbook.assessment.Amount;
 import hornbook.assessment.Assessment;
-import hornbook.assessment.AssessmentEdit;
-import hornbook.assessment.AssessmentReader;
-import hornbook.assessment.CrossChecks;
-import hornbook.assessment.Field;
-import hornbook.assessment.FieldValue;
-import hornbook.assessment.Fields;
-import hornbook.assessment.Flag;
 import hornbook.assessment.Limb;
-import hornbook.assessment.OneWord;
-import hornbook.assessment.ReadResult;
 import hornbook.assessment.Side;
-import hornbook.assessment.Stretch;
 import hornbook.assessment.WallState;
-import hornbook.assessment.WholeNumber;
-import hornbook.assessment.WordList;
+import hornbook.assessment.WallStretch;
+import hornbook.assessment.field.Amount;
+import hornbook.assessment.field.Field;
+import hornbook.assessment.field.FieldValue;
+import hornbook.assessment.field.Fields;
+import hornbook.assessment.field.Flag;
+import hornbook.assessment.field.OneWord;
+import hornbook.assessment.field.WholeNumber;
+import hornbook.assessment.field.WordList;
+import hornbook.assessment.read.AssessmentEdit;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.CrossChecks;
+import hornbook.assessment.read.ReadResult;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,7 +51,7 @@ final class EdgeFeet {
         foot = AssessmentEdit.of(field.path()).with(foot, value);
       }
     }
-    List<Stretch> wall = random.nextInt(5) == 0 ? null : wall(random);
+    List<WallStretch> wall = random.nextInt(5) == 0 ? null : wall(random);
     return AssessmentEdit.of("feet[0].wall").with(foot, wall);
   }
 
@@ -83,8 +83,8 @@ final class EdgeFeet {
     return null;
   }
 
-  private static List<Stretch> wall(Random random) {
-    List<Stretch> wall = new ArrayList<>();
+  private static List<WallStretch> wall(Random random) {
+    List<WallStretch> wall = new ArrayList<>();
     WallState all = WallState.values()[random.nextInt(WallState.values().length)];
     double edge = random.nextBoolean() ? USUAL_EDGE : 20;
     for (Side side : Side.values()) {
@@ -93,7 +93,7 @@ final class EdgeFeet {
       double from = random.nextInt(4) == 0 ? edge / 2 : 0;
       if (random.nextInt(6) > 0) {
         wall.add(
-            new Stretch(
+            new WallStretch(
                 random.nextInt(20) == 0 ? null : side,
                 from,
                 edge,

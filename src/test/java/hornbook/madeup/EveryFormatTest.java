@@ -6,39 +6,39 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import hornbook.advice.Advice;
 import hornbook.advice.FootAdvice;
 import hornbook.assessment.Assessment;
-import hornbook.assessment.AssessmentReader;
-import hornbook.assessment.ReadResult;
-import hornbook.assessment.Units;
 import hornbook.assessment.WallState;
+import hornbook.assessment.quantity.Units;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
 import hornbook.plan.Plan;
 import hornbook.plan.PlanMaker;
-import hornbook.plan.PlanWishes;
-import hornbook.plan.Technique;
-import hornbook.report.AdviceHtml;
-import hornbook.report.AdviceJson;
-import hornbook.report.AdviceMarkdown;
-import hornbook.report.AdviceText;
-import hornbook.report.ConfidenceJson;
-import hornbook.report.ConfidenceText;
-import hornbook.report.ContrastJson;
-import hornbook.report.ContrastText;
-import hornbook.report.Detail;
-import hornbook.report.ExplanationJson;
-import hornbook.report.ExplanationText;
-import hornbook.report.PlanJson;
-import hornbook.report.PlanMarkdown;
-import hornbook.report.PlanText;
-import hornbook.report.TextOptions;
+import hornbook.plan.sheet.PlanWishes;
+import hornbook.plan.sheet.Technique;
+import hornbook.report.advice.AdviceHtml;
+import hornbook.report.advice.AdviceJson;
+import hornbook.report.advice.AdviceMarkdown;
+import hornbook.report.advice.AdviceText;
+import hornbook.report.page.TextOptions;
+import hornbook.report.sheet.PlanJson;
+import hornbook.report.sheet.PlanMarkdown;
+import hornbook.report.sheet.PlanText;
+import hornbook.report.study.ConfidenceJson;
+import hornbook.report.study.ConfidenceText;
+import hornbook.report.study.ContrastJson;
+import hornbook.report.study.ContrastText;
+import hornbook.report.study.ExplanationJson;
+import hornbook.report.study.ExplanationText;
+import hornbook.report.words.Detail;
 import hornbook.rules.Shipped;
-import hornbook.study.Confidence;
-import hornbook.study.Confidences;
-import hornbook.study.Contrasted;
-import hornbook.study.Contrasts;
-import hornbook.study.Explainer;
-import hornbook.study.Explanation;
-import hornbook.study.FeetOnPaper;
-import hornbook.study.RuleCase;
-import hornbook.study.SubjectNames;
+import hornbook.study.confidence.Confidence;
+import hornbook.study.confidence.ConfidenceAnalysis;
+import hornbook.study.contrast.Contrasts;
+import hornbook.study.contrast.FootContrasts;
+import hornbook.study.explain.Explainer;
+import hornbook.study.explain.Explanation;
+import hornbook.study.explain.SubjectNames;
+import hornbook.study.generate.GeneratedFeet;
+import hornbook.study.rulecase.RuleCase;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -65,7 +65,7 @@ class EveryFormatTest {
   void everyPageOfEveryFootCanBeWritten() throws Exception {
     List<Assessment> cases =
         Shipped.ruleCases().values().stream().map(RuleCase::assessment).toList();
-    FeetOnPaper paper = new FeetOnPaper(Shipped.BOOK, cases, 20);
+    GeneratedFeet paper = new GeneratedFeet(Shipped.BOOK, cases, 20);
     IntStream.range(0, FEET)
         .parallel()
         .forEach(
@@ -92,7 +92,7 @@ class EveryFormatTest {
     ReadResult read =
         AssessmentReader.read(text.getBytes(StandardCharsets.UTF_8), "foot.yaml", List.of());
     for (Units units : Units.values()) {
-      List<Contrasted> all =
+      List<FootContrasts> all =
           List.of(
               new Contrasts(Shipped.ADVISOR, units)
                   .of((ReadResult.Good) read, 0, null, 3, done -> {}));
@@ -150,7 +150,7 @@ class EveryFormatTest {
 
   private static void sure(Assessment assessment, Units units) throws IOException {
     List<Confidence> sure =
-        List.of(new Confidences(Shipped.ADVISOR, 1).of(assessment, 0, 50, 1, done -> {}));
+        List.of(new ConfidenceAnalysis(Shipped.ADVISOR, 1).of(assessment, 0, 50, 1, done -> {}));
     hasOnlyNumbers(ConfidenceText.render(sure, Shipped.BOOK, usual(units)));
     hasOnlyNumbers(ConfidenceJson.of(sure, Shipped.BOOK, units));
   }

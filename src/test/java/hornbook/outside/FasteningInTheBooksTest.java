@@ -4,7 +4,7 @@ import static hornbook.outside.Yard.has;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.advice.FootAdvice;
-import hornbook.advice.Judged;
+import hornbook.advice.OptionAdvice;
 import hornbook.advice.Verdict;
 import hornbook.rulebook.fact.Bearing;
 import org.junit.jupiter.api.Test;
@@ -36,7 +36,7 @@ class FasteningInTheBooksTest {
   }
 
   private static String choice(FootAdvice foot) {
-    return foot.firstChoice().map(Judged::id).orElse("none");
+    return foot.firstChoice().map(OptionAdvice::id).orElse("none");
   }
 
   /** Lungwitz and Adams, nailing, causes of a prick: restless horse, thin or crumbling wall. */

@@ -2,13 +2,13 @@ package hornbook.outside;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hornbook.advice.Advisor;
 import hornbook.advice.FootAdvice;
+import hornbook.advice.engine.Advisor;
 import hornbook.assessment.Assessment;
-import hornbook.assessment.AssessmentReader;
-import hornbook.assessment.ReadResult;
-import hornbook.rulebook.ShippedRules;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
 import hornbook.rulebook.fact.Urgency;
+import hornbook.rulebook.load.ShippedRules;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

@@ -4,10 +4,10 @@ import static hornbook.plan.Jobs.ANYWAY;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import hornbook.plan.Figure;
 import hornbook.plan.Jobs;
 import hornbook.plan.Plan;
-import hornbook.plan.Technique;
+import hornbook.plan.figure.Figure;
+import hornbook.plan.sheet.Technique;
 import hornbook.rulebook.fact.Basis;
 import java.time.LocalDate;
 import java.util.List;

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.advice.CautionGiven;
 import hornbook.advice.FootAdvice;
-import hornbook.advice.Judged;
-import hornbook.assessment.AssessmentReader;
-import hornbook.assessment.ReadResult;
+import hornbook.advice.OptionAdvice;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
 import hornbook.rulebook.fact.Bearing;
 import hornbook.rules.Shipped;
 import java.nio.charset.StandardCharsets;
@@ -59,7 +59,7 @@ final class Yard {
   }
 
   /** Whether anything bears on a technique or support in this way. */
-  static boolean has(Judged judged, Bearing bearing) {
+  static boolean has(OptionAdvice judged, Bearing bearing) {
     return judged.reasons().stream().anyMatch(reason -> reason.bearing() == bearing);
   }
 }

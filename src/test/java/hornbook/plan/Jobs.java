@@ -5,9 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hornbook.advice.Advice;
 import hornbook.advice.FootAdvice;
 import hornbook.assessment.Assessment;
-import hornbook.assessment.AssessmentReader;
-import hornbook.assessment.ReadResult;
-import hornbook.assessment.Setting;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
+import hornbook.assessment.read.Setting;
+import hornbook.plan.figure.Figure;
+import hornbook.plan.sheet.PlanWishes;
+import hornbook.plan.sheet.SheetLine;
+import hornbook.plan.sheet.SheetPart;
+import hornbook.plan.sheet.Technique;
 import hornbook.rules.Shipped;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -82,7 +87,7 @@ public final class Jobs {
   }
 
   /** The ids of the sentences of a part. */
-  public static List<String> said(Plan plan, Part part) {
+  public static List<String> said(Plan plan, SheetPart part) {
     return plan.lines(part).stream().map(line -> line.instruction().id()).toList();
   }
 
@@ -96,7 +101,7 @@ public final class Jobs {
 
   /** The number that fills a hole of a sentence. */
   public static Figure number(Plan plan, String instruction, String hole) {
-    Optional<Line> line =
+    Optional<SheetLine> line =
         plan.lines().values().stream()
             .flatMap(List::stream)
             .filter(one -> one.instruction().id().equals(instruction))

@@ -3,6 +3,8 @@ package hornbook.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.advice.Advice;
+import hornbook.plan.figure.Figure;
+import hornbook.plan.sheet.Technique;
 import hornbook.rulebook.fact.Limit;
 import hornbook.rules.Shipped;
 import java.io.IOException;

@@ -4,11 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hornbook.advice.Advice;
-import hornbook.advice.Advisor;
+import hornbook.advice.engine.Advisor;
 import hornbook.assessment.AnyAssessment;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.Side;
 import hornbook.assessment.WallState;
+import hornbook.plan.effect.FootNumbers;
+import hornbook.plan.sheet.GrowthDates;
+import hornbook.plan.sheet.PlanWishes;
+import hornbook.plan.sheet.PlannedClip;
+import hornbook.plan.sheet.PlannedNail;
+import hornbook.plan.sheet.SheetDraft;
+import hornbook.plan.sheet.SheetPart;
+import hornbook.plan.sheet.Technique;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Limit;
 import hornbook.rules.Shipped;
@@ -72,7 +80,7 @@ class PlanPropertyTest {
     PlanWishes wishes =
         clips && technique.shod() ? Jobs.ANYWAY.withSupports(List.of("clips")) : Jobs.ANYWAY;
     Plan plan = Jobs.plan(advice, technique, wishes);
-    Draft draft = new Draft(advice, advice.feet().get(0), technique, wishes);
+    SheetDraft draft = new SheetDraft(advice, advice.feet().get(0), technique, wishes);
     double usual = draft.readings().rearmostNail();
     double waived = draft.readings().limits().nailing().rearmostWaived(draft.readings().outline());
     for (Side side : Side.values()) {
@@ -202,7 +210,7 @@ class PlanPropertyTest {
     plan.steps().forEach(step -> assertThat(step.minutes().known()).isTrue());
     plan.materials().forEach(one -> assertThat(one.known()).isTrue());
     if (plan.workable()) {
-      assertThat(plan.lines(Part.OWNER)).hasSize(10);
+      assertThat(plan.lines(SheetPart.OWNER)).hasSize(10);
     } else {
       assertThat(plan.lines()).isEmpty();
       assertThat(plan.nails()).isEmpty();

@@ -6,6 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 import hornbook.advice.Advice;
 import hornbook.advice.Verdict;
 import hornbook.assessment.Side;
+import hornbook.plan.figure.Figure;
+import hornbook.plan.sheet.MissingMeasure;
+import hornbook.plan.sheet.PlanWishes;
+import hornbook.plan.sheet.PlannedNail;
+import hornbook.plan.sheet.SheetPart;
+import hornbook.plan.sheet.ShoeSizes;
+import hornbook.plan.sheet.Technique;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
@@ -94,7 +101,7 @@ class PlanSheetTest {
     assertThat(plan.nails().stream().filter(nail -> nail.side() == Side.MEDIAL))
         .hasSize(3)
         .noneMatch(PlannedNail::behind);
-    assertThat(Jobs.said(plan, Part.NAILS)).contains("nails.behind");
+    assertThat(Jobs.said(plan, SheetPart.NAILS)).contains("nails.behind");
     assertThat(plan.interval().limit().id()).isEqualTo("waived.interval");
     assertThat(plan.nextVisit()).isEqualTo(LocalDate.of(2026, 4, 18).plusDays(28));
   }
@@ -122,7 +129,7 @@ class PlanSheetTest {
             Jobs.ANYWAY);
     assertThat(Jobs.number(plan, "repair.heels", "free").value()).isLessThan(165);
     Plan ahead = Jobs.plan(torn(), Technique.PROSTHETIC_WALL, Jobs.ANYWAY);
-    assertThat(Jobs.said(ahead, Part.BUILD)).doesNotContain("repair.heels");
+    assertThat(Jobs.said(ahead, SheetPart.BUILD)).doesNotContain("repair.heels");
   }
 
   /**
@@ -146,17 +153,17 @@ class PlanSheetTest {
   void theWrapGrowsTheFootAndTheShoeByTheKitsList() throws IOException {
     Plan plan = Jobs.plan(torn(), Technique.CAST_WRAP, Jobs.ANYWAY.withAdd(6.0));
     assertThat(plan.after().width().value()).isEqualTo(124 + 12);
-    assertThat(plan.shoe()).isEqualTo(new Shoe("2", "4"));
+    assertThat(plan.shoe()).isEqualTo(new ShoeSizes("2", "4"));
     Plan wide = Jobs.plan(torn(), Technique.CAST_WRAP, Jobs.ANYWAY.withAdd(9.0));
-    assertThat(wide.shoe()).isEqualTo(new Shoe("2", null));
-    assertThat(Jobs.said(wide, Part.SHOE)).contains("shoe.no-size");
+    assertThat(wide.shoe()).isEqualTo(new ShoeSizes("2", null));
+    assertThat(Jobs.said(wide, SheetPart.SHOE)).contains("shoe.no-size");
   }
 
   @Test
   void theWrapComesOffInTime() throws IOException {
     Plan plan = Jobs.plan(torn(), Technique.CAST_WRAP, Jobs.ANYWAY);
     assertThat(plan.interval().value()).isEqualTo(21);
-    assertThat(Jobs.said(plan, Part.GROWTH)).contains("growth.wrap-off-on");
+    assertThat(Jobs.said(plan, SheetPart.GROWTH)).contains("growth.wrap-off-on");
   }
 
   @Test
@@ -165,13 +172,13 @@ class PlanSheetTest {
     assertThat(Jobs.number(plan, "dress.toe-back", "back").value()).isEqualTo(46 - 31);
     Plan near =
         Jobs.plan(torn("feet[0].measures.toeToFrog=30 mm"), Technique.GLUE_ON, PlanWishes.NONE);
-    assertThat(Jobs.said(near, Part.DRESS)).contains("dress.toe-there");
+    assertThat(Jobs.said(near, SheetPart.DRESS)).contains("dress.toe-there");
   }
 
   @Test
   void aToeThatHasNotRunForwardIsLeftToTheShoe() throws IOException {
     Plan plan = Jobs.plan(torn(), Technique.GLUE_ON, PlanWishes.NONE);
-    assertThat(Jobs.said(plan, Part.DRESS))
+    assertThat(Jobs.said(plan, SheetPart.DRESS))
         .contains("dress.toe-keep")
         .doesNotContain("dress.toe-front");
     assertThat(plan.after().breakover().value())
@@ -195,7 +202,7 @@ class PlanSheetTest {
   void aThinToeIsNotRaspedAndABareOneComesBackNoFurtherThanItsWallAllows() throws IOException {
     Plan thin =
         Jobs.plan(torn("feet[0].wall[0].thickness=6 mm"), Technique.LEAVE_UNSHOD, Jobs.ANYWAY);
-    assertThat(Jobs.said(thin, Part.DRESS)).contains("dress.toe-thin");
+    assertThat(Jobs.said(thin, SheetPart.DRESS)).contains("dress.toe-thin");
     assertThat(thin.after().breakover().value()).isEqualTo(65);
     Plan bare = Jobs.plan(torn(), Technique.LEAVE_UNSHOD, Jobs.ANYWAY);
     assertThat(bare.after().breakover().value())
@@ -217,8 +224,8 @@ class PlanSheetTest {
     assertThat(plan.after().width().value()).isEqualTo(124 - 5);
     Plan unmeasured = Jobs.plan(torn(flared + "state=flared"), Technique.GLUE_ON, Jobs.ANYWAY);
     assertThat(unmeasured.after().width().known()).isFalse();
-    assertThat(unmeasured.shoe()).isEqualTo(new Shoe("2", null));
-    assertThat(unmeasured.missing()).extracting(Missing::field).contains(flared + "flare");
+    assertThat(unmeasured.shoe()).isEqualTo(new ShoeSizes("2", null));
+    assertThat(unmeasured.missing()).extracting(MissingMeasure::field).contains(flared + "flare");
   }
 
   @Test
@@ -232,11 +239,11 @@ class PlanSheetTest {
   void aLossOfUnknownHeightIsNotTakenForNone() throws IOException {
     Plan plan =
         Jobs.plan(torn("feet[0].wall[2].height=unknown"), Technique.NAIL_ON_ADAPTED, Jobs.ANYWAY);
-    assertThat(Jobs.said(plan, Part.GROWTH))
+    assertThat(Jobs.said(plan, SheetPart.GROWTH))
         .contains("growth.height-unknown")
         .doesNotContain("growth.no-defect");
     Plan unmapped = Jobs.plan(torn("feet[0].wall=unknown"), Technique.NAIL_ON_ADAPTED, Jobs.ANYWAY);
-    assertThat(Jobs.said(unmapped, Part.GROWTH))
+    assertThat(Jobs.said(unmapped, SheetPart.GROWTH))
         .contains("growth.unmapped")
         .doesNotContain("growth.no-defect");
   }
@@ -244,15 +251,17 @@ class PlanSheetTest {
   @Test
   void theVetIsNotToldThatNothingWasFoundWhereNotAllWasLookedAt() throws IOException {
     Plan half = Jobs.plan(Jobs.exercise("half-seen-foot"), Technique.GLUE_ON, Jobs.ANYWAY);
-    assertThat(Jobs.said(half, Part.VET)).contains("vet.unseen").doesNotContain("vet.sound");
+    assertThat(Jobs.said(half, SheetPart.VET)).contains("vet.unseen").doesNotContain("vet.sound");
     Plan seen = Jobs.plan(torn(), Technique.GLUE_ON, Jobs.ANYWAY);
-    assertThat(Jobs.said(seen, Part.VET)).contains("vet.sound").doesNotContain("vet.unseen");
+    assertThat(Jobs.said(seen, SheetPart.VET)).contains("vet.sound").doesNotContain("vet.unseen");
   }
 
   @Test
   void aFoalIsNotSentToWork() throws IOException {
     Plan foal = Jobs.plan(Jobs.exercise("foal-trim"), Technique.LEAVE_UNSHOD, Jobs.ANYWAY);
-    assertThat(Jobs.said(foal, Part.OWNER)).contains("owner.foal").doesNotContain("owner.work");
+    assertThat(Jobs.said(foal, SheetPart.OWNER))
+        .contains("owner.foal")
+        .doesNotContain("owner.work");
   }
 
   /** The outer branch takes one nail of the usual three in horn: two more may go into the wrap. */
@@ -272,8 +281,8 @@ class PlanSheetTest {
             Jobs.exercise("quarter-crack-from-the-coronet"),
             Technique.NAIL_ON_ADAPTED,
             Jobs.ANYWAY);
-    assertThat(Jobs.said(cracked, Part.VET)).contains("vet.crack");
-    assertThat(Jobs.said(Jobs.plan(torn(), Technique.GLUE_ON, Jobs.ANYWAY), Part.VET))
+    assertThat(Jobs.said(cracked, SheetPart.VET)).contains("vet.crack");
+    assertThat(Jobs.said(Jobs.plan(torn(), Technique.GLUE_ON, Jobs.ANYWAY), SheetPart.VET))
         .doesNotContain("vet.crack");
   }
 
@@ -281,7 +290,7 @@ class PlanSheetTest {
   void nailsThatStandInAWrapAreTappedToo() throws IOException {
     Plan plan = Jobs.plan(torn(), Technique.CAST_WRAP, Jobs.ANYWAY);
     assertThat(plan.nails()).isNotEmpty();
-    assertThat(Jobs.said(plan, Part.TROT)).contains("trot.nails", "trot.hairline");
+    assertThat(Jobs.said(plan, SheetPart.TROT)).contains("trot.nails", "trot.hairline");
   }
 
   /** By hand: 51 degrees before and after, the pastern at 55: broken back by 4. */
@@ -290,7 +299,7 @@ class PlanSheetTest {
     Plan plan =
         Jobs.plan(torn("feet[0].measures.pasternAngle=55 deg"), Technique.GLUE_ON, PlanWishes.NONE);
     assertThat(Jobs.number(plan, "effect.axis-back", "by").value()).isEqualTo(4);
-    assertThat(Jobs.said(Jobs.plan(torn(), Technique.GLUE_ON, PlanWishes.NONE), Part.EFFECT))
+    assertThat(Jobs.said(Jobs.plan(torn(), Technique.GLUE_ON, PlanWishes.NONE), SheetPart.EFFECT))
         .doesNotContain("effect.axis-back", "effect.axis-forward");
   }
 
@@ -308,7 +317,9 @@ class PlanSheetTest {
     Plan unmeasured =
         Jobs.plan(
             Jobs.advise(flared.replace(", flare: 5", "")), Technique.LEAVE_UNSHOD, Jobs.ANYWAY);
-    assertThat(unmeasured.missing()).extracting(Missing::field).contains("feet[0].wall[0].flare");
+    assertThat(unmeasured.missing())
+        .extracting(MissingMeasure::field)
+        .contains("feet[0].wall[0].flare");
   }
 
   @Test
@@ -316,7 +327,7 @@ class PlanSheetTest {
     Plan plan =
         Jobs.plan(Jobs.advise("feet: [{limb: left-fore}]"), Technique.CAST_WRAP, Jobs.ANYWAY);
     assertThat(plan.missing())
-        .extracting(Missing::field)
+        .extracting(MissingMeasure::field)
         .contains(
             "feet[0].measures.toeLength",
             "feet[0].measures.bearingLength",
@@ -338,7 +349,7 @@ class PlanSheetTest {
     Plan plan = Jobs.plan(torn("visit.date=unknown"), Technique.GLUE_ON, PlanWishes.NONE);
     assertThat(plan.aboveNailExit().on(plan.aboveNailExit().mean())).isNull();
     assertThat(plan.aboveNailExit().mean().value()).isPositive();
-    assertThat(Jobs.said(plan, Part.OWNER)).contains("owner.next-days");
+    assertThat(Jobs.said(plan, SheetPart.OWNER)).contains("owner.next-days");
   }
 
   @Test
@@ -361,7 +372,7 @@ class PlanSheetTest {
         Jobs.plan(Jobs.exercise("broken-forward-overgrown-heels"), Technique.NAIL_ON, Jobs.ANYWAY);
     assertThat(plan.before().toeAngle().value() - plan.after().toeAngle().value())
         .isCloseTo(3, within(1e-9));
-    assertThat(Jobs.said(plan, Part.EFFECT)).doesNotContain("effect.too-much");
+    assertThat(Jobs.said(plan, SheetPart.EFFECT)).doesNotContain("effect.too-much");
   }
 
   @Test
@@ -375,7 +386,7 @@ class PlanSheetTest {
   void everySheetHasTenLinesForTheOwner() throws IOException {
     for (Plan plan : Jobs.all(Jobs.ANYWAY)) {
       if (plan.workable()) {
-        assertThat(plan.lines(Part.OWNER)).as(plan.judged().id()).hasSize(10);
+        assertThat(plan.lines(SheetPart.OWNER)).as(plan.judged().id()).hasSize(10);
       }
     }
   }

@@ -4,27 +4,32 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.advice.Advice;
 import hornbook.advice.FootAdvice;
-import hornbook.advice.Judged;
+import hornbook.advice.OptionAdvice;
 import hornbook.advice.ReasonGiven;
-import hornbook.advice.Truth;
+import hornbook.advice.fact.Truth;
 import hornbook.assessment.AnyAssessment;
 import hornbook.assessment.Assessment;
-import hornbook.assessment.AssessmentReader;
-import hornbook.assessment.ReadResult;
-import hornbook.assessment.Units;
+import hornbook.assessment.quantity.Units;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
+import hornbook.report.page.TextOptions;
+import hornbook.report.study.ChainLinkText;
+import hornbook.report.study.ExplanationText;
+import hornbook.report.words.Detail;
+import hornbook.report.words.Phrases;
 import hornbook.rulebook.Condition;
 import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Finding;
 import hornbook.rulebook.fact.Limit;
 import hornbook.rulebook.fact.Reading;
 import hornbook.rules.Shipped;
-import hornbook.study.Explainer;
-import hornbook.study.Explanation;
-import hornbook.study.Link;
-import hornbook.study.RuleCase;
-import hornbook.study.RuleChain;
-import hornbook.study.Subject;
-import hornbook.study.SubjectNames;
+import hornbook.study.explain.ChainLink;
+import hornbook.study.explain.Explainer;
+import hornbook.study.explain.Explanation;
+import hornbook.study.explain.RuleChain;
+import hornbook.study.explain.Subject;
+import hornbook.study.explain.SubjectNames;
+import hornbook.study.rulecase.RuleCase;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -45,7 +50,7 @@ class ExplanationTest {
 
   private static final SubjectNames NAMES = new SubjectNames(Shipped.BOOK);
   private static final Phrases PHRASES = new Phrases(Shipped.BOOK, Units.MM);
-  private static final LinkText LINKS = new LinkText(Shipped.BOOK, PHRASES);
+  private static final ChainLinkText LINKS = new ChainLinkText(Shipped.BOOK, PHRASES);
 
   /** Words that only the inside of the program knows. */
   private static final Pattern INSIDES =
@@ -92,7 +97,8 @@ class ExplanationTest {
     for (Advice advice : Pages.all().values()) {
       for (FootAdvice foot : advice.feet()) {
         Explainer explainer = new Explainer(advice, foot);
-        Stream<Judged> judged = Stream.concat(foot.techniques().stream(), foot.supports().stream());
+        Stream<OptionAdvice> judged =
+            Stream.concat(foot.techniques().stream(), foot.supports().stream());
         for (ReasonGiven reason : judged.flatMap(one -> one.reasons().stream()).toList()) {
           assertThat(explainer.chain(reason.rule()).basis())
               .as(reason.rule())
@@ -109,7 +115,7 @@ class ExplanationTest {
   }
 
   private static void reason(RuleChain chain, String where) {
-    Link link = chain.obstacle().orElseThrow(() -> new AssertionError(where + ": no reason"));
+    ChainLink link = chain.obstacle().orElseThrow(() -> new AssertionError(where + ": no reason"));
     String says = LINKS.comparison(link, chain.rule(), false);
     assertThat(INSIDES.matcher(says).find()).as(where + ": " + says).isFalse();
     if (link.condition() instanceof Condition.OfFinding finding) {

@@ -3,7 +3,14 @@ package hornbook.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.advice.Advice;
-import hornbook.assessment.Units;
+import hornbook.assessment.quantity.Units;
+import hornbook.report.advice.AdviceHtml;
+import hornbook.report.advice.AdviceMarkdown;
+import hornbook.report.advice.AdviceText;
+import hornbook.report.page.Section;
+import hornbook.report.page.TerminalStyle;
+import hornbook.report.page.TextOptions;
+import hornbook.report.words.Detail;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -64,8 +71,9 @@ class IncompleteTest {
   @Test
   void noFirstChoiceIsNotPrintedGreen() {
     String green = "\u001b[1;32m";
-    assertThat(Paint.TERMINAL.heading(Section.Kind.CHOICE, "NO FIRST CHOICE"))
+    assertThat(TerminalStyle.TERMINAL.heading(Section.Kind.CHOICE, "NO FIRST CHOICE"))
         .doesNotContain(green);
-    assertThat(Paint.TERMINAL.heading(Section.Kind.CHOICE, "FIRST CHOICE: glue")).contains(green);
+    assertThat(TerminalStyle.TERMINAL.heading(Section.Kind.CHOICE, "FIRST CHOICE: glue"))
+        .contains(green);
   }
 }

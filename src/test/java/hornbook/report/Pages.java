@@ -1,11 +1,13 @@
 package hornbook.report;
 
 import hornbook.advice.Advice;
-import hornbook.assessment.AssessmentReader;
-import hornbook.assessment.ReadResult;
-import hornbook.assessment.Units;
+import hornbook.assessment.quantity.Units;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
+import hornbook.report.page.TextOptions;
+import hornbook.report.words.Detail;
 import hornbook.rules.Shipped;
-import hornbook.study.RuleCase;
+import hornbook.study.rulecase.RuleCase;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -14,7 +16,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /** Advice to write reports of: every case of a rule, every exercise, and files of our own. */
-final class Pages {
+public final class Pages {
   private static final List<String> OWN =
       List.of("torn-toe", "two-feet", "everything-wrong", "nothing-known");
   private static final Map<String, Advice> RULE_CASES = new LinkedHashMap<>();
@@ -39,27 +41,27 @@ final class Pages {
   private Pages() {}
 
   /** By rule, the advice on the case of every rule. */
-  static Map<String, Advice> ruleCases() {
+  public static Map<String, Advice> ruleCases() {
     return RULE_CASES;
   }
 
   /** By name, the advice on every exercise and every file of our own. */
-  static Map<String, Advice> whole() {
+  public static Map<String, Advice> whole() {
     return WHOLE;
   }
 
-  static Map<String, Advice> all() {
+  public static Map<String, Advice> all() {
     Map<String, Advice> all = new LinkedHashMap<>(RULE_CASES);
     all.putAll(WHOLE);
     return all;
   }
 
   /** The advice on a file among the resources of these tests. */
-  static Advice advice(String name) throws Exception {
+  public static Advice advice(String name) throws Exception {
     return read(Files.readString(Path.of("src/test/resources/hornbook/report", name + ".yaml")));
   }
 
-  static Advice read(String yaml) {
+  public static Advice read(String yaml) {
     ReadResult read = AssessmentReader.read(yaml.getBytes(), "a file", List.of());
     if (read instanceof ReadResult.Good good) {
       return Shipped.ADVISOR.advise(good.assessment());
@@ -67,7 +69,7 @@ final class Pages {
     throw new IllegalArgumentException(read.toString());
   }
 
-  static Stream<TextOptions> options() {
+  public static Stream<TextOptions> options() {
     return Stream.of(Units.values())
         .flatMap(
             units ->

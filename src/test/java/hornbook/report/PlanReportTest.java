@@ -6,12 +6,19 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import hornbook.advice.Advice;
-import hornbook.assessment.Units;
-import hornbook.plan.Figure;
+import hornbook.assessment.quantity.Units;
 import hornbook.plan.Jobs;
 import hornbook.plan.Plan;
-import hornbook.plan.PlanWishes;
-import hornbook.plan.Technique;
+import hornbook.plan.figure.Figure;
+import hornbook.plan.sheet.PlanWishes;
+import hornbook.plan.sheet.Technique;
+import hornbook.report.advice.PageHead;
+import hornbook.report.drawing.EdgeDrawing;
+import hornbook.report.sheet.PlanJson;
+import hornbook.report.sheet.PlanMarkdown;
+import hornbook.report.sheet.PlanPhrases;
+import hornbook.report.sheet.PlanRefusal;
+import hornbook.report.sheet.PlanText;
 import hornbook.rulebook.fact.Limit;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -46,7 +53,7 @@ class PlanReportTest {
           assertThat(line.codePointCount(0, line.length())).as(line).isLessThanOrEqualTo(80);
           assertThat(INSIDES.matcher(line).find()).as(line).isFalse();
         }
-        assertThat(text).contains(Head.SAFETY.substring(0, 40)).endsWith("\n");
+        assertThat(text).contains(PageHead.SAFETY.substring(0, 40)).endsWith("\n");
       }
     }
   }

@@ -5,21 +5,31 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import hornbook.advice.Advice;
-import hornbook.advice.Advisor;
 import hornbook.advice.FootAdvice;
-import hornbook.assessment.Fault;
-import hornbook.assessment.Units;
+import hornbook.advice.engine.Advisor;
+import hornbook.assessment.quantity.Units;
+import hornbook.assessment.tree.Fault;
 import hornbook.plan.Plan;
 import hornbook.plan.PlanMaker;
-import hornbook.plan.PlanWishes;
-import hornbook.plan.Technique;
-import hornbook.rulebook.LoadedRules;
+import hornbook.plan.sheet.PlanWishes;
+import hornbook.plan.sheet.Technique;
+import hornbook.report.advice.AdviceHtml;
+import hornbook.report.advice.AdviceJson;
+import hornbook.report.advice.AdviceMarkdown;
+import hornbook.report.advice.AdviceText;
+import hornbook.report.page.TextOptions;
+import hornbook.report.sheet.PlanJson;
+import hornbook.report.sheet.PlanMarkdown;
+import hornbook.report.sheet.PlanText;
+import hornbook.report.study.ExplanationJson;
+import hornbook.report.study.ExplanationText;
 import hornbook.rulebook.Practice;
-import hornbook.rulebook.PracticeReader;
+import hornbook.rulebook.load.LoadedRules;
+import hornbook.rulebook.practice.PracticeReader;
 import hornbook.rules.Shipped;
-import hornbook.study.Explainer;
-import hornbook.study.Explanation;
-import hornbook.study.SubjectNames;
+import hornbook.study.explain.Explainer;
+import hornbook.study.explain.Explanation;
+import hornbook.study.explain.SubjectNames;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -27,7 +37,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What a local practice changes and adds stands on every page it touches, in every form. */
-class PracticePagesTest {
+public class PracticePagesTest {
   private static final String YARD =
       """
       format: hornbook-practice/1
@@ -47,7 +57,7 @@ class PracticePagesTest {
       """;
 
   /** The shipped rules as the practice has them. */
-  static LoadedRules rules() {
+  public static LoadedRules rules() {
     List<Fault> faults = new ArrayList<>();
     byte[] file = YARD.getBytes(StandardCharsets.UTF_8);
     Practice practice = PracticeReader.read(file, "yard.yaml", Shipped.BOOK, true, faults);

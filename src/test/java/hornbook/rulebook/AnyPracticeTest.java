@@ -2,12 +2,16 @@ package hornbook.rulebook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hornbook.advice.Advisor;
+import hornbook.advice.engine.Advisor;
 import hornbook.assessment.Assessment;
-import hornbook.assessment.AssessmentReader;
-import hornbook.assessment.Fault;
-import hornbook.assessment.ReadResult;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
+import hornbook.assessment.tree.Fault;
 import hornbook.rulebook.fact.Limit;
+import hornbook.rulebook.load.LoadedRules;
+import hornbook.rulebook.practice.LimitAmount;
+import hornbook.rulebook.practice.PracticeReader;
+import hornbook.rulebook.practice.ReferralLimits;
 import hornbook.rules.Shipped;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -3,10 +3,13 @@ package hornbook.rulebook;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.advice.Advice;
-import hornbook.advice.Advisor;
+import hornbook.advice.engine.Advisor;
 import hornbook.assessment.Assessment;
-import hornbook.assessment.AssessmentReader;
-import hornbook.assessment.ReadResult;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
+import hornbook.rulebook.compile.RuleCompiler;
+import hornbook.rulebook.load.LoadedRules;
+import hornbook.rulebook.read.RulebookReader;
 import hornbook.rules.Shipped;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -2,14 +2,14 @@ package hornbook.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hornbook.advice.Appraisal;
 import hornbook.advice.FootAdvice;
-import hornbook.advice.RuleState;
-import hornbook.advice.Truth;
+import hornbook.advice.condition.Appraisal;
+import hornbook.advice.condition.RuleState;
+import hornbook.advice.fact.Truth;
 import hornbook.assessment.Assessment;
-import hornbook.assessment.AssessmentReader;
-import hornbook.assessment.ReadResult;
-import hornbook.study.RuleCase;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
+import hornbook.study.rulecase.RuleCase;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;

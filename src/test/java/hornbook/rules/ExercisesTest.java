@@ -3,7 +3,7 @@ package hornbook.rules;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.groups.Tuple.tuple;
 
-import hornbook.assessment.Fault;
+import hornbook.assessment.tree.Fault;
 import hornbook.study.exercise.Exercise;
 import hornbook.study.exercise.ExerciseLibrary;
 import hornbook.study.exercise.ExerciseReader;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hornbook.advice.FootAdvice;
 import hornbook.advice.ReasonGiven;
 import hornbook.rulebook.fact.Basis;
-import hornbook.study.RuleCase;
+import hornbook.study.rulecase.RuleCase;
 import org.junit.jupiter.api.Test;
 
 /** A reason stands no better than the weakest number it rests on, however far down. */

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.advice.FindingGiven;
 import hornbook.advice.FootAdvice;
-import hornbook.assessment.AssessmentReader;
-import hornbook.assessment.ReadResult;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -2,11 +2,11 @@ package hornbook.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hornbook.rulebook.RuleFault;
 import hornbook.rulebook.Rulebook;
-import hornbook.rulebook.RulebookReader;
-import hornbook.study.CaseCheck;
-import hornbook.study.CaseLibrary;
+import hornbook.rulebook.file.RuleFault;
+import hornbook.rulebook.read.RulebookReader;
+import hornbook.study.rulecase.CaseCheck;
+import hornbook.study.rulecase.CaseLibrary;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

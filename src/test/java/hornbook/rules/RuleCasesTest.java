@@ -2,7 +2,7 @@ package hornbook.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hornbook.study.CaseCheck;
+import hornbook.study.rulecase.CaseCheck;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;

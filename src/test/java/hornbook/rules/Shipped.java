@@ -1,13 +1,13 @@
 package hornbook.rules;
 
 import hornbook.advice.Advice;
-import hornbook.advice.Advisor;
-import hornbook.advice.Firing;
+import hornbook.advice.FiredRule;
+import hornbook.advice.engine.Advisor;
 import hornbook.assessment.Assessment;
-import hornbook.rulebook.LoadedRules;
 import hornbook.rulebook.Rulebook;
-import hornbook.rulebook.ShippedRules;
-import hornbook.study.RuleCase;
+import hornbook.rulebook.load.LoadedRules;
+import hornbook.rulebook.load.ShippedRules;
+import hornbook.study.rulecase.RuleCase;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -48,7 +48,7 @@ public final class Shipped {
   public static Set<String> fired(Advisor advisor, Assessment assessment, int foot) {
     Set<String> fired = new TreeSet<>();
     Advice advice = advisor.judge(assessment);
-    for (Firing firing : advice.feet().get(foot).firings()) {
+    for (FiredRule firing : advice.feet().get(foot).firings()) {
       fired.add(firing.rule());
     }
     return fired;

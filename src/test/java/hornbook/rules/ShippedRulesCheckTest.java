@@ -3,10 +3,10 @@ package hornbook.rules;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.rulebook.Condition;
-import hornbook.rulebook.RulebookReader;
-import hornbook.study.CaseLibrary;
-import hornbook.study.Checkup;
-import hornbook.study.Coverage;
+import hornbook.rulebook.read.RulebookReader;
+import hornbook.study.coverage.Coverage;
+import hornbook.study.rulecase.CaseLibrary;
+import hornbook.study.rulecheck.FiringCheck;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -31,7 +31,7 @@ class ShippedRulesCheckTest {
   @Test
   void fires_without_a_fault_over_its_cases_and_made_up_feet() throws Exception {
     CaseLibrary library = CaseLibrary.read(Path.of("cases"));
-    assertThat(Checkup.of(Shipped.RULES, library, FEET, 7).faults()).isEmpty();
+    assertThat(FiringCheck.of(Shipped.RULES, library, FEET, 7).faults()).isEmpty();
   }
 
   @Test

@@ -1,6 +1,6 @@
 package hornbook.rules;
 
-import hornbook.advice.ComputingLimits;
+import hornbook.advice.fact.ComputingLimits;
 import hornbook.rulebook.fact.Limit;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -2,12 +2,12 @@ package hornbook.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hornbook.rulebook.FolderRules;
-import hornbook.rulebook.LoadedRules;
-import hornbook.rulebook.RuleFault;
-import hornbook.rulebook.RulebookReader;
-import hornbook.study.CaseLibrary;
-import hornbook.study.Checkup;
+import hornbook.rulebook.compile.FolderRules;
+import hornbook.rulebook.file.RuleFault;
+import hornbook.rulebook.load.LoadedRules;
+import hornbook.rulebook.read.RulebookReader;
+import hornbook.study.rulecase.CaseLibrary;
+import hornbook.study.rulecheck.FiringCheck;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,6 +66,6 @@ class WrongRulesTest {
       return draft.faults();
     }
     LoadedRules rules = FolderRules.load(draft);
-    return Checkup.of(rules, CaseLibrary.read(folder.resolve("cases")), FEET, 1).faults();
+    return FiringCheck.of(rules, CaseLibrary.read(folder.resolve("cases")), FEET, 1).faults();
   }
 }

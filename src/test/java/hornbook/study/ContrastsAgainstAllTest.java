@@ -2,16 +2,23 @@ package hornbook.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hornbook.advice.Standing;
-import hornbook.advice.Standings;
-import hornbook.assessment.Amount;
+import hornbook.advice.engine.OutcomeCache;
+import hornbook.advice.outcome.Outcome;
 import hornbook.assessment.Assessment;
-import hornbook.assessment.CrossChecks;
-import hornbook.assessment.Flag;
-import hornbook.assessment.OneWord;
-import hornbook.assessment.ReadResult;
-import hornbook.assessment.Units;
+import hornbook.assessment.field.Amount;
+import hornbook.assessment.field.Flag;
+import hornbook.assessment.field.OneWord;
+import hornbook.assessment.quantity.Units;
+import hornbook.assessment.read.CrossChecks;
+import hornbook.assessment.read.ReadResult;
 import hornbook.rules.Shipped;
+import hornbook.study.contrast.Contrast;
+import hornbook.study.contrast.Contrasts;
+import hornbook.study.contrast.FootContrasts;
+import hornbook.study.contrast.Observation;
+import hornbook.study.contrast.OutcomeChange;
+import hornbook.study.contrast.SingleChange;
+import hornbook.study.measure.Graduation;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -24,20 +31,20 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ContrastsAgainstAllTest {
   private static final int MARKS = 12;
   private static final double SAME = 1e-9;
-  private static final Standings ENGINE = new Standings(Shipped.ADVISOR);
+  private static final OutcomeCache ENGINE = new OutcomeCache(Shipped.ADVISOR);
 
-  private static Contrasted contrasted(ReadResult.Good read) {
+  private static FootContrasts contrasted(ReadResult.Good read) {
     Contrasts contrasts = new Contrasts(Shipped.ADVISOR, Units.MM);
     return contrasts.of(read, 0, null, Contrasts.MOST, done -> {});
   }
 
-  private static List<Turn> turns(Contrasted one, Assessment changed) {
-    return Turn.between(Standing.of(one.foot()), ENGINE.of(changed, 0));
+  private static List<OutcomeChange> turns(FootContrasts one, Assessment changed) {
+    return OutcomeChange.between(Outcome.of(one.foot()), ENGINE.of(changed, 0));
   }
 
   /** The nearest contrast that gives each turn. */
-  private static Map<Turn, Double> told(Contrasted one) {
-    Map<Turn, Double> told = new HashMap<>();
+  private static Map<OutcomeChange, Double> told(FootContrasts one) {
+    Map<OutcomeChange, Double> told = new HashMap<>();
     for (Contrast contrast : one.contrasts()) {
       contrast.gives().forEach(turn -> told.merge(turn, contrast.errors(), Math::min));
     }
@@ -48,17 +55,17 @@ class ContrastsAgainstAllTest {
   @ValueSource(strings = {"foal-trim", "showjumper-torn-side"})
   void no_mark_near_what_was_noted_gives_a_turn_nearer_than_is_told(String name) {
     ReadResult.Good read = Given.read(Shipped.EXERCISES.resolve(name + ".yaml"));
-    Contrasted one = contrasted(read);
-    Map<Turn, Double> told = told(one);
+    FootContrasts one = contrasted(read);
+    Map<OutcomeChange, Double> told = told(one);
     int met = 0;
-    for (Looked what : one.looked()) {
+    for (Observation what : one.looked()) {
       if (what.field().kind() instanceof Amount amount) {
-        Marks marks = what.tool().marks(amount.dimension(), Units.MM);
+        Graduation marks = what.tool().marks(amount.dimension(), Units.MM);
         long first = marks.beyond((Double) what.noted(), true) - MARKS;
         for (long mark = first; mark < first + 2 * MARKS; mark++) {
           Assessment changed = what.with(read.assessment(), marks.kept(mark));
           boolean possible = marks.kept(mark) >= amount.leastKept() && CrossChecks.hold(changed);
-          for (Turn turn : possible ? turns(one, changed) : List.<Turn>of()) {
+          for (OutcomeChange turn : possible ? turns(one, changed) : List.<OutcomeChange>of()) {
             assertThat(told.get(turn))
                 .as(what.path() + " at " + marks.kept(mark) + ": " + turn)
                 .isNotNull()
@@ -91,19 +98,20 @@ class ContrastsAgainstAllTest {
                   suddenEase: false
                   frogState: healthy
             """);
-    Contrasted one = contrasted(read);
-    Map<Turn, Double> told = told(one);
-    List<Step> all = new ArrayList<>();
-    for (Looked what : one.looked()) {
-      others(what).forEach(value -> all.add(new Step(what, value, what.errors(value), null)));
+    FootContrasts one = contrasted(read);
+    Map<OutcomeChange, Double> told = told(one);
+    List<SingleChange> all = new ArrayList<>();
+    for (Observation what : one.looked()) {
+      others(what)
+          .forEach(value -> all.add(new SingleChange(what, value, what.errors(value), null)));
     }
     int pairs = 0;
-    for (Step first : all) {
-      for (Step second : all) {
+    for (SingleChange first : all) {
+      for (SingleChange second : all) {
         if (first.what() != second.what()) {
-          List<Turn> fewer = new ArrayList<>(turns(one, first.on(read.assessment())));
+          List<OutcomeChange> fewer = new ArrayList<>(turns(one, first.on(read.assessment())));
           fewer.addAll(turns(one, second.on(read.assessment())));
-          for (Turn turn : turns(one, second.on(first.on(read.assessment())))) {
+          for (OutcomeChange turn : turns(one, second.on(first.on(read.assessment())))) {
             if (turn.newBeside(fewer)) {
               pairs++;
               assertThat(told.get(turn))
@@ -119,7 +127,7 @@ class ContrastsAgainstAllTest {
     assertThat(one.contrasts()).anyMatch(contrast -> contrast.changes().size() == 2);
   }
 
-  private static List<Object> others(Looked what) {
+  private static List<Object> others(Observation what) {
     List<Object> others = new ArrayList<>();
     if (what.field().kind() instanceof OneWord one) {
       others.addAll(one.options());

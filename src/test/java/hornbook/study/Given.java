@@ -3,8 +3,8 @@ package hornbook.study;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.assessment.Assessment;
-import hornbook.assessment.AssessmentReader;
-import hornbook.assessment.ReadResult;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
 import hornbook.rules.Shipped;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -13,16 +13,16 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** Assessments for the tests of what is made of them. */
-final class Given {
+public final class Given {
   private Given() {}
 
   /** An assessment written without its first line. */
-  static ReadResult.Good written(String text) {
+  public static ReadResult.Good written(String text) {
     String file = "format: hornbook-assessment/1\n" + text;
     return good(AssessmentReader.read(file.getBytes(StandardCharsets.UTF_8), "written", List.of()));
   }
 
-  static ReadResult.Good read(Path file) {
+  public static ReadResult.Good read(Path file) {
     try {
       return good(AssessmentReader.read(Files.readAllBytes(file), file.toString(), List.of()));
     } catch (IOException unreadable) {
@@ -30,11 +30,11 @@ final class Given {
     }
   }
 
-  static Assessment exercise(String name) {
+  public static Assessment exercise(String name) {
     return read(Shipped.EXERCISES.resolve(name + ".yaml")).assessment();
   }
 
-  static ReadResult.Good good(ReadResult read) {
+  public static ReadResult.Good good(ReadResult read) {
     assertThat(read).isInstanceOf(ReadResult.Good.class);
     return (ReadResult.Good) read;
   }

@@ -5,5 +5,5 @@ import java.util.List;
 /** What a rule inserts: one finding, referral, reason or caution, with the facts it rests on. */
 public sealed interface Conclusion permits Finding, Referral, Reason, Caution {
   /** The facts cited, in the order the rule names them. */
-  List<Cited> because();
+  List<CitedFact> because();
 }

@@ -9,4 +9,4 @@ public record Crack(
     String bleeds,
     String moves,
     String field)
-    implements Cited {}
+    implements CitedFact {}

@@ -3,12 +3,12 @@ package hornbook.rulebook.fact;
 import java.util.List;
 
 /** What readings and signs add up to, by its name in the trade; other rules build on it. */
-public record Finding(String what, List<Cited> because) implements Cited, Conclusion {
+public record Finding(String what, List<CitedFact> because) implements CitedFact, Conclusion {
   public Finding {
     because = List.copyOf(because);
   }
 
-  public static Finding of(String what, Cited... because) {
+  public static Finding of(String what, CitedFact... because) {
     return new Finding(what, List.of(because));
   }
 }

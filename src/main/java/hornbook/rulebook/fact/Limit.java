@@ -29,7 +29,7 @@ public record Limit(
     double step,
     List<Dispute> disputes,
     boolean computing)
-    implements Cited {
+    implements CitedFact {
 
   /** Which side of the value is asked for. */
   public enum Direction {

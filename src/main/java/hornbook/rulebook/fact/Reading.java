@@ -7,7 +7,8 @@ import java.util.List;
  * equal to {@code high}; where part of the foot was not mapped the two bound what it can be. {@code
  * fields} are the paths in the file it rests on.
  */
-public record Reading(String what, double low, double high, List<String> fields) implements Cited {
+public record Reading(String what, double low, double high, List<String> fields)
+    implements CitedFact {
   public Reading {
     low = rounded(low);
     high = rounded(high);

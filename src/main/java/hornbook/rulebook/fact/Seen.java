@@ -5,4 +5,4 @@ package hornbook.rulebook.fact;
  * the assessment, {@code word} the word written there, with {@code yes} and {@code no} for true and
  * false; {@code field} is the path in the file. What was not looked at makes no fact at all.
  */
-public record Seen(String what, String word, String field) implements Cited {}
+public record Seen(String what, String word, String field) implements CitedFact {}

@@ -5,4 +5,4 @@ package hornbook.rulebook.fact;
  * null.
  */
 public record Stretch(String side, String state, String moist, double from, double to, String field)
-    implements Cited {}
+    implements CitedFact {}

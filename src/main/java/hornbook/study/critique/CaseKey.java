@@ -1,8 +1,8 @@
 package hornbook.study.critique;
 
 import hornbook.advice.Advice;
-import hornbook.advice.Advisor;
 import hornbook.advice.FootAdvice;
+import hornbook.advice.engine.Advisor;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.Limb;
 import hornbook.study.exercise.Exercise;

@@ -1,6 +1,6 @@
 package hornbook.study.critique;
 
-import hornbook.rulebook.Outcome;
+import hornbook.rulebook.RuleConclusion;
 import hornbook.study.exercise.FootAnswer;
 import java.util.List;
 
@@ -39,7 +39,9 @@ final class CautionPart implements Critic.Part {
       return Point.of(About.CAUTION, id, PointVerdict.AGREED, given);
     }
     List<Evidence> nearest =
-        key.wouldSay(one -> one instanceof Outcome.Cautions warns && warns.id().equals(id)).stream()
+        key
+            .wouldSay(one -> one instanceof RuleConclusion.Cautions warns && warns.id().equals(id))
+            .stream()
             .limit(1)
             .map(one -> key.evidence(one.rule().id()))
             .toList();

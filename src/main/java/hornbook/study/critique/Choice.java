@@ -1,6 +1,6 @@
 package hornbook.study.critique;
 
-import hornbook.advice.Judged;
+import hornbook.advice.OptionAdvice;
 import hornbook.advice.Verdict;
 import hornbook.rulebook.fact.Bearing;
 import hornbook.study.exercise.FootAnswer;
@@ -23,7 +23,7 @@ final class Choice {
       About about,
       FootKey key,
       FootAnswer answer,
-      Judged chosen,
+      OptionAdvice chosen,
       OtherView view,
       Optional<PointVerdict> instead) {
     List<Evidence> forbids = key.forbids(chosen);
@@ -71,14 +71,15 @@ final class Choice {
   }
 
   /** What would have to be so for it: the rule for it that is nearest to firing. */
-  private static List<Evidence> silentFor(FootKey key, Judged chosen, List<Evidence> against) {
+  private static List<Evidence> silentFor(
+      FootKey key, OptionAdvice chosen, List<Evidence> against) {
     if (!against.isEmpty()) {
       return against;
     }
     return key
         .wouldSay(
             one ->
-                one instanceof hornbook.rulebook.Outcome.Reasons reasons
+                one instanceof hornbook.rulebook.RuleConclusion.Reasons reasons
                     && reasons.bearing() == Bearing.FOR
                     && reasons.subjects().contains(chosen.id()))
         .stream()

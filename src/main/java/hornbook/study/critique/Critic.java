@@ -12,9 +12,9 @@ public final class Critic {
       List.of(
           new VetPart(),
           new TechniquePart(),
-          new ReasonPart(),
+          new ReasonPoints(),
           new RuledOutPart(),
-          new SupportPart(),
+          new SupportPoints(),
           new FindingPart(),
           new CautionPart(),
           new QuestionPart(),

@@ -4,11 +4,11 @@ import hornbook.advice.CautionGiven;
 import hornbook.advice.FindingGiven;
 import hornbook.advice.ReasonGiven;
 import hornbook.advice.ReferralGiven;
-import hornbook.advice.RuleState;
-import hornbook.advice.Says;
+import hornbook.advice.Statement;
+import hornbook.advice.condition.RuleState;
 import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Bearing;
-import hornbook.rulebook.fact.Cited;
+import hornbook.rulebook.fact.CitedFact;
 import java.util.List;
 
 /**
@@ -21,8 +21,8 @@ import java.util.List;
  */
 public record Evidence(
     String rule,
-    Says says,
-    List<Cited> because,
+    Statement says,
+    List<CitedFact> because,
     Bearing bearing,
     List<String> sources,
     Basis basis,

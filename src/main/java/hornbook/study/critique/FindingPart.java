@@ -1,7 +1,7 @@
 package hornbook.study.critique;
 
 import hornbook.advice.FindingGiven;
-import hornbook.rulebook.Outcome;
+import hornbook.rulebook.RuleConclusion;
 import hornbook.study.exercise.FootAnswer;
 import java.util.List;
 
@@ -41,7 +41,8 @@ final class FindingPart implements Critic.Part {
     }
     List<Evidence> nearest =
         key
-            .wouldSay(one -> one instanceof Outcome.Finds finds && finds.finding().equals(id))
+            .wouldSay(
+                one -> one instanceof RuleConclusion.Finds finds && finds.finding().equals(id))
             .stream()
             .limit(1)
             .map(Evidence::silent)

@@ -1,21 +1,21 @@
 package hornbook.study.critique;
 
-import hornbook.advice.Appraisal;
 import hornbook.advice.FindingGiven;
-import hornbook.advice.Firing;
+import hornbook.advice.FiredRule;
 import hornbook.advice.FootAdvice;
-import hornbook.advice.Judged;
+import hornbook.advice.OptionAdvice;
 import hornbook.advice.ReasonGiven;
 import hornbook.advice.ReferralGiven;
-import hornbook.advice.RuleState;
-import hornbook.advice.Truth;
+import hornbook.advice.condition.Appraisal;
+import hornbook.advice.condition.RuleState;
+import hornbook.advice.fact.Truth;
 import hornbook.assessment.VetRole;
-import hornbook.rulebook.Outcome;
+import hornbook.rulebook.RuleConclusion;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Bearing;
-import hornbook.rulebook.fact.Cited;
+import hornbook.rulebook.fact.CitedFact;
 import hornbook.rulebook.fact.Limit;
 import hornbook.study.exercise.FootAnswer;
 import hornbook.study.exercise.OtherView;
@@ -46,7 +46,7 @@ public final class FootKey {
     this.states = Appraisal.of(book, foot.sheet());
     foot.cautions().forEach(one -> fired.put(one.rule(), Evidence.of(one)));
     foot.findings().forEach(one -> fired.put(one.rule(), finding(one)));
-    for (List<Judged> all : List.of(foot.techniques(), foot.supports())) {
+    for (List<OptionAdvice> all : List.of(foot.techniques(), foot.supports())) {
       all.forEach(one -> one.reasons().forEach(it -> fired.put(it.rule(), Evidence.of(it))));
     }
     foot.referrals().forEach(one -> fired.put(one.rule(), Evidence.of(one)));
@@ -70,7 +70,7 @@ public final class FootKey {
   }
 
   /** The technique or the support of that id. */
-  Judged judged(String id) {
+  OptionAdvice judged(String id) {
     return foot.technique(id) == null ? foot.support(id) : foot.technique(id);
   }
 
@@ -80,7 +80,7 @@ public final class FootKey {
 
   Evidence finding(FindingGiven given) {
     Basis weakest = book.rules().get(given.rule()).basis();
-    for (Cited fact : given.because()) {
+    for (CitedFact fact : given.because()) {
       weakest = fact instanceof Limit limit ? weakest.weaker(limit.basis()) : weakest;
     }
     return Evidence.of(given, weakest);
@@ -88,7 +88,7 @@ public final class FootKey {
 
   /** Whether a rule fired on this foot. */
   boolean fired(String rule) {
-    return foot.firings().stream().map(Firing::rule).anyMatch(rule::equals);
+    return foot.firings().stream().map(FiredRule::rule).anyMatch(rule::equals);
   }
 
   RuleState state(String rule) {
@@ -102,7 +102,7 @@ public final class FootKey {
   }
 
   /** The rules that would have concluded something, the nearest to firing first. */
-  List<RuleState> wouldSay(Predicate<Outcome> what) {
+  List<RuleState> wouldSay(Predicate<RuleConclusion> what) {
     List<RuleState> would = new ArrayList<>();
     for (RuleState state : states.values()) {
       if (what.test(state.rule().outcome())) {
@@ -118,7 +118,7 @@ public final class FootKey {
   }
 
   /** The reasons on a technique or support of the given bearings. */
-  static List<Evidence> reasons(Judged judged, Bearing... bearings) {
+  static List<Evidence> reasons(OptionAdvice judged, Bearing... bearings) {
     List<Evidence> reasons = new ArrayList<>();
     for (ReasonGiven reason : judged.reasons()) {
       if (List.of(bearings).contains(reason.bearing())) {
@@ -129,13 +129,13 @@ public final class FootKey {
   }
 
   /** The calls for the vet that forbid a technique or a support until the vet has come. */
-  List<Evidence> forbids(Judged judged) {
+  List<Evidence> forbids(OptionAdvice judged) {
     return reasons(judged, Bearing.RULES_OUT, Bearing.NEEDS_VET).stream()
         .filter(one -> refers(book.rules().get(one.rule())))
         .toList();
   }
 
   private static boolean refers(RuleEntry rule) {
-    return rule.outcome() instanceof Outcome.Refers;
+    return rule.outcome() instanceof RuleConclusion.Refers;
   }
 }

@@ -1,7 +1,7 @@
 package hornbook.study.critique;
 
 import hornbook.advice.Question;
-import hornbook.advice.RuleState;
+import hornbook.advice.condition.RuleState;
 import hornbook.study.exercise.FootAnswer;
 import java.util.List;
 

@@ -1,6 +1,6 @@
 package hornbook.study.critique;
 
-import hornbook.advice.Judged;
+import hornbook.advice.OptionAdvice;
 import hornbook.advice.Verdict;
 import hornbook.rulebook.fact.Bearing;
 import hornbook.study.exercise.FootAnswer;
@@ -33,7 +33,7 @@ final class RuledOutPart implements Critic.Part {
     return Point.of(About.RULED_OUT, id, verdict, bars).wanting(Verdict.RULED_OUT.word()).keyed();
   }
 
-  private static Point said(Judged judged, List<String> rules) {
+  private static Point said(OptionAdvice judged, List<String> rules) {
     List<Evidence> bars = FootKey.reasons(judged, Bearing.RULES_OUT);
     boolean holds = rules.isEmpty() || bars.stream().anyMatch(one -> rules.contains(one.rule()));
     PointVerdict verdict =

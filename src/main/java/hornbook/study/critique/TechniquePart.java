@@ -1,6 +1,6 @@
 package hornbook.study.critique;
 
-import hornbook.advice.Judged;
+import hornbook.advice.OptionAdvice;
 import hornbook.rulebook.fact.Bearing;
 import hornbook.study.exercise.FootAnswer;
 import hornbook.study.exercise.OtherView;
@@ -43,7 +43,7 @@ final class TechniquePart implements Critic.Part {
         : FootKey.reasons(key.judged(first), Bearing.FOR);
   }
 
-  private static Point judged(FootKey key, FootAnswer answer, Judged chosen) {
+  private static Point judged(FootKey key, FootAnswer answer, OptionAdvice chosen) {
     OtherView view =
         key.views().stream()
             .filter(one -> chosen.id().equals(one.technique()))
@@ -56,7 +56,7 @@ final class TechniquePart implements Critic.Part {
    * What a choice that may be made is called: for reasons that do not hold on this foot it is right
    * by chance.
    */
-  private static Optional<PointVerdict> onItsGrounds(FootAnswer answer, Judged chosen) {
+  private static Optional<PointVerdict> onItsGrounds(FootAnswer answer, OptionAdvice chosen) {
     List<String> given = answer.becauseRules();
     List<String> hold = new ArrayList<>();
     FootKey.reasons(chosen, Bearing.FOR).forEach(one -> hold.add(one.rule()));

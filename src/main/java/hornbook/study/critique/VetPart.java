@@ -2,9 +2,9 @@ package hornbook.study.critique;
 
 import hornbook.advice.Question;
 import hornbook.advice.ReferralGiven;
-import hornbook.advice.RuleState;
-import hornbook.advice.Truth;
-import hornbook.rulebook.Outcome;
+import hornbook.advice.condition.RuleState;
+import hornbook.advice.fact.Truth;
+import hornbook.rulebook.RuleConclusion;
 import hornbook.rulebook.fact.Urgency;
 import hornbook.study.exercise.FootAnswer;
 import hornbook.study.exercise.Vocabulary;
@@ -109,7 +109,7 @@ final class VetPart implements Critic.Part {
   /** A danger that nothing shows: to be feared only where something was not looked at. */
   private static Point unneeded(FootKey key, String id) {
     List<RuleState> rules =
-        key.wouldSay(one -> one instanceof Outcome.Refers refers && refers.id().equals(id));
+        key.wouldSay(one -> one instanceof RuleConclusion.Refers refers && refers.id().equals(id));
     boolean open = rules.stream().anyMatch(one -> one.truth() == Truth.UNKNOWN);
     return Point.of(
         About.VET,

@@ -1,13 +1,13 @@
 package hornbook.study.exercise;
 
-import hornbook.assessment.Fault;
-import hornbook.assessment.FileTree;
 import hornbook.assessment.Foot;
 import hornbook.assessment.Limb;
-import hornbook.assessment.Located;
-import hornbook.assessment.Located.Group;
-import hornbook.assessment.Located.Scalar;
-import hornbook.assessment.Nearest;
+import hornbook.assessment.tree.Fault;
+import hornbook.assessment.tree.FileTree;
+import hornbook.assessment.tree.LocatedValue;
+import hornbook.assessment.tree.LocatedValue.Group;
+import hornbook.assessment.tree.LocatedValue.Scalar;
+import hornbook.assessment.tree.Nearest;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,11 +40,11 @@ public final class AnswerReader {
   /** The answer in a file; of use only where no fault was found. */
   public static LearnerAnswer read(
       byte[] bytes, String shown, Vocabulary known, List<Foot> feet, List<Fault> faults) {
-    Located tree = FileTree.read(bytes, shown, "an answer", faults);
+    LocatedValue tree = FileTree.read(bytes, shown, "an answer", faults);
     return tree == null ? null : new AnswerReader(known, feet, faults).answer(tree);
   }
 
-  private LearnerAnswer answer(Located tree) {
+  private LearnerAnswer answer(LocatedValue tree) {
     Group whole = entries.group(tree, KEYS);
     if (whole == null) {
       return null;
@@ -53,12 +53,12 @@ public final class AnswerReader {
       entries.missing(whole, "format", LearnerAnswer.FORMAT);
     }
     entries.word(whole, "format", List.of(LearnerAnswer.FORMAT));
-    Located rows = Entries.given(whole, "feet");
+    LocatedValue rows = Entries.given(whole, "feet");
     if (rows == null) {
       entries.missing(whole, "feet", "an entry for each foot answered");
     }
     List<FootAnswer> answered = new ArrayList<>();
-    for (Located row : rows == null ? List.<Located>of() : Entries.items(rows)) {
+    for (LocatedValue row : rows == null ? List.<LocatedValue>of() : Entries.items(rows)) {
       Group one = entries.group(row, FootAnswer.KEYS);
       if (one != null) {
         add(foot(one), one, answered);
@@ -102,12 +102,12 @@ public final class AnswerReader {
   }
 
   private List<String> because(Group one) {
-    Located value = Entries.given(one, "because");
+    LocatedValue value = Entries.given(one, "because");
     if (value == null) {
       return null;
     }
     List<String> reasons = new ArrayList<>();
-    for (Located item : Entries.items(value)) {
+    for (LocatedValue item : Entries.items(value)) {
       String text = item instanceof Scalar scalar ? scalar.text().strip() : "";
       if (text.isEmpty()) {
         entries.refuse(item, item.kind(), "ids of rules, such as N003, or words", null);
@@ -118,7 +118,7 @@ public final class AnswerReader {
     return reasons.stream().distinct().toList();
   }
 
-  private String reason(Located item, String text) {
+  private String reason(LocatedValue item, String text) {
     String id = text.toUpperCase(Locale.ROOT);
     if (FootAnswer.rule(id) && !known.rules().contains(id)) {
       entries.refuse(
@@ -128,7 +128,7 @@ public final class AnswerReader {
   }
 
   private Map<String, List<String>> ruledOut(Group one) {
-    Located value = Entries.given(one, "ruledOut");
+    LocatedValue value = Entries.given(one, "ruledOut");
     if (value == null) {
       return null;
     }
@@ -150,12 +150,12 @@ public final class AnswerReader {
   }
 
   private List<String> ask(Group one, int foot) {
-    Located value = Entries.given(one, "ask");
+    LocatedValue value = Entries.given(one, "ask");
     if (value == null) {
       return null;
     }
     List<String> paths = new ArrayList<>();
-    for (Located item : Entries.items(value)) {
+    for (LocatedValue item : Entries.items(value)) {
       String text = item instanceof Scalar scalar ? scalar.text().strip() : "";
       String path = text.isEmpty() ? null : AskedFields.path(text, feet, foot);
       if (path == null) {
@@ -169,7 +169,7 @@ public final class AnswerReader {
   }
 
   private Double days(Group one) {
-    Located value = Entries.given(one, "nextVisit");
+    LocatedValue value = Entries.given(one, "nextVisit");
     if (value == null) {
       return null;
     }

@@ -1,10 +1,10 @@
 package hornbook.study.exercise;
 
-import hornbook.assessment.BlankAssessment;
-import hornbook.assessment.FieldValue;
-import hornbook.assessment.Fields;
 import hornbook.assessment.Limb;
-import hornbook.assessment.Nearest;
+import hornbook.assessment.field.FieldValue;
+import hornbook.assessment.field.Fields;
+import hornbook.assessment.form.BlankAssessment;
+import hornbook.assessment.tree.Nearest;
 import java.util.List;
 
 /** Every field that can be asked for, by the name it has in the file. */

@@ -1,8 +1,8 @@
 package hornbook.study.exercise;
 
-import hornbook.assessment.FieldPath;
-import hornbook.assessment.Fields;
 import hornbook.assessment.Foot;
+import hornbook.assessment.field.Fields;
+import hornbook.assessment.tree.FieldPath;
 import java.util.List;
 
 /** Names of fields as learners write them, made paths of the assessment. */

@@ -1,11 +1,11 @@
 package hornbook.study.exercise;
 
-import hornbook.assessment.Fault;
-import hornbook.assessment.Located;
-import hornbook.assessment.Located.Group;
-import hornbook.assessment.Located.Items;
-import hornbook.assessment.Located.Scalar;
-import hornbook.assessment.Nearest;
+import hornbook.assessment.tree.Fault;
+import hornbook.assessment.tree.LocatedValue;
+import hornbook.assessment.tree.LocatedValue.Group;
+import hornbook.assessment.tree.LocatedValue.Items;
+import hornbook.assessment.tree.LocatedValue.Scalar;
+import hornbook.assessment.tree.Nearest;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -25,18 +25,18 @@ public final class Entries {
   }
 
   /** The value under a key that says something: null where it is left out, empty or unknown. */
-  public static Located given(Group group, String key) {
-    Located value = group.get(key);
+  public static LocatedValue given(Group group, String key) {
+    LocatedValue value = group.get(key);
     return value instanceof Scalar scalar && scalar.unknown() ? null : value;
   }
 
   /** One of a few words; null where it is left out. */
   public String word(Group group, String key, List<String> known) {
-    Located value = given(group, key);
+    LocatedValue value = given(group, key);
     return value == null ? null : word(value, known);
   }
 
-  private String word(Located value, List<String> known) {
+  private String word(LocatedValue value, List<String> known) {
     String text = value instanceof Scalar scalar ? scalar.text().strip() : null;
     if (text == null || !known.contains(text)) {
       String nearest = text == null ? null : Nearest.of(text, known);
@@ -48,14 +48,14 @@ public final class Entries {
 
   /** The words of a list, each once; none for {@code none}; null where it is left out. */
   public List<String> words(Group group, String key, List<String> known) {
-    Located value = given(group, key);
+    LocatedValue value = given(group, key);
     return value == null ? null : words(value, known);
   }
 
   /** The same of a value at hand. */
-  public List<String> words(Located value, List<String> known) {
+  public List<String> words(LocatedValue value, List<String> known) {
     List<String> words = new ArrayList<>();
-    for (Located item : items(value)) {
+    for (LocatedValue item : items(value)) {
       String word = word(item, known);
       if (word != null && !words.contains(word)) {
         words.add(word);
@@ -66,12 +66,12 @@ public final class Entries {
 
   /** The texts of a list; null where it is left out. */
   public List<String> texts(Group group, String key) {
-    Located value = given(group, key);
+    LocatedValue value = given(group, key);
     if (value == null) {
       return null;
     }
     List<String> texts = new ArrayList<>();
-    for (Located item : items(value)) {
+    for (LocatedValue item : items(value)) {
       String text = text(item);
       if (text != null && !text.isEmpty()) {
         texts.add(text);
@@ -81,7 +81,7 @@ public final class Entries {
   }
 
   /** The entries of a list; a single value is a list of one, {@code none} an empty one. */
-  public static List<Located> items(Located value) {
+  public static List<LocatedValue> items(LocatedValue value) {
     if (value instanceof Items list) {
       return list.items();
     }
@@ -91,11 +91,11 @@ public final class Entries {
 
   /** A text, on one line whatever its lines were; null where it is left out. */
   public String text(Group group, String key) {
-    Located value = given(group, key);
+    LocatedValue value = given(group, key);
     return value == null ? null : text(value);
   }
 
-  private String text(Located value) {
+  private String text(LocatedValue value) {
     String text = value instanceof Scalar scalar ? scalar.text().strip() : null;
     if (text == null || text.length() > LONGEST) {
       String found = text == null ? value.kind() : "a text of " + text.length() + " letters";
@@ -106,7 +106,7 @@ public final class Entries {
   }
 
   /** A group of fields; null, with a fault, where it is none. */
-  public Group group(Located value, List<String> keys) {
+  public Group group(LocatedValue value, List<String> keys) {
     if (!(value instanceof Group group)) {
       refuse(value, value.kind(), "a group of fields: " + String.join(", ", keys), null);
       return null;
@@ -132,12 +132,16 @@ public final class Entries {
     add(group.place(), path(group, key), "nothing", allowed, null);
   }
 
-  public void refuse(Located value, String found, String allowed, String nearest) {
+  public void refuse(LocatedValue value, String found, String allowed, String nearest) {
     add(value.place(), value.path(), found, allowed, nearest);
   }
 
   private void add(
-      hornbook.assessment.Place place, String path, String found, String allowed, String nearest) {
+      hornbook.assessment.tree.Place place,
+      String path,
+      String found,
+      String allowed,
+      String nearest) {
     faults.add(
         new Fault(place.file(), place.line(), place.column(), path, found, allowed, nearest));
   }

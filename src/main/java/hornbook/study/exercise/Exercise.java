@@ -2,7 +2,7 @@ package hornbook.study.exercise;
 
 import hornbook.assessment.Assessment;
 import hornbook.assessment.Limb;
-import hornbook.assessment.ReadResult;
+import hornbook.assessment.read.ReadResult;
 import java.util.List;
 import java.util.Map;
 

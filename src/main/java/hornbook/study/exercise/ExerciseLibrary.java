@@ -1,7 +1,7 @@
 package hornbook.study.exercise;
 
-import hornbook.assessment.Fault;
-import hornbook.assessment.Nearest;
+import hornbook.assessment.tree.Fault;
+import hornbook.assessment.tree.Nearest;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,14 +1,14 @@
 package hornbook.study.exercise;
 
-import hornbook.assessment.AssessmentReader;
-import hornbook.assessment.CaseFile;
-import hornbook.assessment.Fault;
 import hornbook.assessment.Foot;
 import hornbook.assessment.Limb;
-import hornbook.assessment.Located;
-import hornbook.assessment.Located.Group;
-import hornbook.assessment.Located.Member;
-import hornbook.assessment.ReadResult;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.CaseFile;
+import hornbook.assessment.read.ReadResult;
+import hornbook.assessment.tree.Fault;
+import hornbook.assessment.tree.LocatedValue;
+import hornbook.assessment.tree.LocatedValue.Group;
+import hornbook.assessment.tree.LocatedValue.Member;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -109,7 +109,7 @@ public final class ExerciseReader {
   }
 
   private Group group(Group whole, String key, List<String> keys) {
-    Located value = Entries.given(whole, key);
+    LocatedValue value = Entries.given(whole, key);
     return value == null ? null : entries.group(value, keys);
   }
 
@@ -154,9 +154,9 @@ public final class ExerciseReader {
   }
 
   private List<OtherView> differs(Group whole, ReadResult.Good good) {
-    Located value = Entries.given(whole, "differs");
+    LocatedValue value = Entries.given(whole, "differs");
     List<OtherView> views = new ArrayList<>();
-    for (Located item : value == null ? List.<Located>of() : Entries.items(value)) {
+    for (LocatedValue item : value == null ? List.<LocatedValue>of() : Entries.items(value)) {
       Group one = entries.group(item, DIFFERS);
       if (one != null) {
         views.add(view(one, feet(good)));

@@ -1,18 +1,18 @@
 package hornbook.study.exercise;
 
-import hornbook.advice.Advisor;
 import hornbook.advice.CautionGiven;
 import hornbook.advice.FindingGiven;
-import hornbook.advice.Firing;
+import hornbook.advice.FiredRule;
 import hornbook.advice.FootAdvice;
-import hornbook.advice.Judged;
+import hornbook.advice.OptionAdvice;
 import hornbook.advice.Question;
 import hornbook.advice.Verdict;
-import hornbook.assessment.Fault;
-import hornbook.assessment.FieldPath;
+import hornbook.advice.engine.Advisor;
 import hornbook.assessment.Limb;
-import hornbook.assessment.Located;
-import hornbook.assessment.Place;
+import hornbook.assessment.tree.Fault;
+import hornbook.assessment.tree.FieldPath;
+import hornbook.assessment.tree.LocatedValue;
+import hornbook.assessment.tree.Place;
 import hornbook.rulebook.fact.Urgency;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -55,7 +55,7 @@ public final class LibraryCheck {
 
   /** An author who would choose as the rule base does differs in nothing. */
   private static void check(Exercise one, FootAdvice foot, OtherView view, List<Fault> faults) {
-    String first = foot.firstChoice().map(Judged::id).orElse(Vocabulary.NONE);
+    String first = foot.firstChoice().map(OptionAdvice::id).orElse(Vocabulary.NONE);
     if (first.equals(view.technique())) {
       faults.add(fault(one, "differs", first, "another technique than the first choice"));
     }
@@ -66,7 +66,7 @@ public final class LibraryCheck {
   }
 
   static Fault fault(Exercise one, String path, String found, String allowed) {
-    Located at = one.read().caseFile().orElseThrow().whole().at(FieldPath.parse(path));
+    LocatedValue at = one.read().caseFile().orElseThrow().whole().at(FieldPath.parse(path));
     Place place = at == null ? new Place(one.file(), 1, 1) : at.place();
     return new Fault(place.file(), place.line(), place.column(), path, found, allowed, null);
   }
@@ -79,13 +79,13 @@ public final class LibraryCheck {
       among("ruledOut", expected.ruledOut(), judged(Verdict.RULED_OUT));
       among("supports", expected.supports(), supports());
       among("findings", expected.findings(), foot.findings().stream().map(FindingGiven::id));
-      among("because", expected.because(), foot.firings().stream().map(Firing::rule));
+      among("because", expected.because(), foot.firings().stream().map(FiredRule::rule));
       among("cautions", expected.cautions(), foot.cautions().stream().map(CautionGiven::id));
       among("ask", expected.ask(), foot.questions().stream().map(Question::field));
     }
 
     private String first() {
-      return foot.firstChoice().map(Judged::id).orElse(Vocabulary.NONE);
+      return foot.firstChoice().map(OptionAdvice::id).orElse(Vocabulary.NONE);
     }
 
     private String urgency() {
@@ -95,13 +95,13 @@ public final class LibraryCheck {
     private Stream<String> judged(Verdict verdict) {
       return Stream.concat(foot.techniques().stream(), foot.supports().stream())
           .filter(one -> one.verdict() == verdict)
-          .map(Judged::id);
+          .map(OptionAdvice::id);
     }
 
     private Stream<String> supports() {
       return foot.supports().stream()
           .filter(one -> one.verdict() == Verdict.WORKABLE)
-          .map(Judged::id);
+          .map(OptionAdvice::id);
     }
 
     private String path(String key) {

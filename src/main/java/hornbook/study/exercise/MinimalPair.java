@@ -1,12 +1,12 @@
 package hornbook.study.exercise;
 
-import hornbook.advice.Advisor;
 import hornbook.advice.FootAdvice;
-import hornbook.advice.Standing;
+import hornbook.advice.engine.Advisor;
+import hornbook.advice.outcome.Outcome;
 import hornbook.assessment.Assessment;
-import hornbook.assessment.Fault;
-import hornbook.assessment.FieldValue;
-import hornbook.assessment.Fields;
+import hornbook.assessment.field.FieldValue;
+import hornbook.assessment.field.Fields;
+import hornbook.assessment.tree.Fault;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -122,7 +122,7 @@ public final class MinimalPair {
     List<FootAdvice> others = advisor.judge(other.assessment()).feet();
     boolean same = own.size() == others.size();
     for (int at = 0; same && at < own.size(); at++) {
-      same = Standing.of(own.get(at)).sameAdvice(Standing.of(others.get(at)));
+      same = Outcome.of(own.get(at)).sameAdvice(Outcome.of(others.get(at)));
     }
     return same;
   }

@@ -4,19 +4,19 @@ import hornbook.advice.Advice;
 import hornbook.advice.CautionGiven;
 import hornbook.advice.FindingGiven;
 import hornbook.advice.FootAdvice;
-import hornbook.advice.Judged;
+import hornbook.advice.OptionAdvice;
 import hornbook.advice.Question;
+import hornbook.advice.QuestionValue;
 import hornbook.advice.ReasonGiven;
 import hornbook.advice.ReferralGiven;
 import hornbook.advice.Verdict;
-import hornbook.advice.Worth;
 import hornbook.assessment.Limb;
 import hornbook.plan.Plan;
 import hornbook.plan.PlanMaker;
-import hornbook.plan.PlanWishes;
-import hornbook.plan.Technique;
+import hornbook.plan.sheet.PlanWishes;
+import hornbook.plan.sheet.Technique;
 import hornbook.rulebook.fact.Bearing;
-import hornbook.rulebook.fact.Cited;
+import hornbook.rulebook.fact.CitedFact;
 import hornbook.rulebook.fact.Finding;
 import hornbook.rulebook.fact.Urgency;
 import java.util.ArrayList;
@@ -71,7 +71,7 @@ public final class ModelAnswer {
 
   private FootAnswer answer() {
     Limb limb = foot.limb();
-    String first = foot.firstChoice().map(Judged::id).orElse(Vocabulary.NONE);
+    String first = foot.firstChoice().map(OptionAdvice::id).orElse(Vocabulary.NONE);
     return new FootAnswer(
         limb,
         orElse(expected == null ? null : expected.findings(), findings()),
@@ -102,7 +102,7 @@ public final class ModelAnswer {
     return made.stream().filter(deciding::contains).toList();
   }
 
-  private static void add(Judged judged, Bearing bearing, Set<String> to) {
+  private static void add(OptionAdvice judged, Bearing bearing, Set<String> to) {
     for (ReasonGiven reason : judged.reasons()) {
       if (reason.bearing() == bearing) {
         add(reason.because(), to);
@@ -110,8 +110,8 @@ public final class ModelAnswer {
     }
   }
 
-  private static void add(List<Cited> because, Set<String> to) {
-    for (Cited fact : because) {
+  private static void add(List<CitedFact> because, Set<String> to) {
+    for (CitedFact fact : because) {
       if (fact instanceof Finding finding) {
         to.add(finding.what());
       }
@@ -130,7 +130,7 @@ public final class ModelAnswer {
         .toList();
   }
 
-  private static List<String> rules(Judged judged, Bearing bearing) {
+  private static List<String> rules(OptionAdvice judged, Bearing bearing) {
     return judged.reasons().stream()
         .filter(reason -> reason.bearing() == bearing)
         .map(ReasonGiven::rule)
@@ -144,13 +144,13 @@ public final class ModelAnswer {
         expected == null
             ? foot.techniques().stream()
                 .filter(one -> one.verdict() == Verdict.RULED_OUT)
-                .map(Judged::id)
+                .map(OptionAdvice::id)
             : expected.ruledOut().stream();
     named.forEach(id -> ruledOut.put(id, rules(judged(id), Bearing.RULES_OUT)));
     return ruledOut;
   }
 
-  private Judged judged(String id) {
+  private OptionAdvice judged(String id) {
     return foot.technique(id) == null ? foot.support(id) : foot.technique(id);
   }
 
@@ -160,7 +160,7 @@ public final class ModelAnswer {
     return foot.supports().stream()
         .filter(one -> shod && one.verdict() == Verdict.WORKABLE)
         .filter(one -> rules(one, Bearing.AGAINST).isEmpty())
-        .map(Judged::id)
+        .map(OptionAdvice::id)
         .toList();
   }
 
@@ -179,7 +179,7 @@ public final class ModelAnswer {
     Stream<Question> provisional = foot.questions().stream().filter(Question::provisional);
     Stream<Question> weighty =
         foot.questions().stream()
-            .filter(one -> open && one.worth().compareTo(Worth.VERDICT) <= 0)
+            .filter(one -> open && one.worth().compareTo(QuestionValue.VERDICT) <= 0)
             .limit(MOST_QUESTIONS);
     return Stream.concat(provisional, weighty).map(Question::field).distinct().toList();
   }

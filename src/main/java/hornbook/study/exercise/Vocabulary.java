@@ -1,7 +1,7 @@
 package hornbook.study.exercise;
 
-import hornbook.rulebook.Named;
-import hornbook.rulebook.Outcome;
+import hornbook.rulebook.NamedOption;
+import hornbook.rulebook.RuleConclusion;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.Topic;
@@ -35,27 +35,27 @@ public record Vocabulary(
   public static Vocabulary of(Rulebook book) {
     return new Vocabulary(
         List.copyOf(book.findings().keySet()),
-        ids(book, Outcome.Refers.class),
-        book.techniques().stream().map(Named::id).toList(),
-        book.supports().stream().map(Named::id).toList(),
-        ids(book, Outcome.Cautions.class),
+        ids(book, RuleConclusion.Refers.class),
+        book.techniques().stream().map(NamedOption::id).toList(),
+        book.supports().stream().map(NamedOption::id).toList(),
+        ids(book, RuleConclusion.Cautions.class),
         List.copyOf(book.rules().keySet()),
         book.topics().stream().map(Topic::id).toList(),
         List.copyOf(book.sources().keySet()));
   }
 
-  private static List<String> ids(Rulebook book, Class<? extends Outcome> kind) {
+  private static List<String> ids(Rulebook book, Class<? extends RuleConclusion> kind) {
     return book.rules().values().stream()
         .map(RuleEntry::outcome)
         .filter(kind::isInstance)
-        .map(one -> one instanceof Outcome.Refers refers ? refers.id() : caution(one))
+        .map(one -> one instanceof RuleConclusion.Refers refers ? refers.id() : caution(one))
         .distinct()
         .sorted()
         .toList();
   }
 
-  private static String caution(Outcome outcome) {
-    return ((Outcome.Cautions) outcome).id();
+  private static String caution(RuleConclusion outcome) {
+    return ((RuleConclusion.Cautions) outcome).id();
   }
 
   /** The techniques, and {@code none} for nothing today. */

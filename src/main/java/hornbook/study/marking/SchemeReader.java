@@ -1,10 +1,10 @@
 package hornbook.study.marking;
 
-import hornbook.assessment.Fault;
-import hornbook.assessment.FileTree;
-import hornbook.assessment.Located;
-import hornbook.assessment.Located.Group;
-import hornbook.assessment.Located.Scalar;
+import hornbook.assessment.tree.Fault;
+import hornbook.assessment.tree.FileTree;
+import hornbook.assessment.tree.LocatedValue;
+import hornbook.assessment.tree.LocatedValue.Group;
+import hornbook.assessment.tree.LocatedValue.Scalar;
 import hornbook.study.exercise.Entries;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -28,11 +28,11 @@ public final class SchemeReader {
 
   /** The scheme in a file; of use only where no fault was found. */
   public static MarkingScheme read(byte[] bytes, String shown, List<Fault> faults) {
-    Located tree = FileTree.read(bytes, shown, "a marking scheme", faults);
+    LocatedValue tree = FileTree.read(bytes, shown, "a marking scheme", faults);
     return tree == null ? null : new SchemeReader(faults).scheme(tree);
   }
 
-  private MarkingScheme scheme(Located tree) {
+  private MarkingScheme scheme(LocatedValue tree) {
     Group whole = entries.group(tree, KEYS);
     if (whole == null) {
       return null;
@@ -43,12 +43,12 @@ public final class SchemeReader {
     }
     String name = entries.text(whole, "name");
     Map<MarkedPoint, MarkingScheme.Worth> points = new EnumMap<>(MarkedPoint.class);
-    Located all = Entries.given(whole, "points");
+    LocatedValue all = Entries.given(whole, "points");
     if (all == null) {
       entries.missing(whole, "points", "marks for " + String.join(", ", POINTS));
     } else if (entries.group(all, POINTS) != null) {
       for (MarkedPoint point : MarkedPoint.values()) {
-        Located worth = ((Group) all).get(point.word());
+        LocatedValue worth = ((Group) all).get(point.word());
         if (worth != null) {
           points.put(point, worth(worth, point));
         }
@@ -64,7 +64,7 @@ public final class SchemeReader {
         points);
   }
 
-  private MarkingScheme.Worth worth(Located value, MarkedPoint point) {
+  private MarkingScheme.Worth worth(LocatedValue value, MarkedPoint point) {
     Group group = entries.group(value, WORTH);
     if (group == null) {
       return new MarkingScheme.Worth(0, 0, point.word());
@@ -80,7 +80,7 @@ public final class SchemeReader {
   }
 
   private double number(Group group, String key, double least, double most, double usual) {
-    Located value = Entries.given(group, key);
+    LocatedValue value = Entries.given(group, key);
     if (value == null) {
       return usual;
     }

@@ -1,5 +1,8 @@
 /**
- * Marks for answers, by a scheme that is data, and what the marks of a class tell. May use {@code
- * study.critique} and all below it. Begin reading at {@code Marker}.
+ * Marks for answers, by a scheme that is data, and the analysis of a class’s marks.
+ *
+ * <p>May use: {@code assessment}, {@code study.critique}, {@code study.exercise}.
+ *
+ * <p>Begin with {@link hornbook.study.marking.Marker}.
  */
 package hornbook.study.marking;

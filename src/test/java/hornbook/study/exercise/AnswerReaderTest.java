@@ -3,9 +3,9 @@ package hornbook.study.exercise;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.groups.Tuple.tuple;
 
-import hornbook.assessment.Fault;
 import hornbook.assessment.Foot;
 import hornbook.assessment.Limb;
+import hornbook.assessment.tree.Fault;
 import hornbook.study.marking.Lessons;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;

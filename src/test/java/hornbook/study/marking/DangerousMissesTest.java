@@ -2,21 +2,21 @@ package hornbook.study.marking;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hornbook.advice.Judged;
+import hornbook.advice.OptionAdvice;
 import hornbook.advice.ReferralGiven;
 import hornbook.advice.Verdict;
 import hornbook.assessment.VetRole;
-import hornbook.rulebook.Named;
-import hornbook.rulebook.Outcome;
+import hornbook.rulebook.NamedOption;
+import hornbook.rulebook.RuleConclusion;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.fact.Urgency;
 import hornbook.rules.Shipped;
-import hornbook.study.RuleCase;
 import hornbook.study.critique.CaseKey;
 import hornbook.study.critique.FootKey;
 import hornbook.study.critique.PointVerdict;
 import hornbook.study.exercise.Answers;
 import hornbook.study.exercise.FootAnswer;
+import hornbook.study.rulecase.RuleCase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -46,7 +46,7 @@ class DangerousMissesTest {
     Map<String, Miss> misses = new TreeMap<>();
     for (RuleCase one : Shipped.ruleCases().values()) {
       RuleEntry rule = Shipped.BOOK.rules().get(one.rule());
-      if (rule.outcome() instanceof Outcome.Refers refers
+      if (rule.outcome() instanceof RuleConclusion.Refers refers
           && refers.urgency().compareTo(Urgency.TODAY) <= 0) {
         CaseKey key = Lessons.key(one.assessment());
         FootKey foot = List.copyOf(key.feet().values()).get(one.foot());
@@ -68,7 +68,7 @@ class DangerousMissesTest {
     for (CaseKey key : keys) {
       boolean directs = key.advice().assessment().visit().vet() == VetRole.DIRECTING;
       for (FootKey foot : key.feet().values()) {
-        for (Judged technique : foot.foot().techniques()) {
+        for (OptionAdvice technique : foot.foot().techniques()) {
           boolean urgent = technique.reasons().stream().anyMatch(one -> one.heldBack() != null);
           boolean ruledOut = technique.verdict() == Verdict.RULED_OUT;
           if ((urgent || ruledOut) && !directs) {
@@ -109,14 +109,14 @@ class DangerousMissesTest {
     List<String> dangers =
         Shipped.BOOK.rules().values().stream()
             .map(RuleEntry::outcome)
-            .filter(Outcome.Refers.class::isInstance)
-            .map(Outcome.Refers.class::cast)
+            .filter(RuleConclusion.Refers.class::isInstance)
+            .map(RuleConclusion.Refers.class::cast)
             .filter(one -> one.urgency().compareTo(Urgency.TODAY) <= 0)
             .map(one -> one.urgency().word() + ": " + one.id())
             .distinct()
             .toList();
     assertThat(calls().keySet()).containsExactlyInAnyOrderElementsOf(dangers);
-    for (Named technique : Shipped.BOOK.techniques()) {
+    for (NamedOption technique : Shipped.BOOK.techniques()) {
       assertThat(techniques()).containsKey("the vet first: " + technique.id());
     }
     assertThat(catalogue()).hasSizeGreaterThanOrEqualTo(30);

@@ -3,7 +3,7 @@ package hornbook.study.marking;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.assessment.Assessment;
-import hornbook.assessment.Fault;
+import hornbook.assessment.tree.Fault;
 import hornbook.rules.Shipped;
 import hornbook.study.critique.CaseKey;
 import hornbook.study.critique.FootKey;

@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.assessment.Assessment;
 import hornbook.rules.Shipped;
-import hornbook.study.RuleCase;
 import hornbook.study.critique.CaseKey;
 import hornbook.study.critique.FootKey;
 import hornbook.study.exercise.Answers;
 import hornbook.study.exercise.FootAnswer;
 import hornbook.study.exercise.LearnerAnswer;
+import hornbook.study.rulecase.RuleCase;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;

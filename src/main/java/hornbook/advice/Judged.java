@@ -1,6 +1,0 @@
-package hornbook.advice;
-
-import java.util.List;
-
-/** A technique or a support with its verdict and the reasons for it. */
-public record Judged(String id, Verdict verdict, List<ReasonGiven> reasons) {}

@@ -1,0 +1,55 @@
+package hornbook.advice.fact;
+
+import hornbook.rulebook.fact.CitedFact;
+import hornbook.rulebook.fact.Crack;
+import hornbook.rulebook.fact.Limit;
+import hornbook.rulebook.fact.Reading;
+import hornbook.rulebook.fact.Seen;
+import hornbook.rulebook.fact.Stretch;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Everything known of one foot, as the rules meet it: words seen, numbers read, cracks, stretches
+ * of wall, and the limits that hold for such a limb and age. A null list of cracks or stretches was
+ * not looked at.
+ *
+ * @param seen the words observed, by field; a field that is absent was not looked at
+ * @param readings the numbers known, by name
+ * @param limits the limits that hold, by id
+ * @param bound those of them that some rule binds: the others only slow the engine down
+ * @param held what calls for the vet on the other feet hold back on this one
+ * @param unknown for every field or reading that is not known, the paths that would make it known
+ */
+public record FactSheet(
+    Map<String, List<Seen>> seen,
+    Map<String, Reading> readings,
+    List<Crack> cracks,
+    List<Stretch> wall,
+    Map<String, Limit> limits,
+    List<Limit> bound,
+    List<Held> held,
+    Map<String, List<String>> unknown) {
+
+  /** The same sheet with what the other feet hold back. */
+  public FactSheet holding(List<Held> other) {
+    return new FactSheet(seen, readings, cracks, wall, limits, bound, other, unknown);
+  }
+
+  /** All facts, for the engine. */
+  public Collection<CitedFact> facts() {
+    List<CitedFact> facts = new ArrayList<>(bound.size() + 64);
+    facts.addAll(bound);
+    seen.values().forEach(facts::addAll);
+    facts.addAll(readings.values());
+    if (cracks != null) {
+      facts.addAll(cracks);
+    }
+    if (wall != null) {
+      facts.addAll(wall);
+    }
+    return facts;
+  }
+}

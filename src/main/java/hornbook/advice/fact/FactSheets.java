@@ -1,0 +1,294 @@
+package hornbook.advice.fact;
+
+import hornbook.assessment.Assessment;
+import hornbook.assessment.Foot;
+import hornbook.assessment.field.FieldValue;
+import hornbook.assessment.field.Fields;
+import hornbook.assessment.word.Word;
+import hornbook.foot.Age;
+import hornbook.foot.FootLimits;
+import hornbook.foot.FootReadings;
+import hornbook.foot.number.Interval;
+import hornbook.foot.wall.WallGroup;
+import hornbook.foot.wall.WallSurvey;
+import hornbook.rulebook.ReadingKind;
+import hornbook.rulebook.RuleEntry;
+import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.Subjects;
+import hornbook.rulebook.fact.Crack;
+import hornbook.rulebook.fact.Limit;
+import hornbook.rulebook.fact.Reading;
+import hornbook.rulebook.fact.Seen;
+import hornbook.rulebook.fact.Stretch;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+
+/**
+ * Lays out everything known of a foot as facts, and everything unknown with the path that would
+ * tell.
+ */
+public final class FactSheets {
+  private final Map<Limit.Limbs, Map<Limit.Age, LimitsThatHold>> held = new LinkedHashMap<>();
+  private final double grownFrom;
+
+  /** The fields that readings rest on, by the place and name of the foot: the same every time. */
+  private final Map<String, Map<ReadingKind, List<String>>> fields = new ConcurrentHashMap<>();
+
+  /**
+   * The limits that hold for such a limb and age, those of them that rules bind, and those of the
+   * computing.
+   */
+  private record LimitsThatHold(
+      Map<String, Limit> limits, List<Limit> bound, FootLimits computing) {}
+
+  public FactSheets(Rulebook book) {
+    Set<String> bound =
+        book.rules().values().stream().flatMap(RuleEntry::limits).collect(Collectors.toSet());
+    for (Limit.Limbs limbs : Limit.Limbs.values()) {
+      Map<Limit.Age, LimitsThatHold> byAge = new LinkedHashMap<>();
+      for (Limit.Age age : Limit.Age.values()) {
+        Map<String, Limit> limits = holding(book, limbs, age);
+        List<Limit> ofRules =
+            limits.values().stream().filter(limit -> bound.contains(limit.id())).toList();
+        byAge.put(age, new LimitsThatHold(limits, ofRules, ComputingLimits.of(limits)));
+      }
+      held.put(limbs, byAge);
+    }
+    grownFrom = held.get(Limit.Limbs.FORE).get(Limit.Age.ADULT).computing().grownDays();
+  }
+
+  private static Map<String, Limit> holding(Rulebook book, Limit.Limbs limbs, Limit.Age age) {
+    Map<String, Limit> holding = new LinkedHashMap<>();
+    for (Limit limit : book.limits()) {
+      if ((limit.limbs() == null || limit.limbs() == limbs)
+          && (limit.age() == null || limit.age() == age)) {
+        holding.put(limit.id(), limit);
+      }
+    }
+    return Collections.unmodifiableMap(holding);
+  }
+
+  /** Sheets of all feet, in the order of the assessment. */
+  public List<FactSheet> of(Assessment assessment) {
+    List<FieldValue> values = Fields.values(assessment).toList();
+    List<FactSheet> sheets = new ArrayList<>();
+    for (int index = 0; index < assessment.feet().size(); index++) {
+      sheets.add(new Sheet(assessment, index).laidOut(values));
+    }
+    return List.copyOf(sheets);
+  }
+
+  /** The sheet of the foot at this place. */
+  public FactSheet of(Assessment assessment, int index) {
+    return new Sheet(assessment, index).laidOut(Fields.values(assessment).toList());
+  }
+
+  /** The sheet of one foot while it is being written. */
+  private final class Sheet {
+    private final Assessment assessment;
+    private final Foot foot;
+    private final String path;
+    private final Map<String, List<Seen>> seen = new LinkedHashMap<>();
+    private final Map<String, Reading> readings = new LinkedHashMap<>();
+    private final Map<String, List<String>> unknown = new LinkedHashMap<>();
+
+    Sheet(Assessment assessment, int index) {
+      this.assessment = assessment;
+      this.foot = assessment.feet().get(index);
+      this.path = "feet[" + index + "]";
+    }
+
+    FactSheet laidOut(List<FieldValue> values) {
+      for (FieldValue value : values) {
+        if (ofThisFoot(value.path())) {
+          add(value);
+        }
+      }
+      boolean fore = foot.limb().fore();
+      derived("limbs", fore ? "fore" : "hind", path + ".limb");
+      LimitsThatHold limits = held.get(fore ? Limit.Limbs.FORE : Limit.Limbs.HIND).get(age());
+      FootReadings worked = FootReadings.of(assessment, foot, limits.computing());
+      computed(worked);
+      defectMoist(worked.wall());
+      otherFrog();
+      return new FactSheet(
+          Collections.unmodifiableMap(seen),
+          Collections.unmodifiableMap(readings),
+          cracks(),
+          wall(),
+          limits.limits(),
+          limits.bound(),
+          List.of(),
+          Collections.unmodifiableMap(unknown));
+    }
+
+    /**
+     * Horse, visit and kit belong to every foot; rows of wall and cracks are facts of their own.
+     */
+    private boolean ofThisFoot(String at) {
+      boolean row = at.contains("].wall[") || at.contains("].cracks[") || at.startsWith("kit.");
+      return (!row && (!at.startsWith("feet[") || at.startsWith(path + ".")))
+          || Subjects.KIT.contains(at);
+    }
+
+    private void add(FieldValue field) {
+      String name = field.field().name();
+      Object value = field.value();
+      if (value == null) {
+        unknown.put(name, List.of(field.path()));
+      } else if (value instanceof Word word) {
+        derived(name, word.word(), field.path());
+      } else if (value instanceof Boolean yes) {
+        derived(name, yes ? "yes" : "no", field.path());
+      } else if (value instanceof Number number) {
+        readings.put(name, new Reading(name, number.doubleValue(), List.of(field.path())));
+      } else if (value instanceof List<?> list) {
+        list(name, list, field.path());
+      }
+    }
+
+    private void list(String name, List<?> list, String at) {
+      if (list.isEmpty()) {
+        derived(name, "none", at);
+      } else if (list.get(0) instanceof Word) {
+        List<Seen> all = new ArrayList<>();
+        list.forEach(word -> all.add(new Seen(name, ((Word) word).word(), at)));
+        seen.put(name, List.copyOf(all));
+      } else if (name.equals("cracks")) {
+        derived(name, "some", at);
+      }
+    }
+
+    private void derived(String what, String word, String at) {
+      seen.put(what, List.of(new Seen(what, word, at)));
+    }
+
+    /** A horse whose age is not given is held to be grown: the advice says so by asking. */
+    private Limit.Age age() {
+      Interval days = Age.days(assessment.horse());
+      String field = assessment.horse().ageDays() == null ? "horse.ageYears" : "horse.ageDays";
+      if (!days.known()) {
+        unknown.put("age", List.of(field));
+        return Limit.Age.ADULT;
+      }
+      boolean grown = days.high() >= grownFrom;
+      derived("age", grown ? "adult" : "foal", field);
+      return grown ? Limit.Age.ADULT : Limit.Age.FOAL;
+    }
+
+    private void computed(FootReadings computed) {
+      Map<ReadingKind, List<String>> fieldsOf =
+          fields.computeIfAbsent(path + foot.limb().word(), at -> fieldsOfReadings());
+      for (ReadingKind kind : ReadingKind.values()) {
+        Interval value = Computed.value(kind, computed);
+        List<String> fields = fieldsOf.get(kind);
+        if (value.known()) {
+          readings.put(kind.id(), new Reading(kind.id(), value.low(), value.high(), fields));
+        }
+        if (!value.known() || !value.exact()) {
+          unknown.put(kind.id(), MissingInputs.paths(kind, fields, foot, path, unknown.values()));
+        }
+      }
+    }
+
+    /** Dry only when the whole edge is mapped and every stretch that is gone or parted was felt. */
+    private void defectMoist(WallSurvey wall) {
+      Boolean moist = wall == null ? null : wall.moistDefect();
+      if (moist != null) {
+        derived("defectMoist", moist ? "yes" : "no", path + ".wall");
+        return;
+      }
+      List<String> notFelt = new ArrayList<>();
+      for (int row = 0; foot.wall() != null && row < foot.wall().size(); row++) {
+        hornbook.assessment.WallStretch stretch = foot.wall().get(row);
+        boolean defect = stretch.state() != null && WallGroup.of(stretch.state()).defect();
+        if (defect && stretch.moist() == null) {
+          notFelt.add(path + ".wall[" + row + "].moist");
+        }
+      }
+      unknown.put("defectMoist", notFelt.isEmpty() ? List.of(path + ".wall") : notFelt);
+    }
+
+    private Map<ReadingKind, List<String>> fieldsOfReadings() {
+      Map<ReadingKind, List<String>> fields = new EnumMap<>(ReadingKind.class);
+      for (ReadingKind kind : ReadingKind.values()) {
+        fields.put(kind, kind.fields().stream().map(this::inFile).toList());
+      }
+      return fields;
+    }
+
+    /** The one word that rules ask of the other foot of the pair. */
+    private void otherFrog() {
+      String at = inFile("pair.signs.frogState");
+      assessment
+          .foot(foot.limb().pair())
+          .map(other -> other.signs().frogState())
+          .ifPresentOrElse(
+              frog -> derived("pairFrogState", frog.word(), at),
+              () -> unknown.put("pairFrogState", List.of(at)));
+    }
+
+    /** The path in this file of a field named from the foot in hand. */
+    private String inFile(String field) {
+      if (field.startsWith("foot.")) {
+        return path + field.substring("foot".length());
+      }
+      if (field.startsWith("pair.")) {
+        return "feet[" + foot.limb().pair().word() + "]" + field.substring("pair".length());
+      }
+      return field;
+    }
+
+    private List<Crack> cracks() {
+      if (foot.cracks() == null) {
+        return null;
+      }
+      List<Crack> cracks = new ArrayList<>();
+      for (hornbook.assessment.WallCrack crack : foot.cracks()) {
+        cracks.add(
+            new Crack(
+                word(crack.place()),
+                word(crack.side()),
+                word(crack.starts()),
+                word(crack.depth()),
+                yesNo(crack.bleeds()),
+                yesNo(crack.moves()),
+                path + ".cracks[" + cracks.size() + "]"));
+      }
+      return List.copyOf(cracks);
+    }
+
+    private List<Stretch> wall() {
+      if (foot.wall() == null) {
+        return null;
+      }
+      List<Stretch> wall = new ArrayList<>();
+      for (hornbook.assessment.WallStretch stretch : foot.wall()) {
+        wall.add(
+            new Stretch(
+                word(stretch.side()),
+                word(stretch.state()),
+                yesNo(stretch.moist()),
+                stretch.from() == null ? Double.NaN : stretch.from(),
+                stretch.to() == null ? Double.NaN : stretch.to(),
+                path + ".wall[" + wall.size() + "]"));
+      }
+      return List.copyOf(wall);
+    }
+  }
+
+  private static String word(Word word) {
+    return word == null ? null : word.word();
+  }
+
+  private static String yesNo(Boolean flag) {
+    return flag == null ? null : flag ? "yes" : "no";
+  }
+}

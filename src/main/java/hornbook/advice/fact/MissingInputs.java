@@ -1,0 +1,87 @@
+package hornbook.advice.fact;
+
+import hornbook.assessment.Foot;
+import hornbook.assessment.WallCrack;
+import hornbook.assessment.WallStretch;
+import hornbook.rulebook.ReadingKind;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+
+/**
+ * What is missing for a computed reading: the fields left out, or what the rows of a map leave
+ * open.
+ */
+final class MissingInputs {
+  private static final String WALL = ".wall";
+  private static final String CRACKS = ".cracks";
+
+  private final String path;
+  private final List<String> paths = new ArrayList<>();
+
+  private MissingInputs(String path) {
+    this.path = path;
+  }
+
+  /**
+   * The paths that would make a reading known.
+   *
+   * @param fields everything the reading rests on
+   * @param path of the foot in the file
+   * @param unknown paths of fields that were left out
+   */
+  static List<String> paths(
+      ReadingKind kind,
+      List<String> fields,
+      Foot foot,
+      String path,
+      Collection<List<String>> unknown) {
+    MissingInputs missing = new MissingInputs(path);
+    for (String field : fields) {
+      if (unknown.contains(List.of(field))
+          || field.startsWith("feet[") && !field.startsWith(path)) {
+        missing.paths.add(field);
+      }
+    }
+    if (foot.wall() != null && fields.contains(path + WALL)) {
+      missing.inWall(kind, foot.wall());
+    }
+    if (foot.cracks() != null && fields.contains(path + CRACKS)) {
+      missing.inCracks(foot.cracks());
+    }
+    if (missing.paths.isEmpty()) {
+      missing.paths.add(fields.contains(path + WALL) ? path + WALL : fields.get(0));
+    }
+    return List.copyOf(missing.paths);
+  }
+
+  private void inWall(ReadingKind kind, List<WallStretch> wall) {
+    String name = kind.name();
+    boolean thickness = name.startsWith("NAIL") || name.startsWith("THINNEST");
+    boolean height = name.startsWith("TALLEST") || name.startsWith("WEEKS");
+    for (int row = 0; row < wall.size(); row++) {
+      WallStretch stretch = wall.get(row);
+      String at = path + WALL + "[" + row + "].";
+      add(stretch.side(), at + "side");
+      add(stretch.from(), at + "from");
+      add(stretch.to(), at + "to");
+      add(stretch.state(), at + "state");
+      add(thickness ? stretch.thickness() : "", at + "thickness");
+      add(height ? stretch.height() : "", at + "height");
+    }
+  }
+
+  private void inCracks(List<WallCrack> cracks) {
+    for (int row = 0; row < cracks.size(); row++) {
+      String at = path + CRACKS + "[" + row + "].";
+      add(cracks.get(row).place(), at + "place");
+      add(cracks.get(row).side(), at + "side");
+    }
+  }
+
+  private void add(Object value, String at) {
+    if (value == null) {
+      paths.add(at);
+    }
+  }
+}

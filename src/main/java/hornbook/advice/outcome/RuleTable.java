@@ -1,0 +1,276 @@
+package hornbook.advice.outcome;
+
+import hornbook.advice.Verdict;
+import hornbook.advice.condition.MetConditions;
+import hornbook.advice.condition.RuleState;
+import hornbook.advice.fact.FactSheet;
+import hornbook.advice.fact.Held;
+import hornbook.advice.question.PossibleOutcomes;
+import hornbook.assessment.VetRole;
+import hornbook.rulebook.Condition;
+import hornbook.rulebook.RuleConclusion;
+import hornbook.rulebook.RuleEntry;
+import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.fact.Bearing;
+import hornbook.rulebook.fact.Urgency;
+import hornbook.rulebook.reserve.Extent;
+import hornbook.rulebook.reserve.Reserves;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * The rules as a table of conditions: which of them a foot meets, and what a foot that meets them
+ * is advised, without the engine. For whoever tries thousands of feet; a test holds the table to
+ * the engine, and what is told of a foot is the engine's all the same. Safe to use from several
+ * threads.
+ */
+public final class RuleTable {
+  private static final int NO_FINDING = -1;
+
+  private final Rulebook book;
+  private final List<Line> lines = new ArrayList<>();
+  private final List<Row> rows = new ArrayList<>();
+  private final Map<String, Integer> held = new LinkedHashMap<>();
+  private final Map<String, BitSet> barring = new ConcurrentHashMap<>();
+
+  /** A condition that several rules may share, and the limit a reading is held against. */
+  private record Line(Condition condition, String limit) {}
+
+  /**
+   * A rule: the conditions that ask the foot, and the findings of other rules, by their numbers.
+   *
+   * @param finds the number of the finding the rule makes
+   * @param elsewhere whether it is a call on another foot, for what it holds back on this one
+   */
+  private record Row(RuleEntry rule, int[] lines, int[] needs, int finds, boolean elsewhere) {}
+
+  public RuleTable(Rulebook book) {
+    this(book, book.rules().values());
+    elsewhere();
+  }
+
+  /** A table of the calls for the vet that reach beyond their own foot, and what they build on. */
+  public static RuleTable farReaching(Rulebook book) {
+    return new RuleTable(
+        book, book.rules().values().stream().filter(RuleTable::reachesOthers).toList());
+  }
+
+  /** Whether the rule calls the vet and holds something back on another foot than its own. */
+  static boolean reachesOthers(RuleEntry rule) {
+    Reserves reserves = rule.text().reserves();
+    return !reserves.nothing() && reserves.extent() != Extent.FOOT;
+  }
+
+  private RuleTable(Rulebook book, Collection<RuleEntry> wanted) {
+    this.book = book;
+    List<String> findings = List.copyOf(book.findings().keySet());
+    Map<Line, Integer> numbers = new LinkedHashMap<>();
+    for (RuleEntry rule : makersFirst(book, wanted)) {
+      List<Integer> asks = new ArrayList<>();
+      List<Integer> needs = new ArrayList<>();
+      for (Condition condition : rule.conditions()) {
+        if (condition instanceof Condition.OfFinding finding) {
+          needs.add(findings.indexOf(finding.what()));
+        } else {
+          asks.add(numbers.computeIfAbsent(line(rule, condition), line -> numbers.size()));
+        }
+      }
+      int finds =
+          rule.outcome() instanceof RuleConclusion.Finds makes
+              ? findings.indexOf(makes.finding())
+              : NO_FINDING;
+      rows.add(new Row(rule, numbers(asks), numbers(needs), finds, false));
+    }
+    lines.addAll(numbers.keySet());
+  }
+
+  /** A row for every call that holds something back here when another foot makes it. */
+  private void elsewhere() {
+    for (Row row : List.copyOf(rows)) {
+      if (reachesOthers(row.rule())) {
+        int line = lines.size() + held.size();
+        held.put(row.rule().id(), line);
+        rows.add(new Row(row.rule(), new int[] {line}, new int[0], NO_FINDING, true));
+      }
+    }
+  }
+
+  /** Every rule behind those that make the findings it builds on. */
+  private static List<RuleEntry> makersFirst(Rulebook book, Collection<RuleEntry> wanted) {
+    Set<RuleEntry> ordered = new LinkedHashSet<>();
+    for (RuleEntry rule : wanted) {
+      add(rule, book, ordered);
+    }
+    return List.copyOf(ordered);
+  }
+
+  private static void add(RuleEntry rule, Rulebook book, Set<RuleEntry> to) {
+    for (Condition condition : rule.conditions()) {
+      if (condition instanceof Condition.OfFinding finding) {
+        for (RuleEntry maker : book.rules().values()) {
+          boolean makes =
+              maker.outcome() instanceof RuleConclusion.Finds finds
+                  && finds.finding().equals(finding.what());
+          if (makes && !to.contains(maker)) {
+            add(maker, book, to);
+          }
+        }
+      }
+    }
+    to.add(rule);
+  }
+
+  private static int[] numbers(List<Integer> all) {
+    return all.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  /** Without the names its variables have in one rule. */
+  private static Line line(RuleEntry rule, Condition condition) {
+    if (condition instanceof Condition.OfReading reading) {
+      Condition bare = new Condition.OfReading("", reading.what(), reading.satisfies(), "");
+      return new Line(bare, rule.limitBoundTo(reading.limit()));
+    }
+    if (condition instanceof Condition.OfSeen seen) {
+      return new Line(new Condition.OfSeen("", seen.what(), seen.word()), null);
+    }
+    if (condition instanceof Condition.OfCrack crack) {
+      return new Line(new Condition.OfCrack("", crack.words()), null);
+    }
+    if (condition instanceof Condition.OfStretch stretch) {
+      return new Line(new Condition.OfStretch("", stretch.words()), null);
+    }
+    return new Line(new Condition.OfLimit("", ((Condition.OfLimit) condition).id()), null);
+  }
+
+  /** The numbers of the conditions that certainly hold on a foot. */
+  public BitSet met(FactSheet sheet) {
+    MetConditions met = new MetConditions(sheet);
+    BitSet holding = new BitSet(lines.size());
+    for (int number = 0; number < lines.size(); number++) {
+      Line line = lines.get(number);
+      holding.set(number, met.holds(line.condition(), line.limit()));
+    }
+    for (Held other : sheet.held()) {
+      Integer line = held.get(other.rule().id());
+      if (line != null) {
+        holding.set(line);
+      }
+    }
+    return holding;
+  }
+
+  /**
+   * The numbers of the rules that keep a technique or support from use on a foot that meets these
+   * conditions: those that rule it out or leave it to the vet, and the calls for the vet now or
+   * today. Much quicker than its verdict.
+   */
+  public BitSet barring(BitSet met, String subject) {
+    BitSet barring = fired(met);
+    barring.and(bars(subject));
+    return barring;
+  }
+
+  private BitSet bars(String subject) {
+    return barring.computeIfAbsent(
+        subject,
+        id -> {
+          BitSet bars = new BitSet(rows.size());
+          for (int number = 0; number < rows.size(); number++) {
+            bars.set(number, bars(rows.get(number), id));
+          }
+          return bars;
+        });
+  }
+
+  private static boolean bars(Row row, String subject) {
+    if (row.rule().text().reserves().holdsBack(subject)) {
+      return true;
+    }
+    RuleConclusion outcome = row.rule().outcome();
+    boolean reason = bears(outcome, subject, Bearing.RULES_OUT, Bearing.NEEDS_VET);
+    return !row.elsewhere() && reason;
+  }
+
+  /**
+   * Whether some reason speaks for a technique or support on a foot that meets these conditions.
+   */
+  public boolean spokenFor(BitSet met, String subject) {
+    return fired(met).stream()
+        .anyMatch(number -> bears(rows.get(number).rule().outcome(), subject, Bearing.FOR));
+  }
+
+  private static boolean bears(RuleConclusion outcome, String subject, Bearing... bearings) {
+    return outcome instanceof RuleConclusion.Reasons reasons
+        && List.of(bearings).contains(reasons.bearing())
+        && reasons.subjects().contains(subject);
+  }
+
+  /** The numbers of the rules that fire on a foot that meets these conditions. */
+  public BitSet fired(BitSet met) {
+    BitSet fired = new BitSet(rows.size());
+    BitSet found = new BitSet();
+    for (int number = 0; number < rows.size(); number++) {
+      Row row = rows.get(number);
+      if (all(row.lines(), met) && all(row.needs(), found)) {
+        fired.set(number);
+        if (row.finds() != NO_FINDING) {
+          found.set(row.finds());
+        }
+      }
+    }
+    return fired;
+  }
+
+  private static boolean all(int[] asked, BitSet given) {
+    for (int one : asked) {
+      if (!given.get(one)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The rules with these numbers that belong to the foot itself. */
+  public List<RuleEntry> rules(BitSet fired) {
+    return fired.stream()
+        .mapToObj(rows::get)
+        .filter(row -> !row.elsewhere())
+        .map(Row::rule)
+        .toList();
+  }
+
+  /** What the advice on a foot comes to on which these rules fire. */
+  public Outcome standing(BitSet fired, VetRole vet) {
+    List<RuleState> states = new ArrayList<>();
+    Set<String> findings = new TreeSet<>();
+    Set<String> rules = new TreeSet<>();
+    List<RuleEntry> others =
+        fired.stream().mapToObj(rows::get).filter(Row::elsewhere).map(Row::rule).toList();
+    rules(fired)
+        .forEach(
+            rule -> {
+              states.add(new RuleState(rule, List.of()));
+              rules.add(rule.id());
+              if (rule.outcome() instanceof RuleConclusion.Finds finds) {
+                findings.add(finds.finding());
+              }
+            });
+    VetRole part = vet == VetRole.DIRECTING ? vet : VetRole.NONE;
+    PossibleOutcomes prospects = new PossibleOutcomes(book, states, part, others);
+    Map<String, Verdict> techniques = new LinkedHashMap<>();
+    book.techniques().forEach(one -> techniques.put(one.id(), prospects.verdict(one.id())));
+    Map<String, Verdict> supports = new LinkedHashMap<>();
+    book.supports().forEach(one -> supports.put(one.id(), prospects.verdict(one.id())));
+    Map<String, Urgency> referrals = prospects.told();
+    Set<String> cautions = new TreeSet<>(prospects.warned());
+    return new Outcome(techniques, supports, referrals, findings, cautions, rules);
+  }
+}

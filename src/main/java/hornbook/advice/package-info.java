@@ -1,0 +1,8 @@
+/**
+ * The advice as a result: verdicts with reasons, referrals, findings, cautions, questions.
+ *
+ * <p>May use: {@code advice.fact}, {@code assessment}, {@code rulebook}.
+ *
+ * <p>Begin with {@link hornbook.advice.Advice}.
+ */
+package hornbook.advice;

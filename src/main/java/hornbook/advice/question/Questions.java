@@ -1,0 +1,114 @@
+package hornbook.advice.question;
+
+import hornbook.advice.Question;
+import hornbook.advice.QuestionValue;
+import hornbook.advice.condition.Appraisal;
+import hornbook.advice.condition.RuleState;
+import hornbook.advice.fact.FactSheet;
+import hornbook.advice.fact.Held;
+import hornbook.advice.fact.Truth;
+import hornbook.assessment.VetRole;
+import hornbook.rulebook.NamedOption;
+import hornbook.rulebook.RuleConclusion;
+import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.fact.Urgency;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * What was not looked at and could change the advice: for every rule that only the unknown keeps
+ * silent, the fields that would settle it, with what that rule could still change. The worthiest
+ * come first.
+ */
+public final class Questions {
+  private static final String VET = "visit.vet";
+
+  private Questions() {}
+
+  /**
+   * The questions a foot leaves open.
+   *
+   * @param vet the vet's part in the case, null when unknown
+   */
+  public static List<Question> of(Rulebook book, FactSheet sheet, VetRole vet) {
+    Collection<RuleState> states = Appraisal.of(book, sheet).values();
+    PossibleOutcomes prospects =
+        new PossibleOutcomes(book, states, vet, sheet.held().stream().map(Held::rule).toList());
+    Map<String, Open> open = new LinkedHashMap<>();
+    for (RuleState state : states) {
+      if (state.truth() == Truth.UNKNOWN) {
+        PossibleChange stake = PossibleChange.of(state.rule(), prospects, book);
+        boolean told = stake.worth().changesAdvice();
+        if (told || !(state.rule().outcome() instanceof RuleConclusion.Finds)) {
+          List<String> unseen = state.unseen().toList();
+          for (String field : unseen) {
+            open.computeIfAbsent(field, Open::new)
+                .could(stake, state.rule().title(), unseen.size() == 1);
+          }
+        }
+      }
+    }
+    if (vet == null && prospects.now() != Truth.FALSE) {
+      PossibleChange stake = directing(book, prospects);
+      open.computeIfAbsent(VET, Open::new)
+          .could(stake, "A vet who directs the work opens it", true);
+    }
+    return open.values().stream()
+        .sorted(
+            Comparator.comparing((Open one) -> one.worth)
+                .thenComparing(one -> !one.alone)
+                .thenComparing(one -> one.field))
+        .map(Open::question)
+        .toList();
+  }
+
+  /** Where the vet may be needed now, it counts whether one has the case in hand already. */
+  private static PossibleChange directing(Rulebook book, PossibleOutcomes prospects) {
+    List<String> changes =
+        Stream.concat(book.techniques().stream(), book.supports().stream())
+            .map(NamedOption::id)
+            .filter(one -> prospects.of(one).mayBeOpen())
+            .toList();
+    return new PossibleChange(
+        changes.isEmpty() ? QuestionValue.MEASURE : QuestionValue.VERDICT, changes, null);
+  }
+
+  /** A field that is open, and what is known so far of what it could change. */
+  private static final class Open {
+    private final String field;
+    private final Set<String> changes = new LinkedHashSet<>();
+    private final List<String> titles = new ArrayList<>();
+    private QuestionValue worth;
+    private Urgency urgency;
+    private boolean alone;
+
+    Open(String field) {
+      this.field = field;
+    }
+
+    void could(PossibleChange stake, String title, boolean byItself) {
+      changes.addAll(stake.changes());
+      Urgency own = stake.urgency();
+      urgency = urgency == null || own != null && own.compareTo(urgency) < 0 ? own : urgency;
+      if (worth == null || stake.worth().compareTo(worth) < 0) {
+        worth = stake.worth();
+        titles.add(0, title);
+        alone = byItself;
+      } else if (stake.worth() == worth && byItself && !alone) {
+        titles.add(0, title);
+        alone = true;
+      }
+    }
+
+    Question question() {
+      return new Question(field, titles.get(0), List.copyOf(changes), urgency, worth, alone);
+    }
+  }
+}

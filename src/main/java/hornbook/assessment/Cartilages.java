@@ -1,7 +1,0 @@
-package hornbook.assessment;
-
-/** How the cartilages feel a finger's breadth above the hairline at the quarters. */
-public enum Cartilages implements Word {
-  SOFT,
-  HARD
-}

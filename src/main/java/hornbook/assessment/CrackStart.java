@@ -1,8 +1,0 @@
-package hornbook.assessment;
-
-/** Where a crack starts; full runs from coronet to ground. */
-public enum CrackStart implements Word {
-  GROUND,
-  CORONET,
-  FULL
-}

@@ -1,8 +1,0 @@
-package hornbook.assessment;
-
-/** A deformity of a young limb. */
-public enum Deformity implements Word {
-  NONE,
-  FLEXURAL,
-  ANGULAR
-}

@@ -1,8 +1,0 @@
-package hornbook.assessment;
-
-/** The pulse felt at the fetlock. */
-public enum DigitalPulse implements Word {
-  NORMAL,
-  RAISED,
-  BOUNDING
-}

@@ -1,9 +1,0 @@
-package hornbook.assessment;
-
-/** Where pus or fluid comes from. */
-public enum Drainage implements Word {
-  NONE,
-  WHITE_LINE,
-  SOLE,
-  CORONET
-}

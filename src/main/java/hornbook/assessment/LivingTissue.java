@@ -1,7 +1,0 @@
-package hornbook.assessment;
-
-/** Whether living tissue lies open to view. */
-public enum LivingTissue implements Word {
-  HIDDEN,
-  EXPOSED
-}

@@ -1,8 +1,0 @@
-package hornbook.assessment;
-
-/** What was pierced. */
-public enum Puncture implements Word {
-  NONE,
-  SOLE,
-  FROG
-}

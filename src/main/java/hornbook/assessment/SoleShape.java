@@ -1,8 +1,0 @@
-package hornbook.assessment;
-
-/** The shape of the sole. */
-public enum SoleShape implements Word {
-  CUPPED,
-  FLAT,
-  DROPPED
-}

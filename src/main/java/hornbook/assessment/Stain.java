@@ -1,8 +1,0 @@
-package hornbook.assessment;
-
-/** Where a blood stain shows in the horn. */
-public enum Stain implements Word {
-  NONE,
-  SOLE,
-  CORN_SEAT
-}

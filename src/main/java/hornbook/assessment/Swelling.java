@@ -1,8 +1,0 @@
-package hornbook.assessment;
-
-/** How far up the limb is swollen. */
-public enum Swelling implements Word {
-  NONE,
-  PASTERN,
-  ABOVE_FETLOCK
-}

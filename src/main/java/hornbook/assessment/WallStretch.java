@@ -1,0 +1,16 @@
+package hornbook.assessment;
+
+/**
+ * A stretch of the ground edge of the wall, from and to in mm along the edge from the middle of the
+ * toe. Height is that of the defect above the ground, thickness that of the wall, flare what the
+ * ground edge stands out beyond a straight wall, all in mm; null is unknown.
+ */
+public record WallStretch(
+    Side side,
+    Double from,
+    Double to,
+    WallState state,
+    Double height,
+    Double thickness,
+    Double flare,
+    Boolean moist) {}

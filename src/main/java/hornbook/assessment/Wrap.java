@@ -1,7 +1,0 @@
-package hornbook.assessment;
-
-/**
- * Casting tape: width, roll length and thickness of one layer in mm, and how many rolls; null is
- * unknown.
- */
-public record Wrap(Double width, Double rollLength, Double layerThickness, Integer rolls) {}

@@ -1,0 +1,163 @@
+package hornbook.assessment.field;
+
+import static hornbook.assessment.field.FieldTable.flag;
+import static hornbook.assessment.field.FieldTable.group;
+import static hornbook.assessment.field.FieldTable.whole;
+import static hornbook.assessment.field.FieldTable.word;
+
+import hornbook.assessment.Foot;
+import hornbook.assessment.Limb;
+import hornbook.assessment.word.Deformity;
+import hornbook.assessment.word.Landing;
+import hornbook.assessment.word.OldShoeWear;
+import hornbook.assessment.word.Onset;
+import hornbook.assessment.word.PasternLine;
+import hornbook.assessment.word.Shoeing;
+import hornbook.assessment.word.Stance;
+import java.util.List;
+
+/** The fields of one foot. */
+final class FootFields {
+  static final RecordShape SHAPE = new OfFoot();
+  static final List<Field> ALL =
+      List.of(
+          word(
+                  "limb",
+                  Limb.values(),
+                  "limb",
+                  "Which foot this is, seen from the saddle. It has to be named.")
+              .asFixed()
+              .asRequired(),
+          whole(
+              "lameness",
+              0,
+              5,
+              "lameness grade",
+              "0 none, 1 hard to see and comes and goes, 2 hard to see but there on a circle, slope"
+                  + " or hard ground, 3 there at every trot, 4 plain at walk, 5 bears little or no"
+                  + " weight."),
+          word(
+              "onset",
+              Onset.values(),
+              "onset of lameness",
+              "Did it come on within a day or so, or over weeks? None if it is not lame."),
+          flag(
+              "lameSinceShod",
+              "lame since shoeing",
+              "Was it sound before the last shoeing and lame since?"),
+          whole("lameForDays", 0, 9999, "days lame", "Since it was first seen lame on this foot."),
+          word("shoeing", Shoeing.values(), "shoeing", "What is on the foot as it stands.")
+              .asFixed(),
+          flag(
+                  "lostShoe",
+                  "shoe lost",
+                  "Has it lost the shoe it was last given? No for a foot that goes bare by choice.")
+              .asFixed(),
+          whole(
+                  "gluedCycles",
+                  0,
+                  200,
+                  "glued cycles",
+                  "How many shoeings in a row it has been glued, this one not counted.")
+              .asFixed(),
+          whole(
+                  "wrappedDaysAgo",
+                  0,
+                  3650,
+                  "days since wrapping",
+                  "Since tape was put round the foot, if it is still on.")
+              .asFixed(),
+          word(
+              "stance",
+              Stance.values(),
+              "stance",
+              "From in front (from behind for a hind): the horse square, weight on all four."),
+          word(
+              "pasternLine",
+              PasternLine.values(),
+              "line of the pastern",
+              "Follow the middle of the pastern down to the foot: where does it come out?"),
+          word(
+              "landing",
+              Landing.values(),
+              "landing",
+              "Walk it away and back on level ground: which part touches first?"),
+          word(
+              "oldShoeWear",
+              OldShoeWear.values(),
+              "wear of the old shoe",
+              "Where the old shoe is thinnest; unknown if it is lost."),
+          word(
+              "deformity",
+              Deformity.values(),
+              "deformity of the limb",
+              "Drawn up by tendon (flexural) or bent to one side (angular), mostly in foals."),
+          flag("brushing", "brushing", "Does this foot strike the other limb, or bear the marks?"),
+          group(
+              "measures",
+              MeasureFields.SHAPE,
+              "measures",
+              "Foot clean and dry; lengths by tape or calliper, angles by gauge.",
+              MeasureFields.ALL),
+          new Field(
+              "wall",
+              new FieldRows(WallFields.STRETCH_SHAPE, WallFields.STRETCH, 0, 60, false),
+              "map of the wall",
+              "The ground edge in stretches, each measured back along the edge from mid-toe.",
+              false),
+          new Field(
+              "cracks",
+              new FieldRows(WallFields.CRACK_SHAPE, WallFields.CRACK, 0, 40, true),
+              "cracks",
+              "Every crack in the wall or bars, once the foot is clean.",
+              false),
+          group(
+              "signs",
+              SignFields.SHAPE,
+              "signs",
+              "Seen and felt, each compared with the other foot of the pair.",
+              SignFields.ALL));
+
+  private FootFields() {}
+
+  private static final class OfFoot extends RecordShape {
+    @Override
+    Class<Foot> type() {
+      return Foot.class;
+    }
+
+    @Override
+    public Object[] take(Object record) {
+      Foot r = (Foot) record;
+      return new Object[] {
+        r.limb(),
+        r.lameness(),
+        r.onset(),
+        r.lameSinceShod(),
+        r.lameForDays(),
+        r.shoeing(),
+        r.lostShoe(),
+        r.gluedCycles(),
+        r.wrappedDaysAgo(),
+        r.stance(),
+        r.pasternLine(),
+        r.landing(),
+        r.oldShoeWear(),
+        r.deformity(),
+        r.brushing(),
+        r.measures(),
+        r.wall(),
+        r.cracks(),
+        r.signs()
+      };
+    }
+
+    @Override
+    public Object build(Components c) {
+      return new Foot(
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
+          c.next());
+    }
+  }
+}

@@ -1,0 +1,56 @@
+package hornbook.assessment.field;
+
+import hornbook.assessment.tree.LocatedValue.Scalar;
+
+/** A short text on one line. */
+public record ShortText() implements ScalarKind {
+  public static final int LONGEST = 200;
+
+  /** What is not printable, as a class of characters in the dialect of JSON Schema. */
+  public static final String UNPRINTABLE =
+      "\\u0000-\\u001f\\u007f-\\u009f\\u2028-\\u202e\\u2066-\\u2069\\ufeff\\ufffe\\uffff";
+
+  @Override
+  public Class<?> type() {
+    return String.class;
+  }
+
+  @Override
+  public Taken take(Scalar scalar) {
+    String text = scalar.text();
+    if (!allPrintable(text) || text.codePointCount(0, text.length()) > LONGEST) {
+      return refuse(scalar);
+    }
+    String stripped = text.strip();
+    return new Taken.Value(stripped.isEmpty() ? null : stripped);
+  }
+
+  @Override
+  public String allowed() {
+    return "a text of up to " + LONGEST + " letters on one line";
+  }
+
+  @Override
+  public String write(Object value) {
+    return "\"" + ((String) value).replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+  }
+
+  private static boolean allPrintable(String text) {
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      if (!printable(text.codePointAt(i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether a code point can be shown in a line of text without upsetting the line. */
+  public static boolean printable(int point) {
+    boolean control = Character.isISOControl(point);
+    boolean breaksOrTurns =
+        point >= 0x2028 && point <= 0x202e || point >= 0x2066 && point <= 0x2069;
+    boolean half = Character.getType(point) == Character.SURROGATE;
+    boolean noCharacter = point == 0xfeff || point == 0xfffe || point == 0xffff;
+    return !control && !breaksOrTurns && !half && !noCharacter;
+  }
+}

@@ -1,0 +1,33 @@
+package hornbook.assessment.field;
+
+import hornbook.assessment.tree.LocatedValue.Scalar;
+import hornbook.assessment.tree.LocatedValue.Token;
+
+/** A whole number within bounds. */
+public record WholeNumber(int least, int most) implements ScalarKind {
+  @Override
+  public Class<?> type() {
+    return Integer.class;
+  }
+
+  @Override
+  public Taken take(Scalar scalar) {
+    if (scalar.token() == Token.NUMBER) {
+      double number = Double.parseDouble(scalar.text());
+      if (number == Math.rint(number) && number >= least && number <= most) {
+        return new Taken.Value((int) number);
+      }
+    }
+    return refuse(scalar);
+  }
+
+  @Override
+  public String allowed() {
+    return "a whole number from " + least + " to " + most + ", without quotes";
+  }
+
+  @Override
+  public String write(Object value) {
+    return value.toString();
+  }
+}

@@ -1,0 +1,79 @@
+package hornbook.assessment.quantity;
+
+import java.util.List;
+
+/**
+ * A unit a quantity may be written in. The inch is 25.4 mm and the pound 0.45359237 kg by
+ * definition (international yard and pound agreement, 1959).
+ */
+public enum Unit {
+  MM(Dimension.LENGTH, 1, "mm"),
+  CM(Dimension.LENGTH, 10, "cm"),
+  METRE(Dimension.LENGTH, 1000, "m"),
+  INCH(Dimension.LENGTH, 25.4, "in", "inch", "inches", "\"", "\u2033"),
+  FOOT(Dimension.LENGTH, 304.8, "ft", "foot", "feet", "'", "\u2032"),
+  DEGREE(Dimension.ANGLE, 1, "deg", "degree", "degrees", "\u00b0"),
+  KILOGRAM(Dimension.MASS, 1, "kg"),
+  POUND(Dimension.MASS, 0.45359237, "lb", "lbs"),
+  CELSIUS(Dimension.TEMPERATURE, 1, "C", "\u00b0C"),
+  FAHRENHEIT(Dimension.TEMPERATURE, 5 / 9.0, "F", "\u00b0F");
+
+  private static final double FREEZING_FAHRENHEIT = 32;
+
+  /** Finer than anything measured, coarser than the noise of a conversion. */
+  private static final double GRAIN = 1e9;
+
+  private final Dimension dimension;
+  private final double size;
+  private final List<String> spellings;
+
+  Unit(Dimension dimension, double size, String... spellings) {
+    this.dimension = dimension;
+    this.size = size;
+    this.spellings = List.of(spellings);
+  }
+
+  public Dimension dimension() {
+    return dimension;
+  }
+
+  /** The way this unit is written: {@code mm}, {@code in}, {@code deg}. */
+  public String symbol() {
+    return spellings.get(0);
+  }
+
+  /** Every way this unit may be written; capitals and small letters are the same. */
+  public List<String> spellings() {
+    return spellings;
+  }
+
+  /** From this unit into the one the records keep. */
+  public double toKept(double amount) {
+    if (this == dimension.kept()) {
+      return amount;
+    }
+    double zero = this == FAHRENHEIT ? FREEZING_FAHRENHEIT : 0;
+    return Math.rint((amount - zero) * size * GRAIN) / GRAIN;
+  }
+
+  /** From the unit the records keep into this one. */
+  public double fromKept(double amount) {
+    if (this == dimension.kept()) {
+      return amount;
+    }
+    double zero = this == FAHRENHEIT ? FREEZING_FAHRENHEIT : 0;
+    return Math.rint((amount / size + zero) * GRAIN) / GRAIN;
+  }
+
+  /** The unit so spelt, or null. */
+  static Unit spelt(String text) {
+    for (Unit unit : values()) {
+      for (String spelling : unit.spellings) {
+        if (spelling.equalsIgnoreCase(text)) {
+          return unit;
+        }
+      }
+    }
+    return null;
+  }
+}

@@ -1,0 +1,7 @@
+package hornbook.assessment.word;
+
+/** How the cartilages feel a finger's breadth above the hairline at the quarters. */
+public enum Cartilages implements Word {
+  SOFT,
+  HARD
+}

@@ -1,0 +1,8 @@
+package hornbook.assessment.word;
+
+/** What was pierced. */
+public enum Puncture implements Word {
+  NONE,
+  SOLE,
+  FROG
+}

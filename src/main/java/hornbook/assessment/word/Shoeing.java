@@ -1,0 +1,9 @@
+package hornbook.assessment.word;
+
+/** What is on the foot now. */
+public enum Shoeing implements Word {
+  UNSHOD,
+  NAILED,
+  GLUED,
+  WRAPPED
+}

@@ -1,0 +1,138 @@
+package hornbook.cli.base;
+
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/**
+ * The options and operands of one command. They are written as calls: annotations would be read by
+ * reflection, which takes a cold start longer than all the rest of the command line.
+ */
+public final class Arguments {
+  private final CommandSpec spec;
+
+  /**
+   * A command.
+   *
+   * @param header what it does, and examples: the first lines of its help
+   */
+  Arguments(Task task, String name, String... header) {
+    spec = CommandSpec.wrapWithoutInspection(task).name(name);
+    spec.usageMessage().header(header).sortOptions(false);
+    spec.addOption(
+        OptionSpec.builder("-h", "--help").usageHelp(true).description("show this help").build());
+  }
+
+  CommandSpec spec() {
+    return spec;
+  }
+
+  /** An option that is there or not. */
+  public ArgumentValue<Boolean> flag(String name, String description) {
+    ArgumentValue<Boolean> value = new ArgumentValue<>(false);
+    spec.addOption(of(value, description, name).type(boolean.class).build());
+    return value;
+  }
+
+  /** An option that takes text; null when it is not given. */
+  public ArgumentValue<String> text(String label, String description, String... names) {
+    ArgumentValue<String> value = new ArgumentValue<>(null);
+    spec.addOption(
+        of(value, description, names).type(String.class).arity("1").paramLabel(label).build());
+    return value;
+  }
+
+  /** An option that takes text and may be given again. */
+  public ArgumentValue<List<String>> texts(String label, String description, String name) {
+    ArgumentValue<List<String>> value = new ArgumentValue<>(new ArrayList<>());
+    spec.addOption(
+        of(value, description, name)
+            .type(List.class)
+            .auxiliaryTypes(String.class)
+            .arity("1")
+            .paramLabel(label)
+            .build());
+    return value;
+  }
+
+  /** An option that takes one of a few words. */
+  public <E extends Enum<E>> ArgumentValue<E> word(
+      Class<E> type, E usual, String description, String name) {
+    ArgumentValue<E> value = new ArgumentValue<>(usual);
+    WordChoices<E> words = new WordChoices<>(type);
+    spec.addOption(
+        of(value, description, name)
+            .type(type)
+            .arity("1")
+            .paramLabel(words.label())
+            .converters(words)
+            .completionCandidates(words)
+            .build());
+    return value;
+  }
+
+  /** An option that takes one of a few words and may be given again. */
+  public <E extends Enum<E>> ArgumentValue<List<E>> words(
+      Class<E> type, String description, String name) {
+    ArgumentValue<List<E>> value = new ArgumentValue<>(new ArrayList<>());
+    WordChoices<E> words = new WordChoices<>(type);
+    spec.addOption(
+        of(value, description, name)
+            .type(List.class)
+            .auxiliaryTypes(type)
+            .arity("1")
+            .paramLabel(words.label())
+            .converters(words)
+            .completionCandidates(words)
+            .build());
+    return value;
+  }
+
+  private static OptionSpec.Builder of(
+      ArgumentValue<?> value, String description, String... names) {
+    return OptionSpec.builder(names)
+        .description(description)
+        .initialValue(value.value())
+        .getter(value)
+        .setter(value);
+  }
+
+  /** The operands that are left, as many as {@code arity} allows: {@code 1..*}, {@code 0..1}. */
+  public ArgumentValue<List<String>> operands(String label, String arity, String description) {
+    ArgumentValue<List<String>> value = new ArgumentValue<>(new ArrayList<>());
+    spec.addPositional(
+        PositionalParamSpec.builder()
+            .paramLabel(label)
+            .arity(arity)
+            .index(arity.endsWith("*") ? "0..*" : "0")
+            .required(!arity.startsWith("0"))
+            .type(List.class)
+            .auxiliaryTypes(String.class)
+            .description(description)
+            .initialValue(value.value())
+            .getter(value)
+            .setter(value)
+            .build());
+    return value;
+  }
+
+  /** The next operand, which has to be there. */
+  public ArgumentValue<String> operand(String label, String description) {
+    ArgumentValue<String> value = new ArgumentValue<>(null);
+    spec.addPositional(
+        PositionalParamSpec.builder()
+            .paramLabel(label)
+            .arity("1")
+            .required(true)
+            .index(Integer.toString(spec.positionalParameters().size()))
+            .type(String.class)
+            .description(description)
+            .initialValue(value.value())
+            .getter(value)
+            .setter(value)
+            .build());
+    return value;
+  }
+}

@@ -1,0 +1,53 @@
+package hornbook.cli.base;
+
+import java.io.PrintStream;
+
+/**
+ * A bar that shows how far a long piece of work has come; only on a terminal, and only once the
+ * work has lasted.
+ */
+public final class Progress {
+  private static final long PATIENCE_NANOS = 500_000_000L;
+  private static final int WIDTH = 40;
+
+  private final PrintStream to;
+  private final long all;
+  private final long began;
+  private int drawn = -1;
+
+  private Progress(PrintStream to, long all, long began) {
+    this.to = to;
+    this.all = all;
+    this.began = began;
+  }
+
+  /**
+   * A bar for work of so many steps; the launcher tells whether standard error is a terminal, which
+   * only a shell can see.
+   */
+  public static Progress of(Surroundings surroundings, long all) {
+    boolean shown = Boolean.getBoolean("hornbook.progress");
+    return new Progress(shown ? surroundings.err() : null, all, System.nanoTime());
+  }
+
+  /** Shows that so many steps are done. */
+  public synchronized void done(long steps) {
+    if (to == null || System.nanoTime() - began < PATIENCE_NANOS) {
+      return;
+    }
+    int filled = (int) (WIDTH * steps / all);
+    if (filled > drawn) {
+      drawn = filled;
+      to.print("\r[" + "=".repeat(filled) + " ".repeat(WIDTH - filled) + "]");
+      to.flush();
+    }
+  }
+
+  /** Wipes the bar. */
+  public synchronized void end() {
+    if (drawn >= 0) {
+      to.print("\r" + " ".repeat(WIDTH + 2) + "\r");
+      to.flush();
+    }
+  }
+}

@@ -1,0 +1,68 @@
+package hornbook.cli.base;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * What the program meets when it is started: the three streams, the environment, the folder it lies
+ * in, and the rules.
+ *
+ * @param terminal whether standard output is a terminal
+ * @param home the program's folder, with {@code cases} and {@code rules} in it; null when unknown
+ */
+public record Surroundings(
+    InputStream in,
+    OutputStream out,
+    PrintStream err,
+    Map<String, String> environment,
+    boolean terminal,
+    Path home,
+    RuleSource rules) {
+
+  /** Those of this process; the launcher tells what only a shell can see. */
+  public static Surroundings ofProcess(RuleSource rules) {
+    String home = System.getProperty("hornbook.home");
+    return new Surroundings(
+        System.in,
+        new FileOutputStream(FileDescriptor.out),
+        new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8),
+        System.getenv(),
+        Boolean.getBoolean("hornbook.terminal"),
+        home == null ? null : Path.of(home),
+        rules);
+  }
+
+  /** Whether standard output takes colour: a terminal that can, and a user who wants it. */
+  public boolean colour() {
+    return terminal
+        && environment.getOrDefault("NO_COLOR", "").isEmpty()
+        && !environment.getOrDefault("TERM", "").equals("dumb");
+  }
+
+  /**
+   * Writes a result to standard output. A reader that has gone away, as {@code head} does, wants no
+   * more and is no failure.
+   */
+  public void print(String result) {
+    try {
+      out.write(result.getBytes(StandardCharsets.UTF_8));
+      out.flush();
+    } catch (IOException unwritten) {
+      String reason = String.valueOf(unwritten.getMessage());
+      if (!reason.toLowerCase(Locale.ROOT).contains("pipe")) {
+        throw Failure.of(
+            ExitCode.CANNOT_WRITE,
+            "standard output cannot be written: " + reason,
+            "write to a file elsewhere with --output FILE");
+      }
+    }
+  }
+}

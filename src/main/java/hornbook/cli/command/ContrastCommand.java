@@ -1,0 +1,110 @@
+package hornbook.cli.command;
+
+import hornbook.advice.engine.Advisor;
+import hornbook.assessment.read.ReadResult;
+import hornbook.assessment.tree.Nearest;
+import hornbook.cli.base.ArgumentValue;
+import hornbook.cli.base.ExitCode;
+import hornbook.cli.base.Failure;
+import hornbook.cli.base.Progress;
+import hornbook.cli.base.Surroundings;
+import hornbook.cli.base.Task;
+import hornbook.cli.option.FootOption;
+import hornbook.cli.option.ListFormatOption;
+import hornbook.cli.option.NumberOption;
+import hornbook.cli.option.OneAssessment;
+import hornbook.report.page.TextOptions;
+import hornbook.report.study.ContrastJson;
+import hornbook.report.study.ContrastText;
+import hornbook.report.words.Detail;
+import hornbook.rulebook.NamedOption;
+import hornbook.rulebook.Rulebook;
+import hornbook.study.contrast.Contrasts;
+import hornbook.study.contrast.FootContrasts;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The smallest changes to what was measured or seen that change the advice. */
+public final class ContrastCommand extends Task {
+  private static final int WHOLE = 100;
+
+  private final ArgumentValue<String> file = OneAssessment.file(arguments);
+  private final ArgumentValue<String> to =
+      arguments.text(
+          "SUBJECT",
+          "only what makes this technique the first choice, or this support workable",
+          "--to");
+  private final NumberOption most =
+      new NumberOption(
+          arguments,
+          "--most",
+          Contrasts.USUAL,
+          1,
+          Contrasts.MOST,
+          "how many to show for each foot; usually " + Contrasts.USUAL);
+  private final FootOption foot = new FootOption(arguments);
+  private final ListFormatOption format = new ListFormatOption(arguments);
+  private final OneAssessment about = new OneAssessment(arguments, file);
+
+  public ContrastCommand(Surroundings surroundings) {
+    super(
+        surroundings,
+        "contrast",
+        "The smallest changes to what was measured or seen that change the advice.",
+        "One thing, or two or three together; the nearest first, each tried.",
+        "",
+        "Examples:",
+        "  hornbook contrast tansy.yaml",
+        "  hornbook contrast tansy.yaml --foot left-fore --to nail-on",
+        "");
+  }
+
+  @Override
+  public ExitCode run() {
+    int wanted = (int) most.number();
+    ReadResult.Good read = about.read(surroundings);
+    List<Integer> feet = foot.of(read.assessment());
+    Advisor advisor = about.advisor(surroundings);
+    known(to.value(), advisor.book());
+    List<FootContrasts> all = contrasted(read, feet, wanted, advisor);
+    TextOptions options =
+        new TextOptions(about.units(), Detail.USUAL, false, TextOptions.USUAL_WIDTH);
+    about.deliver(
+        format.json()
+            ? ContrastJson.of(all, advisor.book(), about.units())
+            : ContrastText.render(all, advisor.book(), options),
+        surroundings);
+    return ExitCode.DONE;
+  }
+
+  private List<FootContrasts> contrasted(
+      ReadResult.Good read, List<Integer> feet, int wanted, Advisor advisor) {
+    Contrasts contrasts = new Contrasts(advisor, about.units());
+    Progress progress = Progress.of(surroundings, (long) WHOLE * feet.size());
+    List<FootContrasts> all = new ArrayList<>();
+    try {
+      for (int at : feet) {
+        long before = (long) WHOLE * all.size();
+        all.add(contrasts.of(read, at, to.value(), wanted, done -> progress.done(before + done)));
+      }
+    } finally {
+      progress.end();
+    }
+    return all;
+  }
+
+  private static void known(String subject, Rulebook book) {
+    if (subject != null && book.technique(subject) == null && book.support(subject) == null) {
+      List<String> known =
+          Stream.concat(book.techniques().stream(), book.supports().stream())
+              .map(NamedOption::id)
+              .toList();
+      String nearest = Nearest.of(subject, known);
+      throw Failure.usage(
+          "there is no technique or support " + subject,
+          "known: " + String.join(", ", known),
+          "nearest: " + (nearest == null ? "none of them" : nearest));
+    }
+  }
+}

@@ -1,0 +1,167 @@
+package hornbook.cli.command;
+
+import hornbook.advice.Advice;
+import hornbook.advice.FootAdvice;
+import hornbook.advice.engine.Advisor;
+import hornbook.assessment.Limb;
+import hornbook.assessment.read.ReadResult;
+import hornbook.assessment.tree.Nearest;
+import hornbook.cli.base.ArgumentValue;
+import hornbook.cli.base.ExitCode;
+import hornbook.cli.base.Failure;
+import hornbook.cli.base.Surroundings;
+import hornbook.cli.base.Task;
+import hornbook.cli.option.OneAssessment;
+import hornbook.cli.option.WishOptions;
+import hornbook.plan.Plan;
+import hornbook.plan.PlanMaker;
+import hornbook.plan.sheet.PlanWishes;
+import hornbook.plan.sheet.Technique;
+import hornbook.report.sheet.PlanJson;
+import hornbook.report.sheet.PlanMarkdown;
+import hornbook.report.sheet.PlanRefusal;
+import hornbook.report.sheet.PlanText;
+import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.fact.Urgency;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The job sheet for a technique on a foot. */
+public final class PlanCommand extends Task {
+  /** The forms there are. */
+  enum Form {
+    TEXT,
+    JSON,
+    MARKDOWN
+  }
+
+  private final ArgumentValue<String> file = OneAssessment.file(arguments);
+  private final ArgumentValue<String> technique =
+      arguments.text("TECHNIQUE", "what is to be done, as nail-on or cast-wrap", "--technique");
+  private final ArgumentValue<Limb> foot =
+      arguments.word(Limb.class, null, "the foot, where the file has several", "--foot");
+  private final WishOptions wishes = new WishOptions(arguments);
+  private final ArgumentValue<Form> form =
+      arguments.word(Form.class, Form.TEXT, "plain text, JSON, or Markdown", "--format");
+  private final OneAssessment about = new OneAssessment(arguments, file);
+
+  public PlanCommand(Surroundings surroundings) {
+    super(
+        surroundings,
+        "plan",
+        "The job sheet for a technique on one foot: how it is done, in numbers.",
+        "",
+        "Examples:",
+        "  hornbook plan tansy.yaml --technique glue-on",
+        "  hornbook plan tansy.yaml --technique cast-wrap --add 8mm --dip 22C",
+        "  hornbook plan tansy.yaml --technique nail-on --foot left-fore --wedge 3deg",
+        "  hornbook plan tansy.yaml --technique cast-wrap --target-ratio 2.5",
+        "  hornbook plan tansy.yaml --technique nail-on --despite \"the vet wants it so\"",
+        "");
+  }
+
+  @Override
+  public ExitCode run() {
+    Technique chosen = technique();
+    ReadResult.Good read = about.read(surroundings);
+    Advisor advisor = about.advisor(surroundings);
+    PlanWishes wished = wishes.in(advisor.book());
+    check(chosen, wished, advisor.book());
+    Advice advice = advisor.advise(read.assessment());
+    Plan plan = PlanMaker.plan(advice, foot(advice, chosen), chosen, wished);
+    if (!plan.refused().isEmpty()) {
+      List<String> why = new ArrayList<>(PlanRefusal.why(plan, about.units()));
+      why.add("to have the sheet all the same, say why: --despite \"...\"");
+      throw Failure.of(ExitCode.REFUSED, PlanRefusal.what(plan), why.toArray(String[]::new));
+    }
+    about.deliver(rendered(plan), surroundings);
+    return plan.workable() ? ExitCode.DONE : ExitCode.REFUSED;
+  }
+
+  private Technique technique() {
+    List<String> known = Arrays.stream(Technique.values()).map(Technique::id).toList();
+    String all = "techniques: " + String.join(", ", known);
+    if (technique.value() == null) {
+      throw Failure.usage("--technique is missing", all);
+    }
+    Technique chosen = Technique.of(technique.value());
+    if (chosen == null) {
+      String nearest = Nearest.of(technique.value(), known);
+      throw Failure.usage(
+          "there is no technique " + technique.value(),
+          all,
+          "nearest: " + (nearest == null ? "none of them" : nearest));
+    }
+    return chosen;
+  }
+
+  private static void check(Technique chosen, PlanWishes wished, Rulebook book) {
+    if (book.technique(chosen.id()) == null) {
+      throw Failure.usage("this rule base knows no technique " + chosen.id());
+    }
+    boolean bare = chosen == Technique.LEAVE_UNSHOD || chosen == Technique.LEAVE_OPEN;
+    if (bare && wished.add() != null) {
+      throw Failure.usage("--add builds on a foot, and " + chosen.id() + " builds nothing");
+    }
+    if (bare && !wished.supports().isEmpty()) {
+      throw Failure.usage("--support goes with a shoe, and " + chosen.id() + " has none");
+    }
+  }
+
+  /** The foot asked for; else the only one, or the only one on which the technique is open. */
+  private FootAdvice foot(Advice advice, Technique chosen) {
+    List<FootAdvice> feet = advice.feet();
+    if (foot.value() != null) {
+      return feet.stream()
+          .filter(one -> one.limb() == foot.value())
+          .findFirst()
+          .orElseThrow(() -> choose("the file has no foot " + foot.value().word(), feet));
+    }
+    List<FootAdvice> open =
+        feet.stream().filter(one -> one.technique(chosen.id()).verdict().open()).toList();
+    if (feet.size() == 1 || open.size() == 1) {
+      return feet.size() == 1 ? feet.get(0) : open.get(0);
+    }
+    if (PlanMaker.stops(advice).isEmpty()) {
+      throw choose("the file has several feet", feet);
+    }
+    return endangered(feet);
+  }
+
+  /** With a danger on the horse the sheet is the same for every foot. */
+  private static FootAdvice endangered(List<FootAdvice> feet) {
+    return feet.stream()
+        .min(Comparator.comparing(one -> one.urgency().orElse(Urgency.MENTION)))
+        .orElseThrow();
+  }
+
+  private static Failure choose(String what, List<FootAdvice> feet) {
+    String choices =
+        feet.stream().map(one -> "--foot " + one.limb().word()).collect(Collectors.joining(", "));
+    return Failure.usage(what, "say which: " + choices);
+  }
+
+  private String rendered(Plan plan) {
+    return switch (form.value()) {
+      case TEXT -> PlanText.render(plan, about.units());
+      case MARKDOWN -> PlanMarkdown.render(plan, about.units());
+      case JSON -> json(plan);
+    };
+  }
+
+  private String json(Plan plan) {
+    StringWriter text = new StringWriter();
+    try {
+      PlanJson.write(plan, about.units(), text);
+    } catch (IOException never) {
+      throw new UncheckedIOException(never);
+    }
+    return text.toString();
+  }
+}

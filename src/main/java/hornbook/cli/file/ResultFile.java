@@ -1,0 +1,110 @@
+package hornbook.cli.file;
+
+import hornbook.cli.base.ExitCode;
+import hornbook.cli.base.Failure;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+
+/** A file the user asked for: written whole, or not touched at all. */
+public final class ResultFile {
+  private final String name;
+
+  public ResultFile(String name) {
+    this.name = name;
+  }
+
+  /** Writes the file, or puts the new one in the place of an old one. */
+  public void write(String result) {
+    write(result, true);
+  }
+
+  /** Writes the file where there is none yet. */
+  public void writeNew(String result) {
+    write(result, false);
+  }
+
+  private void write(String result, boolean replace) {
+    byte[] bytes = result.getBytes(StandardCharsets.UTF_8);
+    try {
+      Path file = Path.of(name);
+      if (Files.isDirectory(file)) {
+        throw failure("it is a folder", "name a file in it");
+      }
+      boolean there = Files.exists(file);
+      if (there && !Files.isRegularFile(file)) {
+        Files.write(file, bytes);
+      } else if (there && !replace) {
+        throw failure("there is such a file already", "name another file, or take it away first");
+      } else if (there && !Files.isWritable(file)) {
+        throw failure("the file is write-protected", "name another file, or lift the protection");
+      } else {
+        putInPlace(there ? file.toRealPath() : file.toAbsolutePath(), bytes);
+      }
+    } catch (InvalidPathException noName) {
+      throw failure("no file can have such a name", "name another file");
+    } catch (NoSuchFileException missing) {
+      throw failure("there is no such folder", "make the folder first");
+    } catch (AccessDeniedException denied) {
+      throw failure("this user may not write there", "name a file in a folder of your own");
+    } catch (FileSystemException refused) {
+      String reason = refused.getReason() == null ? "the system refuses" : refused.getReason();
+      throw failure(reason, "name a file elsewhere");
+    } catch (IOException broken) {
+      throw failure(String.valueOf(broken.getMessage()), "name a file elsewhere");
+    }
+  }
+
+  private static void putInPlace(Path target, byte[] bytes) throws IOException {
+    Path beside = beside(target);
+    try {
+      Files.write(beside, bytes, StandardOpenOption.CREATE_NEW);
+      if (Files.exists(target)) {
+        keepPermissions(target, beside);
+      }
+      move(beside, target);
+    } finally {
+      Files.deleteIfExists(beside);
+    }
+  }
+
+  private static Path beside(Path target) throws IOException {
+    for (int attempt = 0; attempt < 100; attempt++) {
+      long mark = ProcessHandle.current().pid() * 100 + attempt;
+      Path beside = target.resolveSibling("." + target.getFileName() + "." + mark + ".part");
+      if (!Files.exists(beside)) {
+        return beside;
+      }
+    }
+    throw new FileAlreadyExistsException(target.toString(), null, "too many unfinished files");
+  }
+
+  private static void keepPermissions(Path from, Path to) throws IOException {
+    PosixFileAttributeView view = Files.getFileAttributeView(to, PosixFileAttributeView.class);
+    if (view != null) {
+      view.setPermissions(Files.getPosixFilePermissions(from));
+    }
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException otherwise) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  private Failure failure(String why, String then) {
+    return Failure.of(ExitCode.CANNOT_WRITE, "cannot write " + name + ": " + why, then);
+  }
+}

@@ -1,0 +1,94 @@
+package hornbook.cli.option;
+
+import hornbook.cli.base.ArgumentValue;
+import hornbook.cli.base.Arguments;
+import hornbook.cli.base.ExitCode;
+import hornbook.cli.base.Failure;
+import hornbook.cli.base.Surroundings;
+import hornbook.cli.file.RuleFaultsFound;
+import hornbook.cli.file.RulesFolder;
+import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.file.RuleFault;
+import hornbook.study.rulecase.CaseLibrary;
+import hornbook.study.rulecase.RuleCase;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The cases that rules are held against: those that lie with them, or others. */
+public final class CasesOption {
+  private final ArgumentValue<String> folder;
+
+  public CasesOption(Arguments arguments) {
+    folder =
+        arguments.text(
+            "DIR", "cases to go by in place of those that lie with the rules", "--cases");
+  }
+
+  /**
+   * The cases named, or those of the rules: in a folder {@code cases} in theirs, or beside it. For
+   * rules that are added to those of the program, its own cases count too.
+   *
+   * @param own the folder of the rules; null for those of the program
+   * @param book what was read of them
+   */
+  public CaseLibrary of(Path own, Rulebook book, Surroundings surroundings) {
+    List<Path> folders = new ArrayList<>();
+    if (folder.value() != null) {
+      folders.add(RulesFolder.of(folder.value()));
+    } else {
+      boolean added = own != null && shippedAmong(book, surroundings);
+      if (own == null || added) {
+        folders.add(RulesFolder.shipped(surroundings).resolveSibling("cases"));
+      }
+      if (own != null) {
+        Path inside = own.resolve("cases");
+        boolean beside = !added && !Files.isDirectory(inside);
+        folders.add(beside ? own.toAbsolutePath().resolveSibling("cases") : inside);
+      }
+    }
+    try {
+      CaseLibrary library = CaseLibrary.read(folders);
+      if (folder.value() != null && library.empty()) {
+        throw Failure.of(
+            ExitCode.NO_INPUT,
+            "there are no cases in " + folder.value(),
+            "they lie in two folders in it: rules, named after the rules, and exercises");
+      }
+      return library;
+    } catch (IOException unreadable) {
+      throw Failure.of(ExitCode.NO_INPUT, "the cases in " + folders + " cannot be read");
+    }
+  }
+
+  /** The same, where each of them has to be readable. */
+  public CaseLibrary sound(Path own, Rulebook book, Surroundings surroundings) {
+    CaseLibrary library = of(own, book, surroundings);
+    if (!library.faults().isEmpty()) {
+      throw faulty(library.faults());
+    }
+    return library;
+  }
+
+  /** What is told of a case whose changes cannot be made. */
+  public Failure unusable(RuleCase.Unusable unusable) {
+    return faulty(
+        List.of(
+            new RuleFault(
+                "cases/rules",
+                0,
+                "",
+                "a change of a case cannot be made: " + unusable.getMessage(),
+                "see all of them: hornbook rules check")));
+  }
+
+  private Failure faulty(List<RuleFault> faults) {
+    return RuleFaultsFound.in(folder.value() == null ? "the cases" : folder.value(), faults);
+  }
+
+  private static boolean shippedAmong(Rulebook book, Surroundings surroundings) {
+    return book.rules().values().containsAll(surroundings.rules().book().rules().values());
+  }
+}

@@ -1,0 +1,74 @@
+package hornbook.cli.option;
+
+import hornbook.cli.base.ArgumentValue;
+import hornbook.cli.base.Arguments;
+import hornbook.cli.base.Failure;
+import hornbook.cli.base.Surroundings;
+import hornbook.cli.file.InputFile;
+import hornbook.cli.file.ResultFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Where the result goes. */
+public final class OutputOption {
+  private final ArgumentValue<String> file;
+
+  public OutputOption(Arguments arguments) {
+    file =
+        arguments.text(
+            "FILE",
+            "write the result to FILE, whole or not at all, in place of the screen",
+            "-o",
+            "--output");
+  }
+
+  /** Whether the result goes to standard output. */
+  public boolean toScreen() {
+    return file.value() == null || file.value().equals(InputFile.STANDARD_INPUT);
+  }
+
+  /** The file named, {@code -} for standard output; null when none was. */
+  public String file() {
+    return file.value();
+  }
+
+  public void deliver(String result, Surroundings surroundings) {
+    if (toScreen()) {
+      surroundings.print(result);
+    } else {
+      new ResultFile(file.value()).write(result);
+    }
+  }
+
+  /** As {@link #deliver}, but never in place of a file that is there already. */
+  public void deliverNew(String result, Surroundings surroundings) {
+    if (toScreen()) {
+      surroundings.print(result);
+    } else {
+      new ResultFile(file.value()).writeNew(result);
+    }
+  }
+
+  /** Refuses to put the result in the place of what it was made from. */
+  public void spare(List<String> inputs) {
+    for (String input : inputs) {
+      if (!toScreen() && same(input)) {
+        throw Failure.usage(
+            "--output " + file.value() + " is one of the files to be read", "name another file");
+      }
+    }
+  }
+
+  private boolean same(String input) {
+    try {
+      Path one = Path.of(input);
+      Path other = Path.of(file.value());
+      return Files.isRegularFile(one) && Files.exists(other) && Files.isSameFile(one, other);
+    } catch (IOException | InvalidPathException unknown) {
+      return false;
+    }
+  }
+}

@@ -1,0 +1,76 @@
+package hornbook.cli.option;
+
+import hornbook.assessment.quantity.Unit;
+import hornbook.assessment.tree.Nearest;
+import hornbook.cli.base.ArgumentValue;
+import hornbook.cli.base.Arguments;
+import hornbook.cli.base.Failure;
+import hornbook.plan.sheet.PlanWishes;
+import hornbook.rulebook.NamedOption;
+import hornbook.rulebook.Rulebook;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the farrier wants of a job sheet beyond the technique. */
+public final class WishOptions {
+  private static final AmountRange RATIO = new AmountRange("--target-ratio", null, 1.1, 10, "2.5");
+  private static final AmountRange ANGLE =
+      new AmountRange("--target-angle", Unit.DEGREE, 20, 90, "50");
+  private static final AmountRange ADD = new AmountRange("--add", Unit.MM, 0, 50, "8mm");
+  private static final AmountRange DIP = new AmountRange("--dip", Unit.CELSIUS, 0, 60, "22C");
+  private static final AmountRange WEDGE = new AmountRange("--wedge", Unit.DEGREE, 0.5, 15, "3deg");
+
+  private final ArgumentValue<String> ratio;
+  private final ArgumentValue<String> angle;
+  private final ArgumentValue<String> add;
+  private final ArgumentValue<String> dip;
+  private final ArgumentValue<List<String>> supports;
+  private final ArgumentValue<String> wedge;
+  private final ArgumentValue<String> despite;
+
+  public WishOptions(Arguments arguments) {
+    ratio = arguments.text("RATIO", "toe length to heel length to be reached", "--target-ratio");
+    angle = arguments.text("ANGLE", "toe angle to be reached", "--target-angle");
+    add = arguments.text("DEPTH", "depth and thickness of what is built, as 8mm", "--add");
+    dip = arguments.text("TEMPERATURE", "dip water for casting tape, as 22C", "--dip");
+    supports =
+        arguments.texts(
+            "SUPPORT", "a support to go with it, as straight-bar; may be given again", "--support");
+    wedge = arguments.text("ANGLE", "angle of the heel wedge, as 3deg", "--wedge");
+    despite =
+        arguments.text(
+            "WHY", "make the sheet although the advice rules it out; why is printed", "--despite");
+  }
+
+  /** The wishes; each word checked against the rule base. */
+  public PlanWishes in(Rulebook book) {
+    List<String> named = new ArrayList<>(supports.value());
+    Double degrees = WEDGE.of(wedge.value());
+    if (degrees != null && !named.contains("heel-wedge")) {
+      named.add("heel-wedge");
+    }
+    named.forEach(support -> known(support, book));
+    if (despite.value() != null && despite.value().isBlank()) {
+      throw Failure.usage("--despite says nothing", "say why the sheet is wanted all the same");
+    }
+    return new PlanWishes(
+        RATIO.of(ratio.value()),
+        ANGLE.of(angle.value()),
+        ADD.of(add.value()),
+        DIP.of(dip.value()),
+        degrees,
+        named.stream().distinct().toList(),
+        despite.value() == null ? null : despite.value().strip().replaceAll("\\s+", " "));
+  }
+
+  private static void known(String support, Rulebook book) {
+    if (book.support(support) == null) {
+      List<String> all = book.supports().stream().map(NamedOption::id).toList();
+      String nearest = Nearest.of(support, all);
+      throw Failure.usage(
+          "there is no support " + support,
+          "supports: " + String.join(", ", all),
+          nearest == null ? "all of it: hornbook rules list" : "nearest: " + nearest);
+    }
+  }
+}

@@ -1,0 +1,78 @@
+package hornbook.cli.rules;
+
+import hornbook.cli.base.ArgumentValue;
+import hornbook.cli.base.ExitCode;
+import hornbook.cli.base.Failure;
+import hornbook.cli.base.Surroundings;
+import hornbook.cli.base.Task;
+import hornbook.cli.file.ResultFile;
+import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.own.RuleStarter;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Map;
+
+/** Begins a rule of one's own. */
+final class RulesNewCommand extends Task {
+  private final ArgumentValue<String> topic =
+      arguments.operand("TOPIC", "what the rule is about, in small letters: our-yard");
+  private final ArgumentValue<String> folder =
+      arguments.text("DIR", "the folder of your rules; made if need be (own-rules)", "--dir");
+  private final ArgumentValue<String> title =
+      arguments.text("TEXT", "the title of the rule, in words of the trade", "--title");
+
+  public RulesNewCommand(Surroundings surroundings) {
+    super(
+        surroundings,
+        "new",
+        "Begin a rule of your own: the rule, its text, its limit, and the case that fires it.",
+        "",
+        "Examples:",
+        "  hornbook rules new our-yard --dir yard-rules",
+        "  hornbook rules new our-yard --dir yard-rules --title \"Feet left too long\"",
+        "");
+  }
+
+  @Override
+  public ExitCode run() {
+    Rulebook book = surroundings.rules().book();
+    if (!RuleStarter.TOPIC.matcher(topic.value()).matches()) {
+      throw Failure.usage(
+          "\"" + topic.value() + "\" cannot be a topic", "write small letters, such as our-yard");
+    }
+    if (book.topics().stream().anyMatch(one -> one.id().equals(topic.value()))) {
+      throw Failure.usage(
+          topic.value() + " is a topic of the program's own rules",
+          "name one of your own, such as our-" + topic.value());
+    }
+    if (title.value() != null && !title.value().matches("[^\\p{Cntrl}\\\\]{1,100}")) {
+      throw Failure.usage("that cannot be a title", "write up to 100 letters on one line");
+    }
+    String shown = folder.value() == null ? "own-rules" : folder.value();
+    try {
+      Path into = Path.of(shown);
+      Map<String, String> files = new RuleStarter(into, topic.value(), title.value()).files();
+      StringBuilder told = new StringBuilder();
+      for (Map.Entry<String, String> one : files.entrySet()) {
+        Path file = into.resolve(one.getKey());
+        Files.createDirectories(file.getParent());
+        boolean there = Files.exists(file);
+        new ResultFile(file.toString()).write(one.getValue());
+        told.append(there ? "added to " : "wrote    ").append(file).append('\n');
+      }
+      told.append("\nTry it:   hornbook rules try --rules ")
+          .append(shown)
+          .append(" --trust-rules\n");
+      told.append("Check it: hornbook rules check ").append(shown).append(" --trust-rules\n");
+      told.append("Use it:   hornbook assess --rules ").append(shown);
+      told.append(" --trust-rules FILE\n");
+      surroundings.print(told.toString());
+    } catch (InvalidPathException | IOException unwritten) {
+      throw Failure.of(
+          ExitCode.CANNOT_WRITE, "cannot write into " + shown, "name a folder of your own");
+    }
+    return ExitCode.DONE;
+  }
+}

@@ -1,0 +1,69 @@
+package hornbook.cli.start;
+
+import hornbook.cli.Hornbook;
+import hornbook.cli.base.RuleSource;
+import hornbook.cli.base.ShippedWithProgram;
+import hornbook.cli.base.Surroundings;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * Runs what users run most, so that Java can note in the start-up archive which classes are needed.
+ */
+public final class Training {
+  private Training() {}
+
+  /**
+   * Takes the program's folder; ends with 1 if one of the commands fails, and then makes no
+   * archive.
+   */
+  public static void main(String[] arguments) throws IOException {
+    Path home = Path.of(arguments[0]);
+    ShippedWithProgram rules = new ShippedWithProgram();
+    rules.loadAhead();
+    Surroundings surroundings = surroundings(home, rules);
+    for (Path file : exercises(home)) {
+      run(surroundings, "assess", file.toString());
+      run(surroundings, "assess", "--format", "json", file.toString());
+    }
+    String glued = home.resolve("cases/exercises/showjumper-torn-side.yaml").toString();
+    run(surroundings, "plan", glued, "--technique", "glue-on");
+    run(surroundings, "why", glued, "glue-on");
+    run(surroundings, "confidence", glued, "--runs", "100");
+    run(surroundings, "rules", "list");
+    run(surroundings, "rules", "show", "N003");
+    run(surroundings, "--help");
+    run(surroundings, "--version");
+  }
+
+  private static List<Path> exercises(Path home) throws IOException {
+    try (Stream<Path> files = Files.list(home.resolve("cases/exercises"))) {
+      return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+    }
+  }
+
+  private static Surroundings surroundings(Path home, RuleSource rules) {
+    OutputStream nowhere = OutputStream.nullOutputStream();
+    return new Surroundings(
+        new ByteArrayInputStream(new byte[0]),
+        nowhere,
+        new PrintStream(nowhere),
+        Map.of(),
+        false,
+        home,
+        rules);
+  }
+
+  private static void run(Surroundings surroundings, String... command) {
+    if (Hornbook.run(surroundings, command) != 0) {
+      System.exit(1);
+    }
+  }
+}

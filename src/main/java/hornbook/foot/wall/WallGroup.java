@@ -1,0 +1,29 @@
+package hornbook.foot.wall;
+
+import hornbook.assessment.WallState;
+
+/** The states of wall by what they are worth to the farrier, best first. */
+public enum WallGroup {
+  /** Holds a nail. */
+  SOUND,
+  /** Flared, cracked or repaired: bears, but is not sound. */
+  WEAK,
+  /** Separated or crumbling: there, but not to be borne on. */
+  PARTED,
+  /** Broken away or resected. */
+  MISSING;
+
+  public static WallGroup of(WallState state) {
+    return switch (state) {
+      case SOUND -> SOUND;
+      case FLARED, CRACKED, REPAIRED -> WEAK;
+      case SEPARATED, CRUMBLING -> PARTED;
+      case BROKEN_AWAY, RESECTED -> MISSING;
+    };
+  }
+
+  /** Missing or parted. */
+  public boolean defect() {
+    return this == PARTED || this == MISSING;
+  }
+}

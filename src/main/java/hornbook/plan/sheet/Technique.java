@@ -1,0 +1,49 @@
+package hornbook.plan.sheet;
+
+import java.util.Locale;
+
+/** The techniques a sheet can be made for, from least to most intervention. */
+public enum Technique {
+  LEAVE_UNSHOD,
+  LEAVE_OPEN,
+  NAIL_ON,
+  NAIL_ON_ADAPTED,
+  GLUE_ON,
+  CAST_WRAP,
+  PROSTHETIC_WALL;
+
+  /** The name the rule base and the command line use. */
+  public String id() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** The technique of that name, or null. */
+  public static Technique of(String id) {
+    for (Technique one : values()) {
+      if (one.id().equals(id)) {
+        return one;
+      }
+    }
+    return null;
+  }
+
+  /** Whether a shoe goes on, or may go on to what is built. */
+  public boolean shod() {
+    return this != LEAVE_UNSHOD && this != LEAVE_OPEN;
+  }
+
+  /** Whether a nailed shoe is the whole of it. */
+  public boolean nailed() {
+    return this == NAIL_ON || this == NAIL_ON_ADAPTED;
+  }
+
+  /** Whether horn is bonded to or covered. */
+  public boolean covers() {
+    return this == GLUE_ON || this == CAST_WRAP || this == PROSTHETIC_WALL;
+  }
+
+  /** Whether wall is built, and can be built to a wanted depth. */
+  public boolean builds() {
+    return this == CAST_WRAP || this == PROSTHETIC_WALL;
+  }
+}

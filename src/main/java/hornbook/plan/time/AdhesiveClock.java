@@ -1,0 +1,131 @@
+package hornbook.plan.time;
+
+import static hornbook.plan.sheet.ClockStep.Counted.FROM_MIXING;
+import static hornbook.plan.sheet.SheetPart.CLOCK;
+
+import hornbook.assessment.Adhesive;
+import hornbook.plan.figure.Figure;
+import hornbook.plan.figure.FormulaParts;
+import hornbook.plan.figure.Placeholders;
+import hornbook.plan.sheet.SheetDraft;
+import hornbook.plan.work.Building;
+import java.util.List;
+
+/** When an adhesive can be worked, stood on and nailed beside, by its kind and its warmth. */
+final class AdhesiveClock {
+  private final SheetDraft draft;
+  private final Clock clock;
+
+  AdhesiveClock(SheetDraft draft, Clock clock) {
+    this.draft = draft;
+    this.clock = clock;
+  }
+
+  /**
+   * @param thickness of what is built; null where nothing is
+   * @param finishing the handwork once it has set
+   */
+  void write(Figure thickness, Runnable finishing) {
+    Adhesive adhesive = Building.adhesive(draft);
+    if (adhesive == Adhesive.ACRYLIC) {
+      acrylic(finishing);
+    } else if (adhesive == Adhesive.URETHANE) {
+      urethane(finishing);
+    }
+    if (thickness != null) {
+      draft.say(
+          CLOCK,
+          "clock.heat",
+          Placeholders.of("layer", draft.limit("repair.layer"))
+              .and("bone", draft.limit("heat.bone")));
+    }
+  }
+
+  private void acrylic(Runnable finishing) {
+    Figure kept = draft.given().airTemperature();
+    SettingTable table =
+        new SettingTable(
+            draft, "setting time of the acrylic", List.of(row("cool"), row("middle"), row("warm")));
+    Figure set = table.at(kept);
+    Figure share = draft.limit("acrylic.working");
+    clock.step(
+        "step.lay-on",
+        Figure.between(
+            "time to lay the acrylic on",
+            0,
+            set.low() * share.value() / 100,
+            "minutes",
+            "up to {share} of the setting time {set}",
+            FormulaParts.of("share", share).and("set", set)),
+        FROM_MIXING);
+    clock.step(
+        "step.set", SettingTable.spread(draft, set, "time in which the acrylic sets"), FROM_MIXING);
+    finishing.run();
+    if (set.known()) {
+      draft.say(
+          CLOCK,
+          table.covers(kept) ? "clock.acrylic" : "clock.acrylic-beyond",
+          Placeholders.of("set", set).and("kept", kept));
+    }
+    clock.step(
+        "step.weight", scaled("acrylic.first", set, "time until weight may come on"), FROM_MIXING);
+    clock.step(
+        "step.full", scaled("acrylic.full", set, "time until it is fully hard"), FROM_MIXING);
+  }
+
+  private SettingTable.Row row(String name) {
+    return new SettingTable.Row(
+        draft.limit("acrylic." + name + ".kept"), draft.limit("acrylic." + name + ".set"));
+  }
+
+  /** A time kept for the coolest of the table, longer where it is colder, never shorter. */
+  private Figure scaled(String limit, Figure set, String label) {
+    Figure usual = draft.limit(limit);
+    Figure cool = draft.limit("acrylic.cool.set");
+    return Figure.between(
+        label,
+        usual.value() * Math.max(1, set.low() / cool.value()),
+        usual.value() * Math.max(1, set.high() / cool.value()),
+        "minutes",
+        "{usual}, and longer as the setting time {set} is longer than {cool}",
+        FormulaParts.of("usual", usual).and("set", set).and("cool", cool));
+  }
+
+  private void urethane(Runnable finishing) {
+    Figure grip = draft.limit("urethane.grip");
+    clock.step(
+        "step.lay-on",
+        Figure.between(
+            "time to lay the urethane on",
+            0,
+            grip.value(),
+            "minutes",
+            "up to {grip}",
+            FormulaParts.of("grip", grip)),
+        FROM_MIXING);
+    Figure least = draft.limit("urethane.set-least");
+    Figure most = draft.limit("urethane.set-most");
+    Figure set =
+        Figure.between(
+            "time in which the urethane sets",
+            least.value(),
+            most.value(),
+            "minutes",
+            "{least} to {most}",
+            FormulaParts.of("least", least).and("most", most));
+    clock.step("step.set", set, FROM_MIXING);
+    finishing.run();
+    clock.step(
+        "step.weight",
+        Figure.reckoned(
+            "time until weight may come on",
+            most.value(),
+            "minutes",
+            "when it is set, {set} at the latest",
+            FormulaParts.of("set", most)),
+        FROM_MIXING);
+    Figure full = draft.limit("urethane.full");
+    clock.step("step.full", full, FROM_MIXING);
+    draft.say(CLOCK, "clock.urethane");
+  }
+}

@@ -1,0 +1,151 @@
+package hornbook.plan.time;
+
+import static hornbook.plan.sheet.SheetPart.OWNER;
+import static hornbook.plan.sheet.SheetPart.TROT;
+import static hornbook.plan.sheet.SheetPart.VET;
+
+import hornbook.advice.Question;
+import hornbook.assessment.WallCrack;
+import hornbook.assessment.WallStretch;
+import hornbook.foot.Age;
+import hornbook.plan.effect.FootNumbers;
+import hornbook.plan.effect.WallStretches;
+import hornbook.plan.figure.Figure;
+import hornbook.plan.figure.Placeholder;
+import hornbook.plan.figure.Placeholders;
+import hornbook.plan.sheet.SheetDraft;
+import hornbook.rulebook.fact.Urgency;
+import java.time.LocalDate;
+import java.util.List;
+
+/** What the owner, the vet and whoever trots the horse up are told. */
+public final class Aftercare {
+  private static final String FIRST_DAY = "first-day";
+
+  private final SheetDraft draft;
+
+  public Aftercare(SheetDraft draft) {
+    this.draft = draft;
+  }
+
+  public void write(
+      Growing growing, Figure full, FootNumbers before, FootNumbers after, int nails) {
+    owner(growing, full);
+    vet(before, after, nails);
+    trot(nails);
+  }
+
+  /** Ten lines, whatever the technique. */
+  private void owner(Growing growing, Figure full) {
+    draft.say(OWNER, "owner.lame");
+    draft.say(OWNER, "owner.heat");
+    for (String line : special()) {
+      if (line.equals(FIRST_DAY)) {
+        firstDay(full);
+      } else {
+        draft.say(OWNER, "owner." + line);
+      }
+    }
+    draft.say(OWNER, "owner.pick-out");
+    draft.say(OWNER, "owner.nothing-on");
+    draft.say(OWNER, young() ? "owner.foal" : "owner.work");
+    draft.say(OWNER, "owner.tetanus");
+    LocalDate next = growing.nextVisit();
+    if (next == null) {
+      draft.say(OWNER, "owner.next-days", "days", growing.interval());
+    } else {
+      draft.say(OWNER, "owner.next", "day", new Placeholder.On(next));
+    }
+  }
+
+  private boolean young() {
+    return Age.days(draft.assessment().horse()).high() < draft.readings().limits().grownDays();
+  }
+
+  private void firstDay(Figure full) {
+    if (full == null) {
+      draft.say(OWNER, "owner.first-day-unknown");
+    } else {
+      draft.say(OWNER, "owner.first-day", "full", full);
+    }
+  }
+
+  /** The three lines that belong to the technique. */
+  private List<String> special() {
+    return switch (draft.technique()) {
+      case LEAVE_UNSHOD -> List.of("soft-ground", "chips", "footsore");
+      case LEAVE_OPEN -> List.of("dry-standing", "brush-out", "smell");
+      case NAIL_ON, NAIL_ON_ADAPTED -> List.of("next-day", "clenches", "loose-shoe");
+      case GLUE_ON -> List.of(FIRST_DAY, "wet", "loose-bond");
+      case CAST_WRAP -> List.of("wrap-daily", "wet", "wrap-off");
+      case PROSTHETIC_WALL -> List.of(FIRST_DAY, "wet", "edges");
+    };
+  }
+
+  private void vet(FootNumbers before, FootNumbers after, int nails) {
+    draft.say(
+        VET,
+        "vet.done",
+        Placeholders.of("technique", new Placeholder.Word(label()))
+            .and("limb", new Placeholder.Word(draft.assessed().limb().word())));
+    for (WallStretch lost : new WallStretches(draft).lost()) {
+      if (lost.height() != null) {
+        draft.say(
+            VET,
+            "vet.defect",
+            Placeholders.of("place", WallStretches.place(lost))
+                .and("height", draft.given().height(lost)));
+      }
+    }
+    cracks();
+    if (nails > 0) {
+      draft.say(VET, "vet.nails", "nails", Figure.measured("nails driven", nails, "", null));
+    }
+    if (after.toeAngle().known()) {
+      draft.say(
+          VET,
+          "vet.angle",
+          Placeholders.of("before", before.toeAngle()).and("after", after.toeAngle()));
+    }
+    if (draft.technique().covers()) {
+      draft.say(VET, "vet.covered");
+    }
+    if (draft.readings().measures().palmarAngle() == null) {
+      draft.say(VET, "vet.no-images");
+    }
+    boolean called =
+        draft.foot().urgency().map(urgency -> urgency.compareTo(Urgency.DAYS) <= 0).orElse(false);
+    boolean unseen = draft.foot().questions().stream().anyMatch(Question::provisional);
+    draft.say(VET, called ? "vet.referral" : unseen ? "vet.unseen" : "vet.sound");
+  }
+
+  private void cracks() {
+    List<WallCrack> cracks = draft.assessed().cracks();
+    if (cracks == null) {
+      return;
+    }
+    for (WallCrack crack : cracks) {
+      if (crack.place() != null) {
+        draft.say(VET, "vet.crack", "place", new Placeholder.Word(crack.place().word()));
+      }
+    }
+  }
+
+  private String label() {
+    return draft.advice().rulebook().technique(draft.technique().id()).label();
+  }
+
+  private void trot(int nails) {
+    draft.say(TROT, "trot.stand");
+    draft.say(TROT, "trot.straight");
+    draft.say(TROT, "trot.turn");
+    draft.say(TROT, "trot.land");
+    if (nails > 0) {
+      draft.say(TROT, "trot.nails");
+    }
+    if (draft.technique().covers()) {
+      draft.say(TROT, "trot.hairline");
+    }
+    draft.say(TROT, "trot.fit-for-work");
+  }
+}

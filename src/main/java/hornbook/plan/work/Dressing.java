@@ -1,0 +1,165 @@
+package hornbook.plan.work;
+
+import static hornbook.plan.sheet.SheetPart.DRESS;
+
+import hornbook.assessment.WallStretch;
+import hornbook.assessment.word.Shoeing;
+import hornbook.foot.BuildDepth;
+import hornbook.foot.shape.SideProfile;
+import hornbook.plan.figure.Figure;
+import hornbook.plan.figure.FormulaParts;
+import hornbook.plan.figure.Placeholder;
+import hornbook.plan.figure.Placeholders;
+import hornbook.plan.sheet.MeasuredFigures;
+import hornbook.plan.sheet.SheetDraft;
+import java.util.List;
+
+/** What comes off the foot, how much of it, and what is left alone. */
+public final class Dressing {
+  private final SheetDraft draft;
+  private final MeasuredFigures given;
+  private Figure setBack;
+  private Figure heelsDown;
+
+  public Dressing(SheetDraft draft) {
+    this.draft = draft;
+    this.given = draft.given();
+  }
+
+  /** How far behind the foremost point the foot is to break over; unknown or null for none. */
+  public Figure setBack() {
+    return setBack;
+  }
+
+  /** Horn taken off the heels along the wall; null for none. */
+  public Figure heelsDown() {
+    return heelsDown;
+  }
+
+  public void write() {
+    oldShoe();
+    draft.say(DRESS, "dress.clean");
+    List<WallStretch> wall = draft.assessed().wall();
+    if (wall == null) {
+      draft.ask(given.path("wall"), "what dead horn and flare come off");
+    } else {
+      wall.forEach(this::stretch);
+    }
+    cracks();
+    setBack = new ToeDressing(draft).write();
+    heels();
+    draft.say(DRESS, "dress.level");
+    draft.say(DRESS, "dress.keep-off");
+    if (draft.found("flat-sole") || draft.found("dropped-sole") || draft.found("thin-sole")) {
+      draft.say(DRESS, "dress.thin-sole");
+    }
+    draft.say(DRESS, draft.technique().shod() ? "dress.no-rasp" : "dress.round");
+  }
+
+  private void oldShoe() {
+    Shoeing shoeing = draft.assessed().shoeing();
+    if (shoeing != null && shoeing != Shoeing.UNSHOD) {
+      draft.say(DRESS, "dress.off-" + shoeing.word());
+    } else if (shoeing == Shoeing.UNSHOD && Boolean.TRUE.equals(draft.assessed().lostShoe())) {
+      draft.say(DRESS, "dress.off-lost");
+    }
+  }
+
+  private void stretch(WallStretch stretch) {
+    if (stretch.side() == null
+        || stretch.from() == null
+        || stretch.to() == null
+        || stretch.state() == null) {
+      return;
+    }
+    Placeholder place = new Placeholder.Place(stretch.side(), stretch.from(), stretch.to());
+    Figure height = given.height(stretch);
+    switch (stretch.state()) {
+      case SEPARATED, CRUMBLING -> parted(place, height);
+      case BROKEN_AWAY -> draft.say(DRESS, "dress.broken", "place", place);
+      case RESECTED -> draft.say(DRESS, "dress.resected", "place", place);
+      case CRACKED -> draft.say(DRESS, "dress.cracked", "place", place);
+      case REPAIRED -> draft.say(DRESS, "dress.repaired", "place", place);
+      case FLARED -> draft.known(given.flare(stretch));
+      case SOUND -> {
+        // nothing comes off sound wall but what stands out of line
+      }
+    }
+    if (stretch.flare() != null && stretch.flare() > 0) {
+      flare(stretch, place);
+    }
+  }
+
+  private void parted(Placeholder place, Figure height) {
+    if (height.known()) {
+      draft.say(DRESS, "dress.dead", Placeholders.of("place", place).and("height", height));
+    } else {
+      draft.known(height);
+      draft.say(DRESS, "dress.dead-unprobed", "place", place);
+    }
+  }
+
+  private void flare(WallStretch stretch, Placeholder place) {
+    Figure flare = given.flare(stretch);
+    draft.say(DRESS, "dress.flare", Placeholders.of("place", place).and("flare", flare));
+    Figure thickness = given.thickness(stretch);
+    Figure left =
+        Figure.reckoned(
+            "wall left at the ground when the flare is off",
+            thickness.value() - flare.value(),
+            "mm",
+            "wall {thickness} - flare {flare}",
+            FormulaParts.of("thickness", thickness).and("flare", flare));
+    Figure least = draft.limit("nails.wall.least");
+    if (draft.known(left) && left.value() < least.value()) {
+      draft.say(DRESS, "dress.flare-thin", Placeholders.of("left", left).and("least", least));
+    }
+  }
+
+  private void cracks() {
+    if (draft.found("surface-crack")) {
+      draft.say(DRESS, "dress.crack-low");
+    } else if (draft.found("weak-crack") || draft.found("living-crack")) {
+      draft.say(DRESS, "dress.crack");
+    }
+  }
+
+  private void heels() {
+    if (draft.found("club-foot-grade-1") || draft.found("club-foot-grade-2")) {
+      draft.say(DRESS, "dress.club");
+    } else if (draft.found("broken-forward")) {
+      lowerHeels();
+    } else if (draft.found("low-heels") || draft.found("under-run-heels")) {
+      draft.say(DRESS, "dress.low-heels");
+    } else {
+      draft.say(DRESS, "dress.heels");
+    }
+  }
+
+  /** Toward the pastern, but no more at one visit than the limit. */
+  private void lowerHeels() {
+    SideProfile profile = draft.readings().profile();
+    Figure most = draft.limit("change.per-visit-forward");
+    Figure toe = given.toeAngle();
+    Figure pastern = given.pasternAngle();
+    double aim = Math.max(pastern.value(), toe.value() - most.value());
+    Figure angle =
+        Figure.reckoned(
+            "toe angle after the heels are lowered",
+            aim,
+            "deg",
+            "pastern {pastern}, but no more than {most} off {toe} at one visit",
+            FormulaParts.of("pastern", pastern).and("most", most).and("toe", toe));
+    heelsDown =
+        Figure.reckoned(
+            "heels to be lowered, along the wall",
+            -BuildDepth.heelForAngle(profile, aim, 0),
+            "mm",
+            "bearing length {bearing} x sin({toe} - {angle}) / sin({angle})",
+            FormulaParts.of("bearing", given.bearingLength()).and("toe", toe).and("angle", angle));
+    draft.say(
+        DRESS,
+        "dress.lower-heels",
+        Placeholders.of("heels", heelsDown).and("toe", toe).and("angle", angle));
+  }
+}

@@ -1,0 +1,260 @@
+package hornbook.plan.work;
+
+import static hornbook.plan.sheet.SheetPart.BUILD;
+
+import hornbook.assessment.WallStretch;
+import hornbook.foot.shape.GroundOutline;
+import hornbook.plan.effect.WallStretches;
+import hornbook.plan.figure.Figure;
+import hornbook.plan.figure.FormulaParts;
+import hornbook.plan.figure.Placeholders;
+import hornbook.plan.sheet.MeasuredFigures;
+import hornbook.plan.sheet.SheetDraft;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Casting tape in turns round the wall. */
+final class Wrapping {
+  private final SheetDraft draft;
+  private final MeasuredFigures given;
+  private final List<Figure> materials;
+
+  Wrapping(SheetDraft draft, List<Figure> materials) {
+    this.draft = draft;
+    this.given = draft.given();
+    this.materials = materials;
+  }
+
+  /** Writes it, and gives the thickness of the wrap. */
+  Figure write() {
+    Figure thickness = thickness();
+    Figure toe = cover("height to cover at the toe", given.toeLength());
+    Figure heel = cover("height to cover at the heels", given.heelLength());
+    Figure clear = draft.limit("hairline.most");
+    draft.say(
+        BUILD, "wrap.extent", Placeholders.of("toe", toe).and("heel", heel).and("clear", clear));
+    Figure layer = given.layerThickness();
+    Figure layers =
+        Figure.reckoned(
+            "layers of tape",
+            Math.ceil(thickness.value() / layer.value()),
+            "",
+            "thickness {thickness} / layer {layer}, rounded up",
+            FormulaParts.of("thickness", thickness).and("layer", layer));
+    draft.say(BUILD, "wrap.thickness", "thickness", thickness);
+    draft.say(BUILD, "wrap.layers", "layers", layers);
+    bounds(thickness);
+    List<Figure> fills = losses(thickness);
+    Figure stays = stays(thickness);
+    tape(layers, band(toe, heel, stays), fills);
+    draft.say(BUILD, "wrap.overlap", "overlap", draft.limit("wrap.overlap"));
+    draft.say(BUILD, "wrap.set-down");
+    draft.say(BUILD, "wrap.cut-out", "stays", stays);
+    draft.say(BUILD, "wrap.opening", "opening", draft.limit("wrap.opening"));
+    return thickness;
+  }
+
+  private Figure thickness() {
+    if (draft.wishes().add() != null) {
+      return Figure.measured("thickness of the wrap", draft.wishes().add(), "mm", null);
+    }
+    Figure least = draft.limit("wrap.thickness-least");
+    Figure most = draft.limit("wrap.thickness-most");
+    return Figure.reckoned(
+        "thickness of the wrap",
+        (least.value() + most.value()) / 2,
+        "mm",
+        "midway between {least} and {most}",
+        FormulaParts.of("least", least).and("most", most));
+  }
+
+  private Figure cover(String label, Figure wall) {
+    Figure clear = draft.limit("hairline.most");
+    return Figure.reckoned(
+        label,
+        wall.value() - clear.value(),
+        "mm",
+        "wall {wall} - clearance {clear}",
+        FormulaParts.of("wall", wall).and("clear", clear));
+  }
+
+  private void bounds(Figure thickness) {
+    Figure least = draft.limit("wrap.thickness-least");
+    Figure most = draft.limit("wrap.thickness-most");
+    if (thickness.value() < least.value()) {
+      draft.say(BUILD, "wrap.thin", Placeholders.of("thickness", thickness).and("least", least));
+    } else if (thickness.value() > most.value()) {
+      draft.say(BUILD, "wrap.thick", Placeholders.of("thickness", thickness).and("most", most));
+    }
+  }
+
+  /** Gives the tape that fills each loss. */
+  private List<Figure> losses(Figure thickness) {
+    List<Figure> fills = new ArrayList<>();
+    WallStretches walls = new WallStretches(draft);
+    for (WallStretch lost : walls.lost()) {
+      Figure wall = walls.thickness(lost);
+      Figure deep =
+          Figure.reckoned(
+              "thickness over the loss",
+              thickness.value() + wall.value(),
+              "mm",
+              "wrap {thickness} + lost wall {wall}",
+              FormulaParts.of("thickness", thickness).and("wall", wall));
+      draft.say(
+          BUILD,
+          "wrap.loss",
+          Placeholders.of("place", WallStretches.place(lost))
+              .and("height", given.height(lost))
+              .and("deep", deep));
+      fills.add(fill(lost, wall));
+    }
+    return fills;
+  }
+
+  private Figure fill(WallStretch lost, Figure wall) {
+    Figure length = Figure.measured("length of the loss", lost.to() - lost.from(), "mm", null);
+    Figure height = given.height(lost);
+    Figure width = given.tapeWidth();
+    Figure layer = given.layerThickness();
+    return Figure.reckoned(
+        "tape to fill the loss",
+        length.value() * height.value() * wall.value() / (width.value() * layer.value()),
+        "mm",
+        "{length} x {height} x {wall} / (tape {width} x layer {layer})",
+        FormulaParts.of("length", length)
+            .and("height", height)
+            .and("wall", wall)
+            .and("width", width)
+            .and("layer", layer));
+  }
+
+  /** From the clearance down the wall and under it, as the tape runs. */
+  private static Figure band(Figure toe, Figure heel, Figure stays) {
+    return Figure.reckoned(
+        "mean height of the band, wall and ground face",
+        (toe.value() + heel.value()) / 2 + stays.value(),
+        "mm",
+        "mean of {toe} at the toe and {heel} at the heels + {stays} under the foot",
+        FormulaParts.of("toe", toe).and("heel", heel).and("stays", stays));
+  }
+
+  private void tape(Figure layers, Figure height, List<Figure> fills) {
+    Figure width = given.tapeWidth();
+    Figure turns =
+        Figure.reckoned(
+            "turns of tape",
+            Math.ceil(layers.value() * height.value() / width.value()),
+            "",
+            "{layers} layers x band {height} / tape {width}, rounded up",
+            FormulaParts.of("layers", layers).and("height", height).and("width", width));
+    Figure girth = girth();
+    Figure waste = draft.limit("waste.tape");
+    FormulaParts parts = FormulaParts.of("turns", turns).and("girth", girth);
+    StringBuilder formula = new StringBuilder("{turns} turns x {girth} round");
+    double filling = 0;
+    for (int i = 0; i < fills.size(); i++) {
+      parts.and("fill" + (i + 1), fills.get(i));
+      formula.append(" + {fill").append(i + 1).append("}");
+      filling += fills.get(i).value();
+    }
+    Figure net =
+        Figure.reckoned(
+            "casting tape on the foot",
+            (turns.value() * girth.value() + filling) / 1000,
+            "m",
+            formula.toString(),
+            parts);
+    Figure length =
+        Figure.reckoned(
+            "casting tape in hand",
+            net.value() * (1 + waste.value() / 100),
+            "m",
+            "{net} and {waste} on top",
+            FormulaParts.of("net", net).and("waste", waste));
+    draft.say(BUILD, "wrap.turns", Placeholders.of("turns", turns).and("length", length));
+    if (!length.known()) {
+      return;
+    }
+    materials.add(length);
+    rolls(length);
+    weight(net, width);
+  }
+
+  private void rolls(Figure length) {
+    Figure roll = given.rollLength();
+    Figure rolls =
+        Figure.reckoned(
+            "rolls of casting tape",
+            Math.ceil(length.value() * 1000 / roll.value()),
+            "",
+            "{length} / {roll} a roll, rounded up",
+            FormulaParts.of("length", length).and("roll", roll));
+    if (!draft.known(rolls)) {
+      return;
+    }
+    materials.add(rolls);
+    Integer held = draft.assessment().kit().wrap().rolls();
+    if (held == null) {
+      draft.ask("kit.wrap.rolls", "whether there is tape enough in the van");
+    } else if (held < rolls.value()) {
+      Figure have = Figure.measured("rolls in the van", held, "", "kit.wrap.rolls");
+      draft.say(BUILD, "wrap.short", Placeholders.of("held", have).and("rolls", rolls));
+    }
+  }
+
+  private void weight(Figure net, Figure width) {
+    Figure layer = given.layerThickness();
+    Figure density = draft.limit("density.tape");
+    Figure weight =
+        Figure.reckoned(
+            "weight of the wrap on the foot",
+            net.value() * width.value() * layer.value() * density.value(),
+            "g",
+            "{net} x tape {width} x layer {layer} x {density}",
+            FormulaParts.of("net", net)
+                .and("width", width)
+                .and("layer", layer)
+                .and("density", density));
+    if (draft.known(weight)) {
+      materials.add(weight);
+    }
+  }
+
+  /** Round the middle of the wall: the mean of hairline and ground edge. */
+  private Figure girth() {
+    Figure ground = groundGirth();
+    Figure coronet = given.coronetGirth();
+    return Figure.reckoned(
+        "girth of the wall at mid-height",
+        (ground.value() + coronet.value()) / 2,
+        "mm",
+        "mean of hairline {coronet} and ground edge {ground}",
+        FormulaParts.of("coronet", coronet).and("ground", ground));
+  }
+
+  private Figure groundGirth() {
+    GroundOutline outline = draft.readings().outline();
+    return Figure.reckoned(
+        "girth of the ground edge",
+        outline == null ? Double.NaN : 2 * outline.edgeLength() + outline.heelWidth(),
+        "mm",
+        "outline of a foot {width} wide on a bearing length of {bearing}, closed across the"
+            + " heels, {heels} of the width apart",
+        FormulaParts.of("width", given.width())
+            .and("bearing", given.bearingLength())
+            .and("heels", draft.limit("outline.heel-width")));
+  }
+
+  /** What may stay on the ground face: wrap, wall, and a rim of sole. */
+  private Figure stays(Figure thickness) {
+    Figure wall = new WallStretches(draft).thickest();
+    Figure rim = draft.limit("fit.sole-rim");
+    return Figure.reckoned(
+        "ground face that stays covered, from the outer edge in",
+        thickness.value() + wall.value() + rim.value(),
+        "mm",
+        "wrap {thickness} + wall {wall} + rim of sole {rim}",
+        FormulaParts.of("thickness", thickness).and("wall", wall).and("rim", rim));
+  }
+}

@@ -1,0 +1,73 @@
+package hornbook.report.advice;
+
+import hornbook.advice.Advice;
+import hornbook.advice.FootAdvice;
+import hornbook.assessment.quantity.Units;
+import hornbook.report.page.Section;
+import hornbook.report.page.Section.Item;
+import hornbook.report.words.Detail;
+import hornbook.report.words.PageContext;
+import hornbook.report.words.Sentence;
+
+/** Writes the whole of the advice as Markdown, for a record or a letter. */
+public final class AdviceMarkdown {
+  private AdviceMarkdown() {}
+
+  /** Everything {@link Detail#FULL} tells. */
+  public static String render(Advice advice, Units units) {
+    return render(advice, units, Detail.FULL);
+  }
+
+  /** As much as asked for. */
+  public static String render(Advice advice, Units units, Detail detail) {
+    PageContext told = PageContext.of(advice, units, detail);
+    StringBuilder page = new StringBuilder();
+    page.append("# Hornbook advice: ").append(escaped(PageHead.title(advice))).append("\n\n");
+    String facts = PageHead.facts(advice, told.phrases());
+    if (!facts.isEmpty()) {
+      page.append(escaped(facts)).append("\n\n");
+    }
+    page.append("> ").append(escaped(PageHead.SAFETY)).append('\n');
+    PracticePart.of(told).forEach(practice -> section(practice, "## ", page));
+    for (FootAdvice foot : advice.feet()) {
+      foot(told, foot, page);
+    }
+    return page.append('\n').append(escaped(PageHead.rulebook(advice))).append('\n').toString();
+  }
+
+  private static void foot(PageContext told, FootAdvice foot, StringBuilder page) {
+    Page sections = Page.of(told, foot);
+    page.append("\n## ").append(Sentence.capital(sections.foot())).append('\n');
+    sections.sections().forEach(section -> section(section, "### ", page));
+  }
+
+  private static void section(Section section, String mark, StringBuilder page) {
+    page.append('\n').append(mark).append(escaped(section.heading())).append("\n\n");
+    section.items().forEach(item -> item(item, page));
+  }
+
+  private static void item(Item item, StringBuilder page) {
+    StringBuilder line = new StringBuilder("- ");
+    if (!item.lead().isEmpty()) {
+      String lead = Sentence.capital(item.lead()) + (item.text().isEmpty() ? "" : ":");
+      line.append("**").append(escaped(lead)).append("** ");
+    }
+    Item rest = new Item("", item.text(), item.notes(), item.rule());
+    String text = item.lead().isEmpty() ? Sentence.capital(rest.line()) : rest.line();
+    line.append(escaped(text));
+    page.append(line.toString().stripTrailing()).append('\n');
+    item.notes().forEach(note -> page.append("  - ").append(escaped(note)).append('\n'));
+  }
+
+  /** Text in which nothing is taken for a mark. */
+  public static String escaped(String text) {
+    StringBuilder escaped = new StringBuilder();
+    for (char c : text.toCharArray()) {
+      if ("\\`*_[]<>#|~&".indexOf(c) >= 0) {
+        escaped.append('\\');
+      }
+      escaped.append(c);
+    }
+    return escaped.toString();
+  }
+}

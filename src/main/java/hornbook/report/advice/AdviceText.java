@@ -1,0 +1,82 @@
+package hornbook.report.advice;
+
+import hornbook.advice.Advice;
+import hornbook.advice.FootAdvice;
+import hornbook.report.page.LineWrap;
+import hornbook.report.page.Section;
+import hornbook.report.page.TerminalStyle;
+import hornbook.report.page.TextFit;
+import hornbook.report.page.TextOptions;
+import hornbook.report.page.TextSection;
+import hornbook.report.words.Detail;
+import hornbook.report.words.PageContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Writes advice as plain text for a terminal or a slip of paper. */
+public final class AdviceText {
+  /**
+   * The most lines for one foot; for several feet, so many for each. What a local practice changes
+   * and adds comes on top.
+   */
+  public static final int BRIEF_LINES = 15;
+
+  public static final int USUAL_LINES = 60;
+
+  private AdviceText() {}
+
+  /** The whole page, each line ended by a newline and none wider than asked. */
+  public static String render(Advice advice, TextOptions options) {
+    TerminalStyle paint = options.colour() ? TerminalStyle.TERMINAL : TerminalStyle.NONE;
+    PageContext told = PageContext.of(advice, options.units(), options.detail());
+    List<String> lines = new ArrayList<>();
+    List<String> head = head(told, options, paint);
+    List<String> safety = LineWrap.lines(PageHead.SAFETY, options.width(), "", "");
+    lines.addAll(head);
+    for (Section practice : PracticePart.of(told)) {
+      lines.addAll(new TextSection(practice, options.width(), false).lines(paint));
+    }
+    int shared = head.size() + 1 + safety.size();
+    for (FootAdvice foot : advice.feet()) {
+      lines.addAll(
+          options.detail() == Detail.BRIEF
+              ? BriefText.lines(told, foot, options.width(), paint, BRIEF_LINES - shared)
+              : foot(told, foot, options, paint, USUAL_LINES - shared));
+    }
+    lines.add("");
+    if (options.detail() == Detail.FULL) {
+      lines.addAll(LineWrap.lines(PageHead.rulebook(advice), options.width(), "", "  "));
+    }
+    lines.addAll(safety);
+    return String.join("\n", lines) + "\n";
+  }
+
+  private static List<String> head(PageContext told, TextOptions options, TerminalStyle paint) {
+    List<String> head = new ArrayList<>();
+    LineWrap.lines("Hornbook advice: " + PageHead.title(told.advice()), options.width(), "", "  ")
+        .forEach(line -> head.add(paint.bold(line)));
+    String facts = PageHead.facts(told.advice(), told.phrases());
+    if (!facts.isEmpty() && options.detail() != Detail.BRIEF) {
+      head.addAll(LineWrap.lines(facts, options.width(), "", "  "));
+    }
+    return head;
+  }
+
+  private static List<String> foot(
+      PageContext told, FootAdvice foot, TextOptions options, TerminalStyle paint, int budget) {
+    Page page = Page.of(told, foot);
+    List<TextSection> sections = new ArrayList<>();
+    for (Section section : page.sections()) {
+      sections.add(new TextSection(section, options.width(), sections.isEmpty()));
+    }
+    if (options.detail() == Detail.USUAL) {
+      TextFit.within(budget - 2, sections);
+    }
+    List<String> lines = new ArrayList<>();
+    lines.add("");
+    lines.add(paint.bold("=== " + page.foot().toUpperCase(Locale.ROOT) + " ==="));
+    sections.forEach(section -> lines.addAll(section.lines(paint)));
+    return lines;
+  }
+}

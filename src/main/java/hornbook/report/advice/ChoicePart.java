@@ -1,0 +1,101 @@
+package hornbook.report.advice;
+
+import hornbook.advice.FindingGiven;
+import hornbook.advice.FootAdvice;
+import hornbook.advice.OptionAdvice;
+import hornbook.advice.ReasonGiven;
+import hornbook.advice.Verdict;
+import hornbook.report.page.Section;
+import hornbook.report.page.Section.Item;
+import hornbook.report.page.Section.Kind;
+import hornbook.report.words.DecidingReason;
+import hornbook.report.words.PageContext;
+import hornbook.rulebook.fact.Bearing;
+import hornbook.rulebook.fact.Urgency;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The techniques: the first choice with its reasons, the others in a line each. */
+final class ChoicePart {
+  private final PageContext told;
+  private final OptionLines lines;
+
+  ChoicePart(PageContext told) {
+    this.told = told;
+    this.lines = new OptionLines(told);
+  }
+
+  List<Section> of(FootAdvice foot) {
+    List<Section> sections = new ArrayList<>();
+    sections.add(choice(foot));
+    add(sections, foot, Kind.WORKABLE, "ALSO WORKABLE", Verdict.WORKABLE);
+    add(sections, foot, Kind.WITH_VET, "ONLY WITH THE VET", Verdict.WITH_VET);
+    add(sections, foot, Kind.RULED_OUT, "RULED OUT", Verdict.RULED_OUT);
+    add(sections, foot, Kind.NOT_INDICATED, "NOTHING SPEAKS FOR", Verdict.NOT_INDICATED);
+    return sections;
+  }
+
+  private void add(
+      List<Section> sections, FootAdvice foot, Kind kind, String heading, Verdict verdict) {
+    List<OptionAdvice> some = with(foot, verdict);
+    sections.addAll(
+        Section.unlessEmpty(kind, heading, lines.of(DecidingReason.techniques(foot), some)));
+  }
+
+  private static List<OptionAdvice> with(FootAdvice foot, Verdict verdict) {
+    return foot.techniques().stream().filter(one -> one.verdict() == verdict).toList();
+  }
+
+  private Section choice(FootAdvice foot) {
+    if (foot.firstChoice().isEmpty()) {
+      return new Section(Kind.CHOICE, "NO FIRST CHOICE", List.of(Item.of(whyNone(foot))));
+    }
+    OptionAdvice chosen = foot.firstChoice().get();
+    List<Item> items = new ArrayList<>();
+    for (Bearing bearing : List.of(Bearing.FOR, Bearing.NEEDS, Bearing.AGAINST)) {
+      for (ReasonGiven reason : chosen.reasons()) {
+        if (reason.bearing() == bearing) {
+          items.add(item(reason));
+        }
+      }
+    }
+    return new Section(Kind.CHOICE, Section.CHOSEN + ": " + told.label(chosen.id()), items);
+  }
+
+  private Item item(ReasonGiven reason) {
+    String says = told.phrases().grounded(reason.says(), reason.basis());
+    return new Item(OptionLines.bearing(reason.bearing()), says, List.of(), reason.rule());
+  }
+
+  private String whyNone(FootAdvice foot) {
+    Urgency urgency = foot.urgency().orElse(Urgency.MENTION);
+    if (urgency == Urgency.NOW && with(foot, Verdict.WITH_VET).isEmpty()) {
+      return "Nothing goes on this foot until the vet has seen the horse.";
+    }
+    if (urgency.compareTo(Urgency.TODAY) <= 0) {
+      return "The vet comes first; what goes on the foot is settled with the vet.";
+    }
+    if (!with(foot, Verdict.WORKABLE).isEmpty()) {
+      return "No single technique answers everything found here: " + defects(foot) + ".";
+    }
+    if (!with(foot, Verdict.WITH_VET).isEmpty()) {
+      return "What could be done here is to be settled with the vet first.";
+    }
+    if (!with(foot, Verdict.RULED_OUT).isEmpty()) {
+      return "Nothing the rules know of can be done on this foot as it stands.";
+    }
+    return foot.techniques().get(0).reasons().stream()
+        .filter(reason -> reason.bearing() == Bearing.NEEDS_VET)
+        .findFirst()
+        .map(reason -> told.phrases().grounded(reason.says(), reason.basis()))
+        .orElse("Nothing that was looked at speaks for any technique.");
+  }
+
+  private String defects(FootAdvice foot) {
+    return foot.findings().stream()
+        .filter(FindingGiven::defect)
+        .map(finding -> told.book().findings().get(finding.id()).label())
+        .collect(Collectors.joining("; "));
+  }
+}

@@ -1,0 +1,51 @@
+package hornbook.report.advice;
+
+import hornbook.advice.FindingGiven;
+import hornbook.advice.FootAdvice;
+import hornbook.report.page.Section;
+import hornbook.report.page.Section.Item;
+import hornbook.report.page.Section.Kind;
+import hornbook.report.words.Detail;
+import hornbook.report.words.PageContext;
+import hornbook.rulebook.FindingKind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** What was found on the foot: first what the technique has to answer. */
+final class FoundPart {
+  /** Topics whose findings are steps on the way to a technique, told by name alone. */
+  private static final Set<String> STEPS =
+      Set.of("unshod", "nailing", "glue", "wrap", "prosthetic", "referral");
+
+  private final PageContext told;
+
+  FoundPart(PageContext told) {
+    this.told = told;
+  }
+
+  List<Section> of(FootAdvice foot) {
+    List<Item> items = new ArrayList<>();
+    List<Item> shape = new ArrayList<>();
+    List<String> steps = new ArrayList<>();
+    for (FindingGiven finding : foot.findings()) {
+      FindingKind kind = told.book().findings().get(finding.id());
+      boolean step = STEPS.contains(kind.topic()) && !kind.defect();
+      if (step && told.detail() != Detail.FULL) {
+        steps.add(kind.label());
+      } else {
+        (kind.defect() ? items : shape).add(found(finding, kind));
+      }
+    }
+    items.addAll(shape);
+    if (!steps.isEmpty()) {
+      items.add(Item.of(String.join("; ", steps) + "."));
+    }
+    return Section.unlessEmpty(Kind.FOUND, "FOUND", items);
+  }
+
+  private Item found(FindingGiven finding, FindingKind kind) {
+    String says = told.phrases().grounded(finding.says(), told.rule(finding.rule()).basis());
+    return new Item(kind.label(), says, List.of(), finding.rule());
+  }
+}

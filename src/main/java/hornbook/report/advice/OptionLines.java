@@ -1,0 +1,106 @@
+package hornbook.report.advice;
+
+import hornbook.advice.OptionAdvice;
+import hornbook.advice.Verdict;
+import hornbook.report.page.Section.Item;
+import hornbook.report.words.DecidingReason;
+import hornbook.report.words.Detail;
+import hornbook.report.words.PageContext;
+import hornbook.report.words.Sentence;
+import hornbook.rulebook.fact.Bearing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Techniques or supports in a line each, those that one rule decides together. */
+final class OptionLines {
+  private final PageContext told;
+
+  OptionLines(PageContext told) {
+    this.told = told;
+  }
+
+  List<Item> of(DecidingReason deciding, List<OptionAdvice> all) {
+    if (told.detail() == Detail.FULL) {
+      return all.stream().map(this::inFull).toList();
+    }
+    List<Item> items = new ArrayList<>();
+    for (Map.Entry<String, List<OptionAdvice>> one : deciding.byRule(all).entrySet()) {
+      List<OptionAdvice> together = one.getValue();
+      String labels =
+          together.stream()
+              .map(judged -> told.label(judged.id()))
+              .collect(Collectors.joining(", "));
+      items.add(
+          one.getKey().isEmpty() ? Item.of(labels, "") : decided(labels, together, one.getKey()));
+    }
+    return items;
+  }
+
+  /** Every reason by its title, those of one bearing in a line. */
+  private Item inFull(OptionAdvice judged) {
+    List<String> notes = new ArrayList<>();
+    Bearing[] weightiest = Bearing.values();
+    for (int i = weightiest.length - 1; i >= 0; i--) {
+      Bearing bearing = weightiest[i];
+      String titles =
+          judged.reasons().stream()
+              .filter(reason -> reason.bearing() == bearing)
+              .map(reason -> told.title(reason.rule()))
+              .collect(Collectors.joining("; "));
+      if (!titles.isEmpty()) {
+        notes.add(Sentence.capital(bearing(bearing)) + ": " + titles);
+      }
+    }
+    return new Item(told.label(judged.id()), "", notes, null);
+  }
+
+  /** The title of the rule that decides; for one that stands alone, how many more say the same. */
+  private Item decided(String labels, List<OptionAdvice> together, String rule) {
+    OptionAdvice first = together.get(0);
+    Bearing bearing =
+        first.reasons().stream()
+            .filter(one -> one.rule().equals(rule))
+            .findFirst()
+            .orElseThrow()
+            .bearing();
+    boolean told = first.verdict() == Verdict.WITH_VET || first.verdict() == Verdict.RULED_OUT;
+    String lead =
+        told && technique(first)
+            ? labels
+            : labels + ", " + (bearing == Bearing.NEEDS ? "but first" : bearing(bearing));
+    String more = together.size() == 1 ? more(first, bearing) : "";
+    return new Item(lead, this.told.title(rule) + more, List.of(), rule);
+  }
+
+  private boolean technique(OptionAdvice judged) {
+    return told.book().technique(judged.id()) != null;
+  }
+
+  private String more(OptionAdvice judged, Bearing bearing) {
+    long more = count(judged, bearing) - 1;
+    long against = bearing == Bearing.FOR ? count(judged, Bearing.AGAINST) : 0;
+    String said = more > 0 ? ", and " + more + " more" : "";
+    boolean open = judged.verdict() == Verdict.WORKABLE && bearing != Bearing.NEEDS;
+    long needs = open ? count(judged, Bearing.NEEDS) : 0;
+    return said
+        + (against > 0 ? "; against it " + against : "")
+        + (needs > 0 ? "; to do first " + needs : "");
+  }
+
+  private static long count(OptionAdvice judged, Bearing bearing) {
+    return judged.reasons().stream().filter(reason -> reason.bearing() == bearing).count();
+  }
+
+  /** The bearing in plain words. */
+  static String bearing(Bearing bearing) {
+    return switch (bearing) {
+      case FOR -> "for it";
+      case AGAINST -> "against it";
+      case NEEDS -> "first";
+      case NEEDS_VET -> "the vet first";
+      case RULES_OUT -> "ruled out";
+    };
+  }
+}

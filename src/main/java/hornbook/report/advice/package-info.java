@@ -1,0 +1,9 @@
+/**
+ * The advice as text, JSON, HTML and Markdown.
+ *
+ * <p>May use: {@code advice}, {@code assessment}, {@code foot}, {@code interview}, {@code
+ * report.drawing}, {@code report.page}, {@code report.words}, {@code rulebook}.
+ *
+ * <p>Begin with {@link hornbook.report.advice.Page}.
+ */
+package hornbook.report.advice;

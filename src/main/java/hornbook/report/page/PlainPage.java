@@ -1,0 +1,38 @@
+package hornbook.report.page;
+
+/** A page of plain text for an 80-column screen, put together line by line. */
+public final class PlainPage {
+  private static final int WIDTH = TextOptions.USUAL_WIDTH;
+
+  private final StringBuilder text = new StringBuilder();
+
+  /** A heading, with an empty line before it unless it begins the page. */
+  public PlainPage heading(String words) {
+    if (!text.isEmpty()) {
+      text.append('\n');
+    }
+    return hanging(0, 2, words);
+  }
+
+  /** A paragraph, so many columns in. */
+  public PlainPage paragraph(int indent, String words) {
+    return hanging(indent, indent, words);
+  }
+
+  /** A paragraph whose first line begins further left than the others. */
+  public PlainPage hanging(int first, int others, String words) {
+    LineWrap.lines(words.strip(), WIDTH, " ".repeat(first), " ".repeat(others))
+        .forEach(line -> text.append(line).append('\n'));
+    return this;
+  }
+
+  /** A line that is never broken: a command to copy. */
+  public PlainPage asIs(int indent, String line) {
+    text.append(" ".repeat(indent)).append(line).append('\n');
+    return this;
+  }
+
+  public String text() {
+    return text.toString();
+  }
+}

@@ -1,0 +1,74 @@
+package hornbook.report.page;
+
+import hornbook.report.page.Section.Kind;
+import java.util.List;
+
+/**
+ * Brings the sections of a page down to a number of lines, in stages of need: the longest of those
+ * that may still give gives its last item, and says so. What calls the vet gives last.
+ */
+public final class TextFit {
+  private static final int STAGES = 5;
+
+  private TextFit() {}
+
+  public static void within(int budget, List<TextSection> sections) {
+    for (int stage = 0; stage < STAGES && height(sections) > budget; stage++) {
+      while (height(sections) > budget && give(sections, stage)) {
+        continue;
+      }
+    }
+    sections.forEach(section -> growBack(section, budget, sections));
+  }
+
+  /** Makes items whole again as long as there is room. */
+  private static void growBack(TextSection section, int budget, List<TextSection> sections) {
+    while (section.grows() && height(sections) <= budget) {
+      section.grow();
+      if (height(sections) > budget) {
+        section.shrinkByOne();
+        return;
+      }
+    }
+  }
+
+  /** Lets the longest section that can grow shorter do so; false when none can. */
+  private static boolean give(List<TextSection> sections, int stage) {
+    TextSection longest = null;
+    for (TextSection section : sections) {
+      boolean gives = section.shrinks(least(section.kind(), stage));
+      if (gives && (longest == null || section.height() >= longest.height())) {
+        longest = section;
+      }
+    }
+    if (longest == null) {
+      return false;
+    }
+    longest.shrink();
+    return true;
+  }
+
+  private static int height(List<TextSection> sections) {
+    int sum = 0;
+    for (TextSection section : sections) {
+      sum += section.height();
+    }
+    return sum;
+  }
+
+  /** The fewest items that stay whole at each stage of need. */
+  private static int least(Kind kind, int stage) {
+    int all = Integer.MAX_VALUE;
+    return switch (kind) {
+      case FOUND, CAUTIONS -> List.of(5, 3, 2, 1, 0).get(stage);
+      case MEASURES, SUPPORT -> List.of(4, 2, 1, 0, 0).get(stage);
+      case NEXT -> List.of(all, 2, 1, 0, 0).get(stage);
+      case CHOICE -> List.of(all, 4, 3, 2, 1).get(stage);
+      case PRACTICE -> all;
+      case REFERRAL -> List.of(all, all, all, 1, 0).get(stage);
+      case REFERRAL_LATER -> List.of(all, 1, 0, 0, 0).get(stage);
+      case WORKABLE, WITH_VET, RULED_OUT, NOT_INDICATED -> List.of(all, all, 3, 1, 0).get(stage);
+      case PROVISIONAL, INCOMPLETE, SOURCES, REASONS -> all;
+    };
+  }
+}

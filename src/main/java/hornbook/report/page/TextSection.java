@@ -1,0 +1,165 @@
+package hornbook.report.page;
+
+import hornbook.report.page.Section.Item;
+import hornbook.report.page.Section.Kind;
+import hornbook.report.words.Sentence;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * One section as lines of text that can be made shorter: items give way from the end, those that
+ * must not be lost shrink to their title.
+ */
+public final class TextSection {
+  /** Sections that follow the one before without a blank line. */
+  private static final Set<Kind> CLOSE_UP =
+      EnumSet.of(
+          Kind.REFERRAL_LATER,
+          Kind.PROVISIONAL,
+          Kind.WORKABLE,
+          Kind.WITH_VET,
+          Kind.RULED_OUT,
+          Kind.NOT_INDICATED,
+          Kind.MEASURES);
+
+  /** Less urgent calls for the vet that are still named where there is no room to tell of them. */
+  private static final int FEW = 4;
+
+  private final Section section;
+  private final int width;
+  private final boolean first;
+  private final List<List<String>> items;
+  private final int[] heights;
+  private int whole;
+
+  public TextSection(Section section, int width, boolean first) {
+    this.section = section;
+    this.width = width;
+    this.first = first;
+    this.whole = section.items().size();
+    this.heights = new int[whole + 1];
+    this.items = section.items().stream().map(this::wrapped).toList();
+  }
+
+  Kind kind() {
+    return section.kind();
+  }
+
+  /** Whether fewer lines would be left if items gave way, down to so many whole ones. */
+  boolean shrinks(int least) {
+    return shorter() >= least;
+  }
+
+  /** Lets as few items give way as make the section shorter. */
+  void shrink() {
+    whole = shorter();
+  }
+
+  /** Whether some item has given way. */
+  boolean grows() {
+    return whole < section.items().size();
+  }
+
+  /** Makes the next item whole again. */
+  void grow() {
+    whole++;
+  }
+
+  void shrinkByOne() {
+    whole--;
+  }
+
+  /** The most whole items with which the section is shorter than it is now, or -1. */
+  private int shorter() {
+    int now = whole;
+    int height = height();
+    do {
+      whole--;
+    } while (whole >= 0 && height() >= height);
+    int shorter = whole;
+    whole = now;
+    return shorter;
+  }
+
+  /** Lines the section takes, with the blank one before it. */
+  int height() {
+    if (heights[whole] == 0) {
+      heights[whole] = lines(TerminalStyle.NONE).size();
+    }
+    return heights[whole];
+  }
+
+  public List<String> lines(TerminalStyle paint) {
+    List<String> lines = new ArrayList<>();
+    if (!first && !CLOSE_UP.contains(section.kind())) {
+      lines.add("");
+    }
+    if (whole == 0 && !refers()) {
+      headed(" " + section.items().size() + " more with --full", paint, lines);
+    } else if (section.inOne() && whole == 1) {
+      headed(" " + section.items().get(0).line(), paint, lines);
+    } else {
+      headed("", paint, lines);
+      items(lines);
+    }
+    return lines;
+  }
+
+  /** The heading, with a text that runs on behind it. */
+  private void headed(String runOn, TerminalStyle paint, List<String> lines) {
+    String heading = section.heading() + (runOn.isEmpty() ? "" : ":");
+    List<String> wrapped = LineWrap.lines(heading + runOn, width, "", "  ");
+    boolean alone = runOn.isEmpty();
+    for (int i = 0; i < wrapped.size(); i++) {
+      String line = wrapped.get(i);
+      if (alone) {
+        lines.add(paint.heading(section.kind(), line));
+      } else if (i == 0 && line.startsWith(heading)) {
+        lines.add(paint.heading(section.kind(), heading) + line.substring(heading.length()));
+      } else {
+        lines.add(line);
+      }
+    }
+  }
+
+  private void items(List<String> lines) {
+    items.subList(0, whole).forEach(lines::addAll);
+    lines.addAll(given());
+  }
+
+  private List<String> wrapped(Item item) {
+    List<String> lines =
+        new ArrayList<>(LineWrap.lines(Sentence.capital(item.line()), width, "- ", "  "));
+    for (String note : item.notes()) {
+      lines.addAll(LineWrap.lines(note, width, "  ", "  "));
+    }
+    return lines;
+  }
+
+  /** What stands in place of the items that gave way. */
+  private List<String> given() {
+    List<Item> gone = section.items().subList(whole, section.items().size());
+    if (gone.isEmpty()) {
+      return List.of();
+    }
+    if (!refers()) {
+      return List.of("  and " + gone.size() + " more: --full");
+    }
+    int named = section.kind() == Kind.REFERRAL ? gone.size() : Math.min(FEW, gone.size());
+    int more = gone.size() - named;
+    String titles =
+        gone.stream()
+            .limit(named)
+            .map(item -> item.brief().line())
+            .collect(Collectors.joining("; "));
+    String end = more > 0 ? "; and " + more + " more: --full" : ". More on this: --full";
+    return LineWrap.lines(titles + end, width, "- ", "  ");
+  }
+
+  private boolean refers() {
+    return section.kind() == Kind.REFERRAL || section.kind() == Kind.REFERRAL_LATER;
+  }
+}

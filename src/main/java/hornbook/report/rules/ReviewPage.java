@@ -1,0 +1,114 @@
+package hornbook.report.rules;
+
+import hornbook.assessment.quantity.Units;
+import hornbook.report.advice.AdviceMarkdown;
+import hornbook.report.page.Markup;
+import hornbook.report.words.Citations;
+import hornbook.report.words.Phrases;
+import hornbook.report.words.RuleWords;
+import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.fact.Basis;
+import hornbook.rulebook.fact.Limit;
+import hornbook.study.review.Review;
+import hornbook.study.review.ReviewRow;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The questionnaire on the limits as a page to print and fill in by hand. */
+public final class ReviewPage {
+  private static final String TITLE = "Hornbook: limits to be looked over by the trade";
+
+  private static final List<String> ASKED =
+      List.of(
+          "Each line is a number the program holds feet to. Say whether it is right where you work; if"
+              + " not, write the value you hold to and why.",
+          "The first have no book behind them, only practice or memory: your experience counts most"
+              + " there. Leave out what you have no view on.",
+          "Name: ______________________________   Years in the trade: ______");
+
+  private static final List<String> HEAD =
+      List.of("Limit", "Now", "From", "Right?", "Your value", "Comment");
+
+  private final Phrases phrases;
+  private final Citations citations;
+  private final List<ReviewRow> rows;
+
+  private ReviewPage(Rulebook book) {
+    this.phrases = new Phrases(book, Units.MM);
+    this.citations = new Citations(book);
+    this.rows = Review.of(book);
+  }
+
+  /** As Markdown. */
+  public static String markdown(Rulebook book) {
+    return new ReviewPage(book).markdown();
+  }
+
+  /** As a page for a browser, to print. */
+  public static String html(Rulebook book) {
+    return new ReviewPage(book).html();
+  }
+
+  private String markdown() {
+    StringBuilder page = new StringBuilder("# " + TITLE + "\n\n");
+    ASKED.forEach(line -> page.append(AdviceMarkdown.escaped(line)).append("\n\n"));
+    Basis basis = null;
+    for (ReviewRow row : rows) {
+      if (row.limit().basis() != basis) {
+        basis = row.limit().basis();
+        page.append("\n## Basis: ").append(basis.word()).append("\n\n| ");
+        page.append(String.join(" | ", HEAD)).append(" |\n").append("| --- ".repeat(HEAD.size()));
+        page.append("|\n");
+      }
+      page.append("| ");
+      cells(row).forEach(cell -> page.append(AdviceMarkdown.escaped(cell)).append(" | "));
+      page.setLength(page.length() - 1);
+      page.append('\n');
+    }
+    return page.toString();
+  }
+
+  private String html() {
+    Markup page = new Markup();
+    page.raw("<!DOCTYPE html>\n").open("html", "lang", "en-GB").line().open("head").line();
+    page.open("meta", "charset", "utf-8").element("title", TITLE).open("style");
+    page.raw(
+        "body{font-family:sans-serif;font-size:10pt}table{border-collapse:collapse;width:100%}");
+    page.raw("td,th{border:1px solid #666;padding:.3em;text-align:left;vertical-align:top}");
+    page.raw(
+        "td:nth-child(n+4){min-width:5em}td:last-child{width:24%}tr{break-inside:avoid}thead{display:table-header-group}");
+    page.close("style").line().close("head").line().open("body").line();
+    page.element("h1", TITLE).line();
+    ASKED.forEach(line -> page.element("p", line).line());
+    Basis basis = null;
+    for (ReviewRow row : rows) {
+      if (row.limit().basis() != basis) {
+        if (basis != null) {
+          page.close("tbody").close("table").line();
+        }
+        basis = row.limit().basis();
+        page.element("h2", "Basis: " + basis.word()).line().open("table").open("thead").open("tr");
+        HEAD.forEach(cell -> page.element("th", cell));
+        page.close("tr").close("thead").open("tbody").line();
+      }
+      page.open("tr");
+      cells(row).forEach(cell -> page.element("td", cell));
+      page.close("tr").line();
+    }
+    page.close("tbody").close("table").line();
+    return page.close("body").line().close("html").line().toString();
+  }
+
+  private List<String> cells(ReviewRow row) {
+    Limit limit = row.limit();
+    String side = limit.direction() == Limit.Direction.AT_LEAST ? "at least " : "at most ";
+    List<String> cells = new ArrayList<>();
+    cells.add(limit.label() + RuleWords.where(limit) + " (" + limit.id() + ")");
+    cells.add(side + phrases.of(limit));
+    cells.add(citations.brief(limit.source()) + ", " + citations.locator(limit));
+    cells.add("yes / no");
+    cells.add("");
+    cells.add("");
+    return cells;
+  }
+}

@@ -1,0 +1,227 @@
+package hornbook.report.sheet;
+
+import hornbook.advice.CautionGiven;
+import hornbook.advice.Question;
+import hornbook.advice.ReasonGiven;
+import hornbook.advice.ReferralGiven;
+import hornbook.advice.Verdict;
+import hornbook.assessment.quantity.Units;
+import hornbook.plan.Plan;
+import hornbook.plan.sheet.MissingMeasure;
+import hornbook.plan.sheet.SheetPart;
+import hornbook.report.advice.PracticePart;
+import hornbook.report.advice.ReferralPart;
+import hornbook.report.drawing.EdgeDrawing;
+import hornbook.report.page.Section;
+import hornbook.report.sheet.PlanSection.Block;
+import hornbook.report.sheet.PlanSection.Drawing;
+import hornbook.report.sheet.PlanSection.Lines;
+import hornbook.report.sheet.PlanSection.Table;
+import hornbook.report.words.FieldNames;
+import hornbook.report.words.Phrases;
+import hornbook.report.words.PlainWords;
+import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.fact.Bearing;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** The sections of a job sheet, in order of work. Every form of the sheet is made from them. */
+final class PlanPage {
+  private static final Map<SheetPart, String> HEADINGS = new EnumMap<>(SheetPart.class);
+
+  static {
+    HEADINGS.put(SheetPart.DRESS, "DRESS THE FOOT");
+    HEADINGS.put(SheetPart.PREPARE, "BEFORE YOU GO ON");
+    HEADINGS.put(SheetPart.NAILS, "NAILS");
+    HEADINGS.put(SheetPart.SHOE, "SHOE");
+    HEADINGS.put(SheetPart.BUILD, "BUILD");
+    HEADINGS.put(SheetPart.EFFECT, "WHAT IT DOES TO THE FOOT");
+    HEADINGS.put(SheetPart.CLOCK, "CLOCK");
+    HEADINGS.put(SheetPart.GROWTH, "GROWTH AND NEXT VISIT");
+    HEADINGS.put(SheetPart.OWNER, "FOR THE OWNER");
+    HEADINGS.put(SheetPart.VET, "FOR THE VET");
+    HEADINGS.put(SheetPart.TROT, "WALKED AND TROTTED AFTERWARDS");
+  }
+
+  private final Plan plan;
+  private final PlanPhrases phrases;
+  private final PlanTables tables;
+  private final SheetProvenance grounds;
+  private final Units units;
+  private final List<PlanSection> sections = new ArrayList<>();
+
+  private PlanPage(Plan plan, Units units) {
+    this.units = units;
+    this.plan = plan;
+    this.phrases = new PlanPhrases(plan.advice().rulebook(), units);
+    this.tables = new PlanTables(plan, phrases);
+    this.grounds = new SheetProvenance(plan, phrases);
+  }
+
+  static List<PlanSection> of(Plan plan, Units units) {
+    return new PlanPage(plan, units).sections();
+  }
+
+  /** {@code LEFT FORE: a glued shoe (first choice)}. */
+  static String title(Plan plan) {
+    String label = plan.advice().rulebook().technique(plan.judged().id()).label();
+    String verdict = PlainWords.of(plan.judged().verdict().word());
+    return FieldNames.of(plan.foot().limb()).toUpperCase(Locale.ROOT)
+        + ": "
+        + label
+        + " ("
+        + verdict
+        + ")";
+  }
+
+  private List<PlanSection> sections() {
+    practice();
+    if (!plan.stops().isEmpty()) {
+      stops();
+    } else {
+      first();
+      missing();
+      for (SheetPart part : SheetPart.values()) {
+        part(part);
+      }
+      cautions();
+      add("WHERE THE NUMBERS COME FROM", new Lines(grounds.numbers()));
+      add("WHAT THEY REST ON", new Lines(grounds.limits()));
+    }
+    add("SOURCES", new Lines(grounds.works()));
+    return sections;
+  }
+
+  private void add(String heading, Block... blocks) {
+    List<Block> filled = new ArrayList<>();
+    for (Block block : blocks) {
+      boolean empty =
+          block instanceof Lines lines && lines.lines().isEmpty()
+              || block instanceof Table table && table.rows().size() <= 1
+              || block instanceof Drawing drawing && drawing.lines().isEmpty();
+      if (!empty) {
+        filled.add(block);
+      }
+    }
+    if (!filled.isEmpty()) {
+      sections.add(new PlanSection(heading, filled));
+    }
+  }
+
+  /** What a local practice changes and adds. */
+  private void practice() {
+    Rulebook book = plan.advice().rulebook();
+    for (Section practice : PracticePart.of(book, new Phrases(book, units), List.of(plan.foot()))) {
+      List<String> lines = new ArrayList<>();
+      lines.add(practice.heading().replace("LOCAL PRACTICE: ", ""));
+      practice.items().forEach(item -> lines.add(item.line()));
+      add("LOCAL PRACTICE", new Lines(lines));
+    }
+  }
+
+  private void stops() {
+    List<String> why = new ArrayList<>();
+    List<String> meanwhile = new ArrayList<>();
+    for (ReferralGiven stop : plan.stops()) {
+      why.add(phrases.says(stop.says()) + " [" + stop.rule() + "]");
+      String until = phrases.says(stop.meanwhile());
+      if (!meanwhile.contains(until)) {
+        meanwhile.add(until);
+      }
+    }
+    add("THE VET NOW", new Lines(why));
+    add("UNTIL THE VET COMES, THIS AND NOTHING ELSE", new Lines(meanwhile));
+  }
+
+  /** What has to be known before the first cut. */
+  private void first() {
+    List<String> lines = new ArrayList<>();
+    if (plan.judged().verdict() == Verdict.WITH_VET) {
+      lines.add("A VET DECIDES whether this is done, and how. Nothing here is begun before that.");
+    }
+    if (plan.wishes().despite() != null) {
+      lines.add("Made at the farrier's own wish: \"" + plan.wishes().despite() + "\".");
+    }
+    if (plan.judged().verdict() == Verdict.NOT_INDICATED) {
+      lines.add("Nothing that was looked at speaks for this technique on this foot.");
+    }
+    for (ReferralGiven referral : plan.referrals()) {
+      lines.add(ReferralPart.heading(referral.urgency()) + ": " + phrases.says(referral.says()));
+    }
+    for (Bearing bearing :
+        List.of(Bearing.RULES_OUT, Bearing.NEEDS_VET, Bearing.NEEDS, Bearing.AGAINST)) {
+      plan.judged().reasons().stream()
+          .filter(reason -> reason.bearing() == bearing)
+          .forEach(reason -> lines.add(reason(reason)));
+    }
+    List<String> unseen =
+        plan.foot().questions().stream()
+            .filter(Question::provisional)
+            .map(question -> FieldNames.of(question.field()))
+            .distinct()
+            .toList();
+    if (!unseen.isEmpty()) {
+      lines.add(
+          "Look at these first, they could make this the vet's case: "
+              + String.join("; ", unseen)
+              + ".");
+    }
+    add("FIRST", new Lines(lines));
+    add("TO HAND", tables.materials());
+  }
+
+  private String reason(ReasonGiven reason) {
+    String bearing =
+        switch (reason.bearing()) {
+          case RULES_OUT -> "Ruled out: ";
+          case NEEDS_VET -> "With the vet: ";
+          case NEEDS -> "Needs: ";
+          case AGAINST -> "Against it: ";
+          case FOR -> "For it: ";
+        };
+    return bearing + phrases.says(reason.says()) + " [" + reason.rule() + "]";
+  }
+
+  private void part(SheetPart part) {
+    List<String> lines = plan.lines(part).stream().map(phrases::grounded).toList();
+    Block before =
+        switch (part) {
+          case NAILS -> tables.nails();
+          case EFFECT -> tables.foot();
+          case CLOCK -> tables.clock();
+          default -> new Lines(List.of());
+        };
+    boolean drawn = part == SheetPart.NAILS;
+    Block drawing = new Drawing(drawn ? EdgeDrawing.of(plan) : List.of());
+    add(HEADINGS.get(part), before, drawing, new Lines(lines));
+  }
+
+  private void cautions() {
+    List<String> lines = new ArrayList<>();
+    for (CautionGiven caution : plan.cautions()) {
+      lines.add(phrases.says(caution.says()) + " [" + caution.rule() + "]");
+    }
+    add("CAUTIONS", new Lines(lines));
+  }
+
+  private void missing() {
+    List<String> lines = new ArrayList<>();
+    for (MissingMeasure one : plan.missing()) {
+      String how = FieldNames.how(one.field());
+      String measure = how.isEmpty() ? "" : " " + how;
+      lines.add(
+          FieldNames.of(one.field())
+              + " ("
+              + one.field()
+              + ")."
+              + measure
+              + (one.wantedFor().isEmpty()
+                  ? ""
+                  : " For: " + String.join("; ", one.wantedFor()) + "."));
+    }
+    add("NOT MEASURED", new Lines(lines));
+  }
+}

@@ -1,0 +1,8 @@
+/**
+ * Trade words, numbers in the reader’s units, sentences with their holes filled, citations.
+ *
+ * <p>May use: {@code advice}, {@code assessment}, {@code rulebook}.
+ *
+ * <p>Begin with {@link hornbook.report.words.Phrases}.
+ */
+package hornbook.report.words;

@@ -1,4 +1,0 @@
-package hornbook.rulebook;
-
-/** A technique or a support: the word of the formats and the words of the trade. */
-public record Named(String id, String label) {}

@@ -1,4 +1,0 @@
-package hornbook.rulebook.fact;
-
-/** A fact a rule can cite: it stands behind a conclusion, and explanations name it. */
-public sealed interface Cited permits Seen, Reading, Crack, Stretch, Finding, Limit {}

@@ -1,0 +1,52 @@
+package hornbook.rulebook.practice;
+
+import hornbook.rulebook.Condition;
+import hornbook.rulebook.RuleConclusion;
+import hornbook.rulebook.RuleEntry;
+import hornbook.rulebook.Rulebook;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** The limits that decide whether the vet is called. */
+public final class ReferralLimits {
+  /** Parts the grown horse from the foal. */
+  private static final String GROWN = "age.grown";
+
+  private ReferralLimits() {}
+
+  /** Those bound by rules that refer, and by rules whose findings such a rule rests on. */
+  public static Set<String> of(Rulebook book) {
+    Set<String> limits = new TreeSet<>();
+    Set<String> seen = new HashSet<>();
+    Deque<RuleEntry> open = new ArrayDeque<>();
+    book.rules().values().stream()
+        .filter(rule -> rule.outcome() instanceof RuleConclusion.Refers)
+        .forEach(open::add);
+    while (!open.isEmpty()) {
+      RuleEntry rule = open.pop();
+      if (seen.add(rule.id())) {
+        rule.limits().forEach(limits::add);
+        for (Condition condition : rule.conditions()) {
+          if (condition instanceof Condition.OfFinding finding) {
+            makers(book, finding.what(), open);
+          } else if (condition instanceof Condition.OfSeen seenWord
+              && seenWord.what().equals("age")) {
+            limits.add(GROWN);
+          }
+        }
+      }
+    }
+    return limits;
+  }
+
+  private static void makers(Rulebook book, String finding, Deque<RuleEntry> open) {
+    for (RuleEntry rule : book.rules().values()) {
+      if (rule.outcome() instanceof RuleConclusion.Finds finds && finds.finding().equals(finding)) {
+        open.add(rule);
+      }
+    }
+  }
+}

@@ -1,0 +1,20 @@
+package hornbook.study.explain;
+
+/** What an explanation is asked of, by the id the formats use. */
+public record Subject(Kind kind, String id) {
+  /** The kinds of things that can be explained; of two by one name the earlier is meant. */
+  public enum Kind {
+    RULE,
+    TECHNIQUE,
+    SUPPORT,
+    REFERRAL,
+    CAUTION,
+    FINDING,
+    MEASURE;
+
+    /** The word that may stand before a name, parted from it by a colon. */
+    public String word() {
+      return name().toLowerCase(java.util.Locale.ROOT);
+    }
+  }
+}

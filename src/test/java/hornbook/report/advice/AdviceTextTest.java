@@ -1,0 +1,147 @@
+package hornbook.report.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hornbook.advice.Advice;
+import hornbook.advice.FootAdvice;
+import hornbook.advice.OptionAdvice;
+import hornbook.assessment.quantity.Units;
+import hornbook.report.Pages;
+import hornbook.report.page.TextOptions;
+import hornbook.report.words.Detail;
+import hornbook.rulebook.fact.Urgency;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class AdviceTextTest {
+  /**
+   * Holes of a template, names of the program's own, and what is printed when nothing was meant.
+   */
+  private static final Pattern NOT_FOR_READERS =
+      Pattern.compile(
+          "[{}]|\\bnull\\b|\\bNaN\\b|Infinity|hornbook\\.|\\bjava|Exception|\\b[A-Z]+_[A-Z]"
+              + "|\\bat at\\b|\\ba a\\b|\\bthe a\\b|\\bonly at most\\b|\\b1 (nail|cycle)s\\b| {2}[^ ]");
+
+  private static final TextOptions USUAL =
+      new TextOptions(Units.MM, Detail.USUAL, false, TextOptions.USUAL_WIDTH);
+
+  @Test
+  void keeps_to_its_width_and_length() {
+    Pages.whole()
+        .forEach((name, advice) -> Pages.options().forEach(how -> fits(name, advice, how)));
+    Pages.ruleCases().forEach((name, advice) -> fits(name, advice, USUAL));
+    Pages.ruleCases().forEach((name, advice) -> fits(name, advice, USUAL.with(Detail.BRIEF)));
+  }
+
+  private static void fits(String name, Advice advice, TextOptions how) {
+    String text = AdviceText.render(advice, how);
+    assertThat(text).as(name).endsWith("\n").doesNotContain("\r", "\t");
+    assertThat(text.lines().mapToInt(String::length).max().orElseThrow())
+        .as("columns of %s %s", name, how)
+        .isLessThanOrEqualTo(how.width());
+    if (how.detail() != Detail.FULL) {
+      int perFoot = how.detail() == Detail.BRIEF ? AdviceText.BRIEF_LINES : AdviceText.USUAL_LINES;
+      assertThat(text.lines().count())
+          .as("lines of %s %s", name, how)
+          .isLessThanOrEqualTo((long) perFoot * advice.feet().size());
+    }
+  }
+
+  @Test
+  void fits_a_narrow_page_too() throws Exception {
+    for (Detail detail : Detail.values()) {
+      TextOptions narrow = new TextOptions(Units.INCH, detail, false, 40);
+      String text = AdviceText.render(Pages.advice("everything-wrong"), narrow);
+      assertThat(text.lines())
+          .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(narrow.width()));
+    }
+  }
+
+  @Test
+  void shows_nothing_of_the_machine() {
+    Pages.all()
+        .forEach(
+            (name, advice) ->
+                assertThat(AdviceText.render(advice, USUAL.with(Detail.FULL)).lines())
+                    .as(name)
+                    .noneMatch(line -> NOT_FOR_READERS.matcher(line.strip()).find()));
+  }
+
+  @Test
+  void in_full_drops_nothing() {
+    Pages.whole()
+        .forEach(
+            (name, advice) -> {
+              String text = flat(AdviceText.render(advice, USUAL.with(Detail.FULL)));
+              for (FootAdvice foot : advice.feet()) {
+                assertThat(rules(foot))
+                    .as(name)
+                    .allSatisfy(rule -> assertThat(text).contains(rule));
+                assertThat(foot.questions())
+                    .as(name)
+                    .allSatisfy(
+                        question -> assertThat(text).contains("Field: " + question.field()));
+              }
+            });
+  }
+
+  private static List<String> rules(FootAdvice foot) {
+    Stream<OptionAdvice> judged =
+        Stream.concat(foot.techniques().stream(), foot.supports().stream());
+    return Stream.of(
+            foot.referrals().stream().map(one -> one.rule()),
+            foot.findings().stream().map(one -> one.rule()),
+            foot.cautions().stream().map(one -> one.rule()),
+            judged.flatMap(one -> one.reasons().stream()).map(one -> one.rule()))
+        .flatMap(all -> all)
+        .distinct()
+        .toList();
+  }
+
+  @Test
+  void tells_the_vets_part_before_anything_else() {
+    Pages.whole()
+        .forEach(
+            (name, advice) -> {
+              for (Detail detail : Detail.values()) {
+                String text = AdviceText.render(advice, USUAL.with(detail));
+                assertThat(flat(text)).as(name).contains(PageHead.SAFETY);
+                if (advice.urgency().filter(urgency -> urgency == Urgency.NOW).isPresent()) {
+                  assertThat(text).as(name).contains("VET NOW");
+                }
+                if (advice.feet().get(0).provisional()) {
+                  assertThat(text.indexOf("PROVISIONAL"))
+                      .as(name)
+                      .isLessThan(text.indexOf("FIRST CHOICE"));
+                }
+                assertThat(text.contains("PROVISIONAL")).as(name).isEqualTo(advice.provisional());
+              }
+            });
+  }
+
+  @Test
+  void keeps_what_to_do_meanwhile_on_the_shortest_page() throws Exception {
+    String brief = AdviceText.render(Pages.advice("two-feet"), USUAL.with(Detail.BRIEF));
+    assertThat(flat(brief)).contains("VET WITHIN DAYS: Lame at every trot. Have the vet examine");
+  }
+
+  @Test
+  void colours_headings_and_nothing_else() throws Exception {
+    for (Detail detail : Detail.values()) {
+      Advice advice = Pages.advice("two-feet");
+      TextOptions plain = USUAL.with(detail);
+      TextOptions coloured = new TextOptions(Units.MM, detail, true, TextOptions.USUAL_WIDTH);
+      String text = AdviceText.render(advice, coloured);
+      assertThat(text).contains("\u001b[");
+      assertThat(text.replaceAll("\u001b\\[[0-9;]*m", ""))
+          .isEqualTo(AdviceText.render(advice, plain));
+    }
+  }
+
+  /** A text without its line ends. */
+  static String flat(String text) {
+    return text.replaceAll("\\s+", " ");
+  }
+}
