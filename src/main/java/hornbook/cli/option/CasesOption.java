@@ -32,24 +32,11 @@ public final class CasesOption {
    * rules that are added to those of the program, its own cases count too.
    *
    * @param own the folder of the rules; null for those of the program
-   * @param book what was read of them
    */
-  public CaseLibrary of(Path own, Rulebook book, Surroundings surroundings) {
-    List<Path> folders = new ArrayList<>();
-    if (folder.value() != null) {
-      folders.add(RulesFolder.of(folder.value()));
-    } else {
-      boolean added = own != null && shippedAmong(book, surroundings);
-      if (own == null || added) {
-        folders.add(RulesFolder.shipped(surroundings).resolveSibling("cases"));
-      }
-      if (own != null) {
-        Path inside = own.resolve("cases");
-        boolean beside = !added && !Files.isDirectory(inside);
-        folders.add(beside ? own.toAbsolutePath().resolveSibling("cases") : inside);
-      }
-    }
+  public CaseLibrary of(Path own, Surroundings surroundings) {
+    List<Path> folders = List.of();
     try {
+      folders = folders(own, surroundings);
       CaseLibrary library = CaseLibrary.read(folders);
       if (folder.value() != null && library.empty()) {
         throw Failure.of(
@@ -63,9 +50,26 @@ public final class CasesOption {
     }
   }
 
+  private List<Path> folders(Path own, Surroundings surroundings) throws IOException {
+    if (folder.value() != null) {
+      return List.of(RulesFolder.of(folder.value()));
+    }
+    List<Path> folders = new ArrayList<>();
+    boolean added = own != null && RulebookReader.extendsShipped(own);
+    if (own == null || added) {
+      folders.add(RulesFolder.shipped(surroundings).resolveSibling("cases"));
+    }
+    if (own != null) {
+      Path inside = own.resolve("cases");
+      boolean beside = !added && !Files.isDirectory(inside);
+      folders.add(beside ? own.toAbsolutePath().resolveSibling("cases") : inside);
+    }
+    return folders;
+  }
+
   /** The same, where each of them has to be readable. */
-  public CaseLibrary sound(Path own, Rulebook book, Surroundings surroundings) {
-    CaseLibrary library = of(own, book, surroundings);
+  public CaseLibrary sound(Path own, Surroundings surroundings) {
+    CaseLibrary library = of(own, surroundings);
     if (!library.faults().isEmpty()) {
       throw faulty(library.faults());
     }
@@ -86,9 +90,5 @@ public final class CasesOption {
 
   private Failure faulty(List<RuleFault> faults) {
     return RuleFaultsFound.in(folder.value() == null ? "the cases" : folder.value(), faults);
-  }
-
-  private static boolean shippedAmong(Rulebook book, Surroundings surroundings) {
-    return book.rules().values().containsAll(surroundings.rules().book().rules().values());
   }
 }

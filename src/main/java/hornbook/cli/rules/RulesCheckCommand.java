@@ -88,7 +88,7 @@ final class RulesCheckCommand extends Task {
       return RuleBaseCheck.faulty(draft.book(), draft.faults());
     }
     Path own = shipped ? null : rules;
-    CaseLibrary library = cases.of(own, draft.book(), surroundings);
+    CaseLibrary library = cases.of(own, surroundings);
     if (!shipped && !trust.value()) {
       return RuleBaseCheck.untrusted(draft.book(), library);
     }

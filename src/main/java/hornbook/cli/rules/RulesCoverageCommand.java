@@ -46,7 +46,7 @@ final class RulesCoverageCommand extends Task {
   @Override
   public ExitCode run() {
     LoadedRules loaded = rules.of(surroundings).loaded();
-    CaseLibrary library = cases.sound(rules.folder(), loaded.book(), surroundings);
+    CaseLibrary library = cases.sound(rules.folder(), surroundings);
     Coverage coverage = coverage(loaded, library);
     output.deliver(
         format.json()

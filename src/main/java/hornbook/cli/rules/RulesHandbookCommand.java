@@ -60,7 +60,7 @@ final class RulesHandbookCommand extends Task {
   }
 
   private Map<String, FiredCase> fired(LoadedRules loaded) {
-    CaseLibrary library = cases.sound(rules.folder(), loaded.book(), surroundings);
+    CaseLibrary library = cases.sound(rules.folder(), surroundings);
     try {
       return FiredCase.all(new Advisor(loaded), library);
     } catch (RuleCase.Unusable unusable) {

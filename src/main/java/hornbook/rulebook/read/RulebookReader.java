@@ -91,6 +91,13 @@ public final class RulebookReader {
     return new RulebookReader(folder).read();
   }
 
+  /** Whether the rules of a folder are added to the shipped ones, as its head says. */
+  public static boolean extendsShipped(Path folder) throws IOException {
+    List<RuleFault> unread = new ArrayList<>();
+    String head = RuleFiles.read(folder, unread).text(RuleFiles.HEAD);
+    return YamlMap.file(RuleFiles.HEAD, head.isEmpty() ? "{}" : head, unread).has("extends");
+  }
+
   private Draft read() throws IOException {
     files = RuleFiles.read(folder, faults.all());
     YamlMap head =
@@ -149,6 +156,9 @@ public final class RulebookReader {
     if (!whole && drl.isEmpty()) {
       faults.all().add(new RuleFault(RuleFiles.HEAD, 0, "", "no rule is added", "write one"));
     }
+    if (files.texts().containsKey(VersionNotes.FILE)) {
+      VersionNotes.check(files.text(VersionNotes.FILE), version, own(), faults.all());
+    }
     List<RuleFault> found = faults.all().stream().sorted().distinct().toList();
     return new Draft(whole ? book : book.named(extension.shown()), drl, found, !whole);
   }
@@ -161,6 +171,11 @@ public final class RulebookReader {
     limits.addAll(base.limits());
     instructions.putAll(base.instructions());
     glossary.addAll(base.glossary());
+  }
+
+  /** The rules of the folder itself. */
+  private List<RuleEntry> own() {
+    return rules.values().stream().filter(rule -> files.texts().containsKey(rule.file())).toList();
   }
 
   /** Whether a limit of the rule base that is added to has this id. */
@@ -259,9 +274,7 @@ public final class RulebookReader {
       }
     } else if (name.startsWith(PLAN)) {
       instructions(name, text);
-    } else if (name.equals(VersionNotes.FILE)) {
-      VersionNotes.check(text, version, faults.all());
-    } else if (!name.equals(RuleFiles.HEAD)) {
+    } else if (!name.equals(RuleFiles.HEAD) && !name.equals(VersionNotes.FILE)) {
       YamlMap all = YamlMap.file(name, text, faults.all());
       for (String id : all.keys()) {
         YamlMap one = all.map(id);

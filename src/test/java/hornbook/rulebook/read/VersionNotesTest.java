@@ -40,15 +40,42 @@ class VersionNotesTest {
   void a_version_nobody_wrote_down_is_a_fault() {
     List<RuleFault> faults = new ArrayList<>();
     String text = "- {version: 1.0.0, date: 2026-11-25, says: [begun]}\n";
-    VersionNotes.check(text, "1.0.0", faults);
+    VersionNotes.check(text, "1.0.0", List.of(), faults);
     assertThat(faults).isEmpty();
-    VersionNotes.check(text, "1.1.0", faults);
+    VersionNotes.check(text, "1.1.0", List.of(), faults);
     assertThat(faults).singleElement().matches(fault -> fault.text().contains("1.1.0"));
     faults.clear();
-    VersionNotes.check(text + text, "1.0.0", faults);
+    VersionNotes.check(text + text, "1.0.0", List.of(), faults);
     assertThat(faults).singleElement().matches(fault -> fault.line() == 2);
     faults.clear();
-    VersionNotes.check("- {version: one, date: May, says: []}\n", "one", faults);
+    VersionNotes.check("- {version: one, date: May, says: []}\n", "one", List.of(), faults);
     assertThat(faults).hasSize(3);
+  }
+
+  @Test
+  void a_new_rule_needs_its_line_under_a_version_to_come() {
+    RuleEntry rule = BOOK.rules().get("N003");
+    String first = "- {version: 1.0.0, date: 2026-11-25, says: [begun]";
+    List<RuleFault> faults = new ArrayList<>();
+    VersionNotes.check(first + "}\n", "1.0.0", List.of(rule), faults);
+    VersionNotes.check(first + ", all: 1}\n", "1.0.0", List.of(rule), faults);
+    VersionNotes.check(first + ", rules: [N003]}\n", "1.0.0", List.of(rule), faults);
+    assertThat(faults).isEmpty();
+    VersionNotes.check(first + ", rules: [N004]}\n", "1.0.0", List.of(rule), faults);
+    assertThat(faults)
+        .singleElement()
+        .matches(fault -> fault.rule().equals("N003"))
+        .matches(fault -> fault.says().contains("does not name the rule under version 1.0.0"))
+        .matches(fault -> fault.cure().contains("rules: [N003]"));
+    faults.clear();
+    VersionNotes.check(first.replace("1.0", "2.0") + "}\n", "2.0.0", List.of(rule), faults);
+    assertThat(faults).singleElement().matches(fault -> fault.says().contains("no version 1.0.0"));
+    faults.clear();
+    RuleEntry other = BOOK.rules().get("N004");
+    VersionNotes.check(first + ", all: 1}\n", "1.0.0", List.of(rule, other), faults);
+    assertThat(faults)
+        .singleElement()
+        .matches(fault -> fault.says().contains("2 rules are since 1.0.0, which had 1"))
+        .matches(fault -> fault.cure().contains("version that is to come"));
   }
 }
