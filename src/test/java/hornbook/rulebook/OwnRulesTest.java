@@ -20,6 +20,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -38,7 +39,8 @@ class OwnRulesTest {
   }
 
   private void start(String topic, String title) throws IOException {
-    for (Map.Entry<String, String> one : new RuleStarter(folder, topic, title).files().entrySet()) {
+    for (Map.Entry<String, String> one :
+        new RuleStarter(folder, topic, title, null).files(LocalDate.of(2026, 3, 14)).entrySet()) {
       write(one.getKey(), one.getValue());
     }
   }

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Map;
 
 /** Begins a rule of one's own. */
@@ -20,6 +21,8 @@ final class RulesNewCommand extends Task {
       arguments.operand("TOPIC", "what the rule is about, in small letters: our-yard");
   private final ArgumentValue<String> folder =
       arguments.text("DIR", "the folder of your rules; made if need be (own-rules)", "--dir");
+  private final ArgumentValue<String> group =
+      arguments.text("NAME", "the file of the topic it goes into, such as heart-bar", "--group");
   private final ArgumentValue<String> title =
       arguments.text("TEXT", "the title of the rule, in words of the trade", "--title");
 
@@ -27,11 +30,12 @@ final class RulesNewCommand extends Task {
     super(
         surroundings,
         "new",
-        "Begin a rule of your own: the rule, its text, its limit, and the case that fires it.",
+        "Begin a rule: the rule, its text, its limit, and the case that fires it.",
         "",
         "Examples:",
         "  hornbook rules new our-yard --dir yard-rules",
         "  hornbook rules new our-yard --dir yard-rules --title \"Feet left too long\"",
+        "  hornbook rules new nailing --dir rules --group count   in a whole rule base",
         "");
   }
 
@@ -42,10 +46,9 @@ final class RulesNewCommand extends Task {
       throw Failure.usage(
           "\"" + topic.value() + "\" cannot be a topic", "write small letters, such as our-yard");
     }
-    if (book.topics().stream().anyMatch(one -> one.id().equals(topic.value()))) {
+    if (group.value() != null && !RuleStarter.TOPIC.matcher(group.value()).matches()) {
       throw Failure.usage(
-          topic.value() + " is a topic of the program's own rules",
-          "name one of your own, such as our-" + topic.value());
+          "\"" + group.value() + "\" cannot be a file of rules", "write small letters: heart-bar");
     }
     if (title.value() != null && !title.value().matches("[^\\p{Cntrl}\\\\]{1,100}")) {
       throw Failure.usage("that cannot be a title", "write up to 100 letters on one line");
@@ -53,10 +56,12 @@ final class RulesNewCommand extends Task {
     String shown = folder.value() == null ? "own-rules" : folder.value();
     try {
       Path into = Path.of(shown);
-      Map<String, String> files = new RuleStarter(into, topic.value(), title.value()).files();
+      refuseShippedTopic(book, into);
+      Map<String, String> files =
+          new RuleStarter(into, topic.value(), title.value(), group.value()).files(LocalDate.now());
       StringBuilder told = new StringBuilder();
       for (Map.Entry<String, String> one : files.entrySet()) {
-        Path file = into.resolve(one.getKey());
+        Path file = into.resolve(one.getKey()).normalize();
         Files.createDirectories(file.getParent());
         boolean there = Files.exists(file);
         new ResultFile(file.toString()).write(one.getValue());
@@ -74,5 +79,17 @@ final class RulesNewCommand extends Task {
           ExitCode.CANNOT_WRITE, "cannot write into " + shown, "name a folder of your own");
     }
     return ExitCode.DONE;
+  }
+
+  /**
+   * What is added to the shipped rules has topics of its own; a whole rule base has all of them.
+   */
+  private void refuseShippedTopic(Rulebook book, Path into) throws IOException {
+    if (book.topics().stream().anyMatch(one -> one.id().equals(topic.value()))
+        && !RuleStarter.whole(into)) {
+      throw Failure.usage(
+          topic.value() + " is a topic of the program's own rules",
+          "name one of your own, such as our-" + topic.value());
+    }
   }
 }

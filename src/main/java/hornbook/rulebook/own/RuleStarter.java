@@ -3,61 +3,87 @@ package hornbook.rulebook.own;
 import hornbook.rulebook.file.RuleFault;
 import hornbook.rulebook.file.RuleFiles;
 import hornbook.rulebook.load.ShippedRules;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The files of a new rule of one's own: rule, text, limit, and the case with the foot that fires it
- * and the one change that silences it. They hold together from the start; the author then changes
- * one thing at a time.
+ * The files of a new rule: rule, text, limit, and the case with the foot that fires it and the one
+ * change that silences it. They hold together from the start; the author then changes one thing at
+ * a time. The rule is added to the shipped ones, or to a whole rule base where the folder holds
+ * one.
  */
 public final class RuleStarter {
   private static final Pattern ID = Pattern.compile("@id\\((\\w)(\\d{3})\\)");
 
-  /** What a topic may be called. */
+  /** What a topic, or a group of rules in it, may be called. */
   public static final Pattern TOPIC = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
 
   private final Path folder;
   private final String topic;
   private final String title;
+  private final String group;
 
   /**
    * For a rule of a topic in a folder, which may not be there yet.
    *
    * @param title in words of the trade, or null for one to be replaced
+   * @param group the file of the topic the rule goes into, or null for one of its own
    */
-  public RuleStarter(Path folder, String topic, String title) {
+  public RuleStarter(Path folder, String topic, String title, String group) {
     this.folder = folder;
     this.topic = topic;
     this.title = title;
+    this.group = group;
   }
 
-  /** The files to write, by their name in the folder; those that are there already are added to. */
-  public Map<String, String> files() throws java.io.IOException {
+  /** Whether a folder holds a whole rule base and not rules that are added to the shipped ones. */
+  public static boolean whole(Path folder) throws IOException {
+    return Files.isRegularFile(folder.resolve(RuleFiles.HEAD))
+        && !RulebookReader.extendsShipped(folder);
+  }
+
+  /**
+   * The files to write, by their name in the folder; those that are there already are added to.
+   *
+   * @param today the day a version that is begun is dated
+   */
+  public Map<String, String> files(LocalDate today) throws IOException {
+    boolean whole = whole(folder);
     String head = text(RuleFiles.HEAD);
     String letter = letter(head);
     String id = letter + String.format(Locale.ROOT, "%03d", highest(letter) + 1);
-    String limit = topic + "." + id.toLowerCase(Locale.ROOT) + ".days";
-    String shown = title == null ? "Too long since the last visit, " + id : title;
+    NextVersion version = new NextVersion(head, text(VersionNotes.FILE));
+    StarterText rule = new StarterText(id, topic, title, whole ? version.number() : "0.1.0");
     Map<String, String> files = new LinkedHashMap<>();
-    files.put(RuleFiles.HEAD, head(head, letter));
-    String group = topic + "/" + id.toLowerCase(Locale.ROOT);
-    files.put(group + ".drl", rule(id, shown.replace('"', '\''), limit));
-    files.put(group + ".yaml", saying(id));
-    String limits = text(topic + "/limits.yaml");
-    files.put(topic + "/limits.yaml", limits + (limits.isEmpty() ? "" : "\n") + limit(limit));
-    files.put("cases/rules/" + id + ".yaml", example(id, shown, limit));
+    if (whole) {
+      files.putAll(new TreeMap<>(version.files(rule, today)));
+    }
+    files.put(RuleFiles.HEAD, head(files.getOrDefault(RuleFiles.HEAD, head), letter));
+    String file = topic + "/" + (group == null ? id.toLowerCase(Locale.ROOT) : group);
+    add(files, file + ".drl", rule.rule());
+    add(files, file + ".yaml", rule.says());
+    add(files, topic + "/limits.yaml", rule.limit());
+    boolean beside = whole && !Files.isDirectory(folder.resolve("cases"));
+    files.put((beside ? "../" : "") + "cases/rules/" + id + ".yaml", rule.example());
     return files;
   }
 
-  private String text(String name) throws java.io.IOException {
+  private void add(Map<String, String> files, String name, String text) throws IOException {
+    String there = text(name);
+    files.put(name, there + (there.isEmpty() ? "" : "\n") + text);
+  }
+
+  private String text(String name) throws IOException {
     Path file = folder.resolve(name);
     return Files.isRegularFile(file) ? Files.readString(file).replace("\r\n", "\n") : "";
   }
@@ -82,7 +108,7 @@ public final class RuleStarter {
     return free.get(free.size() - 1);
   }
 
-  private int highest(String letter) throws java.io.IOException {
+  private int highest(String letter) throws IOException {
     int highest = 0;
     List<RuleFault> unread = new ArrayList<>();
     if (Files.isDirectory(folder)) {
@@ -114,73 +140,5 @@ public final class RuleStarter {
   private String spoken() {
     String words = topic.replace('-', ' ');
     return Character.toUpperCase(words.charAt(0)) + words.substring(1);
-  }
-
-  private String rule(String id, String shown, String limit) {
-    return """
-        // Say here why: what goes wrong on a foot that is left longer than this.
-        // Silent when nobody noted how long ago the foot was last done.
-        rule "%s"
-            @id(%s) @topic(%s) @basis(practice) @since(0.1.0)
-        when
-            $most : Limit( id == "%s" )
-            $days : Reading( what == "shodDaysAgo", misses( $most ) )
-        then
-            insert( Caution.about( "%s", $days, $most ) );
-        end
-        """
-        .formatted(shown, id, topic, limit, caution(id));
-  }
-
-  private String caution(String id) {
-    return topic + "-" + id.toLowerCase(Locale.ROOT);
-  }
-
-  private static String saying(String id) {
-    return """
-        %s:
-          says: "Last done {days} ago; we let no foot go longer than {most}."
-          sources: [practice]
-        """
-        .formatted(id);
-  }
-
-  private static String limit(String id) {
-    return """
-        - id: %s
-          label: longest a foot is left
-          value: 56
-          unit: days
-          direction: at-most
-          inclusive: true
-          source: practice
-          locator: "agreed among ourselves"
-          basis: practice
-          safer: down
-          step: 1
-        """
-        .formatted(id);
-  }
-
-  private String example(String id, String shown, String limit) {
-    return """
-        rule: %s
-        title: "%s"
-        foot: left-fore
-        # What the rule concludes.
-        expects: {caution: %s}
-        # A foot that fires the rule.
-        assessment:
-          format: hornbook-assessment/1
-          visit: {shodDaysAgo: 60}
-          feet:
-            - limb: left-fore
-        # The one change that silences it: the near-miss.
-        nearMiss: "visit.shodDaysAgo=56"
-        # One step under the limit, on it, and one step over.
-        limits:
-          %s: {field: "visit.shodDaysAgo", under: "55", at: "56", over: "57"}
-        """
-        .formatted(id, shown.replace("\\", "\\\\").replace("\"", "\\\""), caution(id), limit);
   }
 }
