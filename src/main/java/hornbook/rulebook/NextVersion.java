@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 final class NextVersion {
   private static final Pattern VERSION = Pattern.compile("(?m)^version: *(\\d+)\\.(\\d+)\\.\\d+");
   private static final Pattern RULES = Pattern.compile("(?m)^  rules: *\\[([^\\]]+)\\]");
+  private static final Pattern LIMITS = Pattern.compile("(?m)^  limits: *\\[([^\\]]+)\\]");
 
   private final String head;
   private final String changes;
@@ -50,7 +51,11 @@ final class NextVersion {
   }
 
   private String named(StarterText rule) {
-    return RULES.matcher(changes).replaceFirst("  rules: [$1, " + rule.id() + "]");
+    int end = changes.indexOf("\n- version:", 1);
+    String newest = end < 0 ? changes : changes.substring(0, end);
+    String with = RULES.matcher(newest).replaceFirst("  rules: [$1, " + rule.id() + "]");
+    return LIMITS.matcher(with).replaceFirst("  limits: [$1, " + rule.limitId() + "]")
+        + changes.substring(newest.length());
   }
 
   private String entry(StarterText rule, LocalDate today) {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -93,6 +94,37 @@ class OwnRulesIT {
     assertThat(told).contains("C001", "Y001", "Y002", "3 rules, 6 cases");
     program().with("rules", "new", "nailing", "--dir", "own").refused(2);
     program().with("rules", "new", "Our Yard", "--dir", "own").refused(2);
+  }
+
+  @Test
+  void a_rule_is_begun_in_a_whole_rule_base_and_found_sound() throws IOException {
+    Path repository = folder.resolve("repository");
+    for (String part : new String[] {"rules", "cases"}) {
+      copy(Program.HOME.resolve(part), repository.resolve(part));
+    }
+    String rules = repository.resolve("rules").toString();
+    program().with("rules", "new", "nailing", "--dir", rules, "--group", "count").done();
+    assertThat(repository.resolve("rules/nailing/count.drl")).content().contains("@since(1.1.0)");
+    assertThat(repository.resolve("cases/rules/N038.yaml")).exists();
+    Program.Run run = program().with("rules", "check", rules, "--trust-rules").done();
+    assertThat(run.out()).contains("version 1.1.0", "No fault found.");
+    String shown =
+        program().with("rules", "show", "N038", "--rules", rules, "--trust-rules").done().out();
+    assertThat(shown).contains("cases/rules/N038.yaml");
+    Path changes = repository.resolve("rules/changes.yaml");
+    Files.writeString(changes, Files.readString(changes).replace("rules: [N038]", "rules: []"));
+    assertThat(program().with("rules", "check", rules).ended(1).out())
+        .contains("N038", "changes.yaml does not name the rule");
+  }
+
+  private static void copy(Path from, Path to) throws IOException {
+    try (Stream<Path> walk = Files.walk(from)) {
+      for (Path one : walk.filter(Files::isRegularFile).toList()) {
+        Path copied = to.resolve(from.relativize(one).toString());
+        Files.createDirectories(copied.getParent());
+        Files.copy(one, copied);
+      }
+    }
   }
 
   @Test

@@ -59,6 +59,32 @@ class RulesIT {
   }
 
   @Test
+  void rules_are_found_by_words_of_the_trade() {
+    String found = Program.run("rules", "list", "quarter", "cracks").done().out();
+    assertThat(found).contains("Cracks (cracks)", "K034", "K042").doesNotContain("K035");
+    String many = Program.run("rules", "list", "heel").done().out();
+    assertThat(many).contains("B002", "In passing", "rules speak of \"heel\"");
+    assertThat(many.lines()).allMatch(line -> line.length() <= 80);
+    JsonNode json = Program.run("rules", "list", "quarter crack", "--format", "json").done().json();
+    assertThat(json.findValuesAsText("id")).contains("K034", "K042").doesNotContain("K035");
+    assertThat(Program.run("rules", "list", "nailing").done().out())
+        .isEqualTo(Program.run("rules", "list", "--topic", "nailing").done().out());
+    assertThat(Program.run("rules", "list", "thrus").refused(2).err()).contains("nearest: thrush");
+  }
+
+  @Test
+  void a_word_of_the_trade_is_shown_with_its_meaning_and_its_rules() {
+    String shown = Program.run("rules", "show", "Close nails").done().out();
+    assertThat(shown).contains("A word of the trade", "close nail: ", "rules show ");
+    assertThat(Program.run("rules", "show", "quarter crack").done().out()).contains("K042");
+    JsonNode json = Program.run("rules", "show", "thrush", "--format", "json").done().json();
+    assertThat(json.path("word").asText()).isEqualTo("thrush");
+    assertThat(json.path("says").asText()).isNotBlank();
+    assertThat(json.path("rules")).map(JsonNode::asText).contains("A015");
+    assertThat(Program.run("rules", "show", "nailing").refused(2).err()).contains("--topic");
+  }
+
+  @Test
   void a_rule_is_shown_with_its_grounds_and_its_case() {
     String shown = Program.run("rules", "show", "n003").done().out();
     assertThat(shown)

@@ -16,14 +16,19 @@ public final class RuleCases {
    *
    * @param own the folder of own rules, or null
    */
-  public static CaseShown of(String rule, Path own, Surroundings surroundings) {
-    for (Path folder : new Path[] {own, surroundings.home()}) {
-      Path file = folder == null ? null : folder.resolve("cases/rules/" + rule + ".yaml");
-      if (file != null && Files.isRegularFile(file)) {
-        return read(file);
+  static CaseShown of(String rule, Path own, Surroundings surroundings) {
+    try {
+      for (Path folder : new Path[] {own, RulesFolder.shipped(surroundings)}) {
+        Path file =
+            folder == null ? null : CasesOption.with(folder).resolve("rules/" + rule + ".yaml");
+        if (file != null && Files.isRegularFile(file)) {
+          return read(file);
+        }
       }
+      return null;
+    } catch (IOException unreadable) {
+      return null;
     }
-    return null;
   }
 
   private static CaseShown read(Path file) {

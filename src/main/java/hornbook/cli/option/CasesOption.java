@@ -55,16 +55,20 @@ public final class CasesOption {
       return List.of(RulesFolder.of(folder.value()));
     }
     List<Path> folders = new ArrayList<>();
-    boolean added = own != null && RulebookReader.extendsShipped(own);
-    if (own == null || added) {
+    if (own == null || RulebookReader.extendsShipped(own)) {
       folders.add(RulesFolder.shipped(surroundings).resolveSibling("cases"));
     }
     if (own != null) {
-      Path inside = own.resolve("cases");
-      boolean beside = !added && !Files.isDirectory(inside);
-      folders.add(beside ? own.toAbsolutePath().resolveSibling("cases") : inside);
+      folders.add(with(own));
     }
     return folders;
+  }
+
+  /** Where the cases of a folder of rules lie: in it, or for a whole rule base beside it. */
+  static Path with(Path own) throws IOException {
+    Path inside = own.resolve("cases");
+    boolean beside = !Files.isDirectory(inside) && !RulebookReader.extendsShipped(own);
+    return beside ? own.toAbsolutePath().resolveSibling("cases") : inside;
   }
 
   /** The same, where each of them has to be readable. */

@@ -1,5 +1,6 @@
 package hornbook.cli.rules;
 
+import hornbook.assessment.Nearest;
 import hornbook.assessment.tree.Nearest;
 import hornbook.cli.base.ArgumentValue;
 import hornbook.cli.base.ExitCode;
@@ -9,14 +10,20 @@ import hornbook.cli.base.Task;
 import hornbook.cli.option.ListFormatOption;
 import hornbook.cli.option.OutputOption;
 import hornbook.cli.option.RulesOption;
+import hornbook.report.CatalogueJson;
+import hornbook.report.FoundRules;
+import hornbook.report.RuleList;
 import hornbook.report.rules.CatalogueJson;
 import hornbook.report.rules.RuleList;
 import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.Term;
 import hornbook.rulebook.Topic;
 import java.util.List;
 
 /** Lists the rules by topic. */
 final class RulesListCommand extends Task {
+  private final ArgumentValue<List<String>> words =
+      arguments.operands("WORD", "0..*", "only rules that speak of this: quarter crack");
   private final ArgumentValue<String> topic =
       arguments.text("TOPIC", "only the rules of this topic", "--topic");
   private final ListFormatOption format = new ListFormatOption(arguments);
@@ -27,11 +34,12 @@ final class RulesListCommand extends Task {
     super(
         surroundings,
         "list",
-        "List the rules by topic.",
+        "List the rules by topic, or those that speak of a thing.",
         "",
         "Examples:",
         "  hornbook rules list",
         "  hornbook rules list --topic nailing",
+        "  hornbook rules list quarter crack",
         "  hornbook rules list --format json --output rules.json",
         "");
   }
@@ -39,11 +47,34 @@ final class RulesListCommand extends Task {
   @Override
   public ExitCode run() {
     Rulebook book = rules.of(surroundings).book();
-    List<Topic> topics = topics(book);
-    String list =
-        format.json() ? new CatalogueJson(book).rules(topics) : RuleList.text(book, topics);
+    String word = String.join(" ", words.value());
+    boolean named = topic.value() == null && topic(book, word) != null;
+    List<Topic> topics = named ? List.of(topic(book, word)) : topics(book);
+    String list;
+    if (!word.isEmpty() && !named) {
+      list = speakingOf(book, topics, word);
+    } else {
+      list = format.json() ? new CatalogueJson(book).rules(topics) : RuleList.text(book, topics);
+    }
     output.deliver(list, surroundings);
     return ExitCode.DONE;
+  }
+
+  private static Topic topic(Rulebook book, String id) {
+    return book.topics().stream().filter(one -> one.id().equals(id)).findFirst().orElse(null);
+  }
+
+  private String speakingOf(Rulebook book, List<Topic> topics, String word) {
+    FoundRules found = new FoundRules(book);
+    return (format.json() ? found.listJson(word, topics) : found.list(word, topics))
+        .orElseThrow(() -> nothing(book, word));
+  }
+
+  private Failure nothing(Rulebook book, String word) {
+    String nearest = Nearest.of(word, book.glossary().stream().map(Term::word).toList());
+    return Failure.usage(
+        "no rule" + (topic.value() == null ? "" : " of this topic") + " speaks of \"" + word + "\"",
+        nearest == null ? "all rules: hornbook rules list" : "nearest: " + nearest);
   }
 
   private List<Topic> topics(Rulebook book) {

@@ -1,5 +1,6 @@
 package hornbook.cli.rules;
 
+import hornbook.assessment.Nearest;
 import hornbook.assessment.tree.Nearest;
 import hornbook.cli.base.ArgumentValue;
 import hornbook.cli.base.ExitCode;
@@ -11,6 +12,10 @@ import hornbook.cli.option.ListFormatOption;
 import hornbook.cli.option.OutputOption;
 import hornbook.cli.option.RulesOption;
 import hornbook.cli.option.UnitsOption;
+import hornbook.report.CatalogueJson;
+import hornbook.report.CataloguePage;
+import hornbook.report.FoundRules;
+import hornbook.report.RulePage;
 import hornbook.report.rules.CatalogueJson;
 import hornbook.report.rules.CataloguePage;
 import hornbook.report.rules.RulePage;
@@ -23,7 +28,9 @@ import java.util.Optional;
 /** Shows one rule, or one of the other things the rule base knows by name. */
 final class RulesShowCommand extends Task {
   private final ArgumentValue<String> id =
-      arguments.operand("ID", "the id of a rule, limit, finding, technique, support or source");
+      arguments.operand(
+          "ID",
+          "the id of a rule, limit, finding, technique, support or source, or a word of the trade");
   private final ListFormatOption format = new ListFormatOption(arguments);
   private final UnitsOption units = new UnitsOption(arguments);
   private final RulesOption rules = new RulesOption(arguments);
@@ -41,6 +48,7 @@ final class RulesShowCommand extends Task {
         "  hornbook rules show low-heels             a finding",
         "  hornbook rules show glue-on               a technique or a support",
         "  hornbook rules show lungwitz-1913         a source",
+        "  hornbook rules show \"quarter crack\"       the rules that speak of it",
         "");
   }
 
@@ -55,15 +63,19 @@ final class RulesShowCommand extends Task {
   }
 
   private Optional<String> shown(Rulebook book, String known) {
+    if (book.topics().stream().anyMatch(topic -> topic.id().equals(known))) {
+      return Optional.empty();
+    }
+    FoundRules found = new FoundRules(book);
     if (format.json()) {
-      return new CatalogueJson(book).of(known);
+      return new CatalogueJson(book).of(known).or(() -> found.json(known));
     }
     if (book.rules().containsKey(known)) {
       RulePage page = new RulePage(book, units.units());
       return Optional.of(
           page.text(book.rules().get(known), RuleCases.of(known, rules.folder(), surroundings)));
     }
-    return new CataloguePage(book, units.units()).of(known);
+    return new CataloguePage(book, units.units()).of(known).or(() -> found.page(known));
   }
 
   private Failure unknown(Rulebook book) {
@@ -78,6 +90,7 @@ final class RulesShowCommand extends Task {
     book.techniques().forEach(technique -> known.add(technique.id()));
     book.supports().forEach(support -> known.add(support.id()));
     known.addAll(book.sources().keySet());
+    book.glossary().forEach(term -> known.add(term.word()));
     String nearest = Nearest.of(id.value(), known);
     return Failure.usage(
         "the rule base knows nothing by the name \"" + id.value() + "\"",

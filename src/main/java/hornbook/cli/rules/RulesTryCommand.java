@@ -39,7 +39,7 @@ final class RulesTryCommand extends Task {
     LoadedRules loaded = rules.of(surroundings).loaded();
     OwnCases run;
     try {
-      run = OwnCases.run(loaded, surroundings.rules().book(), folder.resolve("cases"));
+      run = OwnCases.run(loaded, surroundings.rules().book(), CasesOption.with(folder));
     } catch (IOException unreadable) {
       throw Failure.of(ExitCode.NO_INPUT, "the cases in " + folder + " cannot be read");
     }

@@ -1,5 +1,8 @@
 package hornbook.report.handbook;
 
+import hornbook.report.Book.Chapter;
+import hornbook.report.Book.Word;
+import hornbook.report.Book.Words;
 import hornbook.report.handbook.Book.Chapter;
 import hornbook.report.handbook.Book.Word;
 import hornbook.report.handbook.Book.Words;
@@ -8,24 +11,21 @@ import hornbook.report.words.RuleWords;
 import hornbook.rulebook.GlossaryTerm;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.Term;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
 
 /** The last chapters: the rules by the words of the trade in them, and what the words mean. */
 final class HandbookIndex {
-  /** A word that more rules use than this is indexed by their titles alone. */
-  private static final int MANY = 24;
-
   private final Rulebook book;
-  private final RuleWords words;
+  private final RuleSearch search;
 
   HandbookIndex(Rulebook book, Phrases phrases) {
     this.book = book;
-    this.words = new RuleWords(book, phrases);
+    this.search = new RuleSearch(book, phrases);
   }
 
   Chapter index() {
@@ -44,37 +44,17 @@ final class HandbookIndex {
             new Words(List.copyOf(entries.values()))));
   }
 
-  private RichText using(String word) {
-    Pattern use =
-        Pattern.compile("\\b" + Pattern.quote(word) + "(s|es)?\\b", Pattern.CASE_INSENSITIVE);
-    List<RuleEntry> all = new ArrayList<>();
-    List<RuleEntry> titled = new ArrayList<>();
-    for (RuleEntry rule : book.rules().values()) {
-      if (use.matcher(rule.title()).find()) {
-        titled.add(rule);
-      }
-      if (use.matcher(text(rule)).find()) {
-        all.add(rule);
-      }
+  private Rich using(String word) {
+    RuleSearch.Found found = search.exactly(word);
+    if (found.all().size() <= RuleSearch.MANY) {
+      return found.all().isEmpty()
+          ? Rich.link("glossary", anchor(word))
+          : HandbookAnchors.rules(found.all());
     }
-    if (all.size() <= MANY) {
-      return all.isEmpty() ? RichText.link("glossary", anchor(word)) : HandbookAnchors.rules(all);
-    }
-    int others = all.size() - titled.size();
-    String also = titled.isEmpty() ? "" : "; ";
-    RichText named = titled.isEmpty() ? RichText.of("") : HandbookAnchors.rules(titled);
+    int others = found.all().size() - found.titled().size();
+    String also = found.titled().isEmpty() ? "" : "; ";
+    Rich named = found.titled().isEmpty() ? Rich.of("") : HandbookAnchors.rules(found.titled());
     return named.plus(also + "in passing in " + others + " more");
-  }
-
-  private String text(RuleEntry rule) {
-    return String.join(
-        "\n",
-        rule.title(),
-        words.says(rule, rule.text().says()),
-        rule.text().meanwhile() == null ? "" : words.says(rule, rule.text().meanwhile()),
-        rule.why(),
-        String.join("\n", words.conditions(rule)),
-        words.outcome(rule));
   }
 
   Chapter glossary() {

@@ -19,6 +19,7 @@ import hornbook.rulebook.file.RuleFiles;
 import hornbook.rulebook.file.YamlMap;
 import hornbook.rulebook.own.Extension;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -93,9 +94,9 @@ public final class RulebookReader {
 
   /** Whether the rules of a folder are added to the shipped ones, as its head says. */
   public static boolean extendsShipped(Path folder) throws IOException {
-    List<RuleFault> unread = new ArrayList<>();
-    String head = RuleFiles.read(folder, unread).text(RuleFiles.HEAD);
-    return YamlMap.file(RuleFiles.HEAD, head.isEmpty() ? "{}" : head, unread).has("extends");
+    Path head = folder.resolve(RuleFiles.HEAD);
+    String text = Files.isRegularFile(head) ? Files.readString(head) : "{}";
+    return YamlMap.file(RuleFiles.HEAD, text, new ArrayList<>()).has("extends");
   }
 
   private Draft read() throws IOException {
