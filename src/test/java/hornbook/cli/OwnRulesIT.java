@@ -114,7 +114,7 @@ class OwnRulesIT {
     Path changes = repository.resolve("rules/changes.yaml");
     Files.writeString(changes, Files.readString(changes).replace("rules: [N038]", "rules: []"));
     assertThat(program().with("rules", "check", rules).ended(1).out())
-        .contains("N038", "changes.yaml does not name the rule");
+        .contains("N038: since is 1.1.0, but changes.yaml does not name");
   }
 
   private static void copy(Path from, Path to) throws IOException {
