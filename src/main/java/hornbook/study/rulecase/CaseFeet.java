@@ -14,6 +14,9 @@ import java.util.stream.Stream;
 
 /** The assessments of every case below a folder, and of the near-misses of the rules' cases. */
 public final class CaseFeet {
+  /** Lies among the cases and says how answers are marked: there is no foot in it. */
+  private static final String SCHEME = "marking.yaml";
+
   private CaseFeet() {}
 
   /**
@@ -41,7 +44,9 @@ public final class CaseFeet {
 
   private static boolean isCase(Path file) {
     String name = file.getFileName().toString();
-    return Files.isRegularFile(file) && (name.endsWith(".yaml") || name.endsWith(".json"));
+    return Files.isRegularFile(file)
+        && (name.endsWith(".yaml") || name.endsWith(".json"))
+        && !name.equals(SCHEME);
   }
 
   private static void nearMiss(String name, Path file, Map<String, Assessment> feet)
