@@ -16,11 +16,11 @@ public final class RuleCases {
    *
    * @param own the folder of own rules, or null
    */
-  static CaseShown of(String rule, Path own, Surroundings surroundings) {
+  public static CaseShown of(String rule, Path own, Surroundings surroundings) {
     try {
       for (Path folder : new Path[] {own, RulesFolder.shipped(surroundings)}) {
         Path file =
-            folder == null ? null : CasesOption.with(folder).resolve("rules/" + rule + ".yaml");
+            folder == null ? null : RulesFolder.cases(folder).resolve("rules/" + rule + ".yaml");
         if (file != null && Files.isRegularFile(file)) {
           return read(file);
         }

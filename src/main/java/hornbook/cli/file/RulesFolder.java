@@ -6,6 +6,7 @@ import hornbook.cli.base.Surroundings;
 import hornbook.rulebook.compile.FolderRules;
 import hornbook.rulebook.file.RuleBaseFaulty;
 import hornbook.rulebook.load.LoadedRules;
+import hornbook.rulebook.read.RulebookReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -76,6 +77,13 @@ public final class RulesFolder {
   public static Path shipped(Surroundings surroundings) {
     Path home = surroundings.home();
     return home == null ? Path.of("rules") : home.resolve("rules");
+  }
+
+  /** Where the cases of a folder of rules lie: in it, or for a whole rule base beside it. */
+  public static Path cases(Path own) throws IOException {
+    Path inside = own.resolve("cases");
+    boolean beside = !Files.isDirectory(inside) && !RulebookReader.extendsShipped(own);
+    return beside ? own.toAbsolutePath().resolveSibling("cases") : inside;
   }
 
   /** Where compiled rules are kept for this user; null where there is no place for it. */

@@ -7,12 +7,11 @@ import hornbook.cli.base.Failure;
 import hornbook.cli.base.Surroundings;
 import hornbook.cli.file.RuleFaultsFound;
 import hornbook.cli.file.RulesFolder;
-import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.file.RuleFault;
+import hornbook.rulebook.read.RulebookReader;
 import hornbook.study.rulecase.CaseLibrary;
 import hornbook.study.rulecase.RuleCase;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,16 +58,9 @@ public final class CasesOption {
       folders.add(RulesFolder.shipped(surroundings).resolveSibling("cases"));
     }
     if (own != null) {
-      folders.add(with(own));
+      folders.add(RulesFolder.cases(own));
     }
     return folders;
-  }
-
-  /** Where the cases of a folder of rules lie: in it, or for a whole rule base beside it. */
-  static Path with(Path own) throws IOException {
-    Path inside = own.resolve("cases");
-    boolean beside = !Files.isDirectory(inside) && !RulebookReader.extendsShipped(own);
-    return beside ? own.toAbsolutePath().resolveSibling("cases") : inside;
   }
 
   /** The same, where each of them has to be readable. */

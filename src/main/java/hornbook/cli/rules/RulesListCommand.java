@@ -1,6 +1,5 @@
 package hornbook.cli.rules;
 
-import hornbook.assessment.Nearest;
 import hornbook.assessment.tree.Nearest;
 import hornbook.cli.base.ArgumentValue;
 import hornbook.cli.base.ExitCode;
@@ -10,13 +9,11 @@ import hornbook.cli.base.Task;
 import hornbook.cli.option.ListFormatOption;
 import hornbook.cli.option.OutputOption;
 import hornbook.cli.option.RulesOption;
-import hornbook.report.CatalogueJson;
-import hornbook.report.FoundRules;
-import hornbook.report.RuleList;
 import hornbook.report.rules.CatalogueJson;
+import hornbook.report.rules.FoundRules;
 import hornbook.report.rules.RuleList;
+import hornbook.rulebook.GlossaryTerm;
 import hornbook.rulebook.Rulebook;
-import hornbook.rulebook.Term;
 import hornbook.rulebook.Topic;
 import java.util.List;
 
@@ -71,7 +68,7 @@ final class RulesListCommand extends Task {
   }
 
   private Failure nothing(Rulebook book, String word) {
-    String nearest = Nearest.of(word, book.glossary().stream().map(Term::word).toList());
+    String nearest = Nearest.of(word, book.glossary().stream().map(GlossaryTerm::word).toList());
     return Failure.usage(
         "no rule" + (topic.value() == null ? "" : " of this topic") + " speaks of \"" + word + "\"",
         nearest == null ? "all rules: hornbook rules list" : "nearest: " + nearest);

@@ -7,7 +7,7 @@ import hornbook.cli.base.Surroundings;
 import hornbook.cli.base.Task;
 import hornbook.cli.file.ResultFile;
 import hornbook.rulebook.Rulebook;
-import hornbook.rulebook.own.RuleStarter;
+import hornbook.rulebook.start.RuleStarter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;

@@ -1,6 +1,5 @@
 package hornbook.cli.rules;
 
-import hornbook.assessment.Nearest;
 import hornbook.assessment.tree.Nearest;
 import hornbook.cli.base.ArgumentValue;
 import hornbook.cli.base.ExitCode;
@@ -12,12 +11,9 @@ import hornbook.cli.option.ListFormatOption;
 import hornbook.cli.option.OutputOption;
 import hornbook.cli.option.RulesOption;
 import hornbook.cli.option.UnitsOption;
-import hornbook.report.CatalogueJson;
-import hornbook.report.CataloguePage;
-import hornbook.report.FoundRules;
-import hornbook.report.RulePage;
 import hornbook.report.rules.CatalogueJson;
 import hornbook.report.rules.CataloguePage;
+import hornbook.report.rules.FoundRules;
 import hornbook.report.rules.RulePage;
 import hornbook.rulebook.Rulebook;
 import java.util.ArrayList;

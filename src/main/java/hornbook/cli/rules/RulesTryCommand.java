@@ -5,6 +5,7 @@ import hornbook.cli.base.Failure;
 import hornbook.cli.base.Surroundings;
 import hornbook.cli.base.Task;
 import hornbook.cli.file.RuleFaultsFound;
+import hornbook.cli.file.RulesFolder;
 import hornbook.cli.option.RulesOption;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.load.LoadedRules;
@@ -39,7 +40,7 @@ final class RulesTryCommand extends Task {
     LoadedRules loaded = rules.of(surroundings).loaded();
     OwnCases run;
     try {
-      run = OwnCases.run(loaded, surroundings.rules().book(), CasesOption.with(folder));
+      run = OwnCases.run(loaded, surroundings.rules().book(), RulesFolder.cases(folder));
     } catch (IOException unreadable) {
       throw Failure.of(ExitCode.NO_INPUT, "the cases in " + folder + " cannot be read");
     }

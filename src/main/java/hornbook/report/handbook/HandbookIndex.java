@@ -1,18 +1,12 @@
 package hornbook.report.handbook;
 
-import hornbook.report.Book.Chapter;
-import hornbook.report.Book.Word;
-import hornbook.report.Book.Words;
 import hornbook.report.handbook.Book.Chapter;
 import hornbook.report.handbook.Book.Word;
 import hornbook.report.handbook.Book.Words;
 import hornbook.report.words.Phrases;
-import hornbook.report.words.RuleWords;
+import hornbook.report.words.RuleSearch;
 import hornbook.rulebook.GlossaryTerm;
-import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
-import hornbook.rulebook.Term;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -44,16 +38,17 @@ final class HandbookIndex {
             new Words(List.copyOf(entries.values()))));
   }
 
-  private Rich using(String word) {
+  private RichText using(String word) {
     RuleSearch.Found found = search.exactly(word);
     if (found.all().size() <= RuleSearch.MANY) {
       return found.all().isEmpty()
-          ? Rich.link("glossary", anchor(word))
+          ? RichText.link("glossary", anchor(word))
           : HandbookAnchors.rules(found.all());
     }
     int others = found.all().size() - found.titled().size();
     String also = found.titled().isEmpty() ? "" : "; ";
-    Rich named = found.titled().isEmpty() ? Rich.of("") : HandbookAnchors.rules(found.titled());
+    RichText named =
+        found.titled().isEmpty() ? RichText.of("") : HandbookAnchors.rules(found.titled());
     return named.plus(also + "in passing in " + others + " more");
   }
 

@@ -78,7 +78,7 @@ public final class RuleFiles {
     return Collections.unmodifiableMap(texts);
   }
 
-  String text(String name) {
+  public String text(String name) {
     return texts.getOrDefault(name, "");
   }
 

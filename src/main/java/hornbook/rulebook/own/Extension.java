@@ -83,7 +83,7 @@ public final class Extension {
   }
 
   /** The letters no topic of a rule base has. */
-  static List<String> freeLetters(Rulebook base) {
+  public static List<String> freeLetters(Rulebook base) {
     List<String> free = new ArrayList<>();
     for (char letter = 'A'; letter <= 'Z'; letter++) {
       String one = String.valueOf(letter);

@@ -1,5 +1,6 @@
 package hornbook.rulebook.read;
 
+import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Version;
 import hornbook.rulebook.VersionNote;
 import hornbook.rulebook.file.RuleBaseFaulty;
@@ -16,7 +17,7 @@ import java.util.regex.Pattern;
 /** Reads what each version of a rule base changed. */
 public final class VersionNotes {
   /** The file in the folder of the rules. */
-  static final String FILE = "changes.yaml";
+  public static final String FILE = "changes.yaml";
 
   private static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
 
@@ -34,7 +35,7 @@ public final class VersionNotes {
     return notes;
   }
 
-  static List<VersionNote> read(String text, List<RuleFault> faults) {
+  public static List<VersionNote> read(String text, List<RuleFault> faults) {
     List<VersionNote> notes = new ArrayList<>();
     for (YamlMap entry : YamlMap.list(FILE, text, faults)) {
       entry.only("version", "date", "says", "rules", "limits", "all");

@@ -1,8 +1,11 @@
-package hornbook.rulebook.own;
+package hornbook.rulebook.start;
 
 import hornbook.rulebook.file.RuleFault;
 import hornbook.rulebook.file.RuleFiles;
 import hornbook.rulebook.load.ShippedRules;
+import hornbook.rulebook.own.Extension;
+import hornbook.rulebook.read.RulebookReader;
+import hornbook.rulebook.read.VersionNotes;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,9 +1,9 @@
-package hornbook.report;
+package hornbook.report.words;
 
-import hornbook.assessment.Units;
+import hornbook.assessment.quantity.Units;
+import hornbook.rulebook.GlossaryTerm;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
-import hornbook.rulebook.Term;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 /** Finds the rules that speak of a thing, by a word or words of the trade. */
 public final class RuleSearch {
   /** Where more rules use a word than this, those whose title has it come first. */
-  static final int MANY = 24;
+  public static final int MANY = 24;
 
   private final Rulebook book;
   private final RuleWords words;
@@ -20,7 +20,7 @@ public final class RuleSearch {
     this(book, new Phrases(book, Units.MM));
   }
 
-  RuleSearch(Rulebook book, Phrases phrases) {
+  public RuleSearch(Rulebook book, Phrases phrases) {
     this.book = book;
     this.words = new RuleWords(book, phrases);
   }
@@ -34,7 +34,7 @@ public final class RuleSearch {
   public record Found(List<RuleEntry> all, List<RuleEntry> titled) {}
 
   /** The rules that use a word, or several as they stand. */
-  Found exactly(String word) {
+  public Found exactly(String word) {
     return using(List.of(pattern(word)));
   }
 
@@ -44,7 +44,7 @@ public final class RuleSearch {
   }
 
   /** What the glossary says of a word; null where it does not have it. */
-  public Term term(String asked) {
+  public GlossaryTerm term(String asked) {
     Pattern word = pattern(asked.strip());
     return book.glossary().stream()
         .filter(term -> word.matcher(term.word()).matches())

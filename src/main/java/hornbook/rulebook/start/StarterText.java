@@ -1,4 +1,4 @@
-package hornbook.rulebook;
+package hornbook.rulebook.start;
 
 import java.util.Locale;
 

@@ -1,8 +1,11 @@
-package hornbook.report;
+package hornbook.report.rules;
 
+import hornbook.report.page.JsonText;
+import hornbook.report.page.PlainPage;
+import hornbook.report.words.RuleSearch;
+import hornbook.rulebook.GlossaryTerm;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
-import hornbook.rulebook.Term;
 import hornbook.rulebook.Topic;
 import java.io.IOException;
 import java.util.List;
@@ -51,7 +54,7 @@ public final class FoundRules {
 
   /** What the word means and which rules speak of it; empty where nothing knows it. */
   public Optional<String> page(String word) {
-    Term term = search.term(word);
+    GlossaryTerm term = search.term(word);
     RuleSearch.Found found = search.find(word);
     if (term == null && found.all().isEmpty()) {
       return Optional.empty();
@@ -66,7 +69,7 @@ public final class FoundRules {
 
   /** The same as JSON. */
   public Optional<String> json(String word) {
-    Term term = search.term(word);
+    GlossaryTerm term = search.term(word);
     List<RuleEntry> all = search.find(word).all();
     return term == null && all.isEmpty()
         ? Optional.empty()
@@ -74,7 +77,10 @@ public final class FoundRules {
   }
 
   private static void json(
-      com.fasterxml.jackson.core.JsonGenerator json, String word, Term term, List<RuleEntry> all)
+      com.fasterxml.jackson.core.JsonGenerator json,
+      String word,
+      GlossaryTerm term,
+      List<RuleEntry> all)
       throws IOException {
     json.writeStartObject();
     json.writeStringField("word", term == null ? word : term.word());

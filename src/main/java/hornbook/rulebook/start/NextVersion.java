@@ -1,5 +1,9 @@
-package hornbook.rulebook;
+package hornbook.rulebook.start;
 
+import hornbook.rulebook.VersionNote;
+import hornbook.rulebook.file.RuleFault;
+import hornbook.rulebook.file.RuleFiles;
+import hornbook.rulebook.read.VersionNotes;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
