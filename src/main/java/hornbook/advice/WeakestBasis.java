@@ -31,11 +31,10 @@ public final class WeakestBasis {
   }
 
   public Basis under(RuleEntry rule, List<CitedFact> because) {
-    Basis weakest = rule.basis();
+    Basis weakest =
+        rule.weakest(because.stream().filter(Limit.class::isInstance).map(Limit.class::cast));
     for (CitedFact fact : because) {
-      if (fact instanceof Limit limit) {
-        weakest = weakest.weaker(limit.basis());
-      } else if (fact instanceof Finding finding && found.containsKey(finding.what())) {
+      if (fact instanceof Finding finding && found.containsKey(finding.what())) {
         weakest = weakest.weaker(found.get(finding.what()));
       }
     }

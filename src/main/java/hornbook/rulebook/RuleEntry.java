@@ -1,6 +1,7 @@
 package hornbook.rulebook;
 
 import hornbook.rulebook.fact.Basis;
+import hornbook.rulebook.fact.Limit;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -24,6 +25,11 @@ public record RuleEntry(
     return conditions.stream()
         .filter(Condition.OfLimit.class::isInstance)
         .map(condition -> ((Condition.OfLimit) condition).id());
+  }
+
+  /** The weakest ground among the rule's own and that of limits it binds. */
+  public Basis weakest(Stream<Limit> bound) {
+    return bound.map(Limit::basis).reduce(basis, Basis::weaker);
   }
 
   /** The id of the limit bound to a variable. */

@@ -181,8 +181,9 @@ final class HandbookRules {
   private RichText ground(RuleEntry rule) {
     Set<String> keys = new LinkedHashSet<>(rule.text().sources());
     rule.limits().flatMap(id -> uses.limits(id).stream()).map(Limit::source).forEach(keys::add);
-    keys.remove(rule.basis().word());
-    List<RichText> grounds = new ArrayList<>(List.of(RichText.strong(rule.basis().word())));
+    String basis = uses.weakest(rule).word();
+    keys.remove(basis);
+    List<RichText> grounds = new ArrayList<>(List.of(RichText.strong(basis)));
     keys.forEach(
         key -> grounds.add(RichText.link(citations.brief(key), HandbookAnchors.source(key))));
     return RichText.joined("; ", grounds).plus(".");

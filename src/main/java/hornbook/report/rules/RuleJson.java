@@ -30,7 +30,7 @@ final class RuleJson {
     json.writeStringField("id", rule.id());
     json.writeStringField("title", rule.title());
     json.writeStringField("topic", rule.topic());
-    json.writeStringField("basis", rule.basis().word());
+    json.writeStringField("basis", uses.weakest(rule).word());
     json.writeStringField("since", rule.since());
     json.writeStringField("says", rule.text().says());
     if (rule.text().meanwhile() != null) {

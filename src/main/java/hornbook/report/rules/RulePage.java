@@ -44,7 +44,7 @@ public final class RulePage {
         0,
         title(rule.topic())
             + "; basis: "
-            + rule.basis().word()
+            + uses.weakest(rule).word()
             + "; since "
             + rule.since()
             + "; rules/"

@@ -4,6 +4,7 @@ import hornbook.rulebook.Condition;
 import hornbook.rulebook.RuleConclusion;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Bearing;
 import hornbook.rulebook.fact.Limit;
 import java.util.List;
@@ -20,6 +21,11 @@ public final class CrossReferences {
   /** Every entry of a limit: there may be one for each limb and age. */
   public List<Limit> limits(String id) {
     return limits(limit -> limit.id().equals(id));
+  }
+
+  /** The weakest ground among a rule and every entry of the limits it binds. */
+  public Basis weakest(RuleEntry rule) {
+    return rule.weakest(rule.limits().flatMap(id -> limits(id).stream()));
   }
 
   public List<Limit> limitsFrom(String source) {

@@ -90,17 +90,21 @@ class HandbookTest {
       assertThat(fired.says()).as(rule.id() + " fires on its case").isNotNull();
       assertThat(fired.silenced()).as(rule.id() + " is silent on its near-miss").isTrue();
       String told = entry(markdown, rule.id());
+      String ground =
+          rule.weakest(
+                  BOOK.limits().stream().filter(one -> rule.limits().anyMatch(one.id()::equals)))
+              .word();
       assertThat(told)
           .contains(rule.title(), plain(rule.why()), plain(rule.silent()))
           .contains("Fires on " + fired.example().title() + ".")
-          .contains("Then ", "Asks ", rule.basis().word());
+          .contains("Then ", "Asks ", "Ground " + ground);
       String path = fired.example().nearMiss().replaceFirst("=.*", "");
       String field = Fields.at(path.strip()).label();
       assertThat(told.substring(told.indexOf("Near-miss ")).toLowerCase(Locale.ROOT))
           .contains(field.toLowerCase(Locale.ROOT) + ": ", ", in place of ");
       rule.limits().forEach(id -> assertThat(told).contains("(#limit-" + id + ")"));
       rule.text().sources().stream()
-          .filter(key -> !key.equals(rule.basis().word()))
+          .filter(key -> !key.equals(ground))
           .forEach(key -> assertThat(told).contains("(#source-" + key + ")"));
       rule.text().dissents().forEach(id -> assertThat(told).contains("(#" + id + ")"));
     }
