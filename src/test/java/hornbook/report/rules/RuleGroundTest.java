@@ -1,8 +1,8 @@
-package hornbook.report;
+package hornbook.report.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hornbook.assessment.Units;
+import hornbook.assessment.quantity.Units;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Basis;
