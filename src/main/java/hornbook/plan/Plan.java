@@ -5,9 +5,11 @@ import hornbook.advice.CautionGiven;
 import hornbook.advice.FootAdvice;
 import hornbook.advice.OptionAdvice;
 import hornbook.advice.ReferralGiven;
+import hornbook.foot.shape.AddedMaterial;
 import hornbook.plan.effect.FootNumbers;
 import hornbook.plan.figure.Figure;
 import hornbook.plan.sheet.ClockStep;
+import hornbook.plan.sheet.Covered;
 import hornbook.plan.sheet.GrowthDates;
 import hornbook.plan.sheet.MissingMeasure;
 import hornbook.plan.sheet.PlanWishes;
@@ -39,6 +41,8 @@ import java.util.stream.Stream;
  * @param lines what is to be done, part by part
  * @param before null in a sheet without work, as {@code after}, {@code growth} and {@code ground}
  * @param aboveNailExit null where there is no defect to grow out, as {@code ground}
+ * @param added what is added to the foot; null in a sheet without work
+ * @param covered where the wall is covered
  * @param interval days until the next visit
  * @param nextVisit null without a day of the visit
  */
@@ -54,6 +58,8 @@ public record Plan(
     List<PlannedClip> clips,
     FootNumbers before,
     FootNumbers after,
+    AddedMaterial added,
+    List<Covered> covered,
     ShoeSizes shoe,
     List<Figure> materials,
     List<ClockStep> steps,
@@ -88,6 +94,8 @@ public record Plan(
         List.of(),
         null,
         null,
+        null,
+        List.of(),
         ShoeSizes.NONE,
         List.of(),
         List.of(),

@@ -10,6 +10,7 @@ import hornbook.advice.engine.Cautions;
 import hornbook.assessment.VetRole;
 import hornbook.plan.effect.AddedDepths;
 import hornbook.plan.effect.Effect;
+import hornbook.plan.effect.FinishedFoot;
 import hornbook.plan.effect.FootNumbers;
 import hornbook.plan.figure.Figure;
 import hornbook.plan.nailing.Nailing;
@@ -21,6 +22,7 @@ import hornbook.plan.time.Aftercare;
 import hornbook.plan.time.Clock;
 import hornbook.plan.time.Growing;
 import hornbook.plan.work.Building;
+import hornbook.plan.work.Covering;
 import hornbook.plan.work.Dressing;
 import hornbook.plan.work.Fitting;
 import hornbook.plan.work.Preparing;
@@ -91,7 +93,8 @@ public final class PlanMaker {
     Fitting fitting = new Fitting(draft);
     Figure turned = FootNumbers.after(draft, depths, laid, null, null).toeAngle();
     Figure branch = fitting.branch(turned);
-    FootNumbers after = FootNumbers.after(draft, depths, laid, branch, dressing.setBack());
+    FinishedFoot finished = new FinishedFoot(draft, depths, laid, branch, dressing.setBack());
+    FootNumbers after = finished.numbers();
     ShoeSizes shoe = fitting.write(branch, before, after, nailing);
     new Effect(draft, depths, before, after).write();
     Clock clock = new Clock(draft);
@@ -111,6 +114,8 @@ public final class PlanMaker {
         nailing.clips(),
         before,
         after,
+        finished.added(),
+        Covering.of(draft),
         shoe,
         materials(building, nailing),
         clock.steps(),

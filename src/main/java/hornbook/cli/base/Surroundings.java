@@ -52,8 +52,13 @@ public record Surroundings(
    * more and is no failure.
    */
   public void print(String result) {
+    print(result.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** The same for what is no text. */
+  public void print(byte[] result) {
     try {
-      out.write(result.getBytes(StandardCharsets.UTF_8));
+      out.write(result);
       out.flush();
     } catch (IOException unwritten) {
       String reason = String.valueOf(unwritten.getMessage());

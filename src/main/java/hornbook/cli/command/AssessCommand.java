@@ -1,9 +1,11 @@
 package hornbook.cli.command;
 
+import hornbook.advice.Advice;
 import hornbook.advice.engine.Advisor;
 import hornbook.assessment.read.ReadResult;
 import hornbook.cli.base.ArgumentValue;
 import hornbook.cli.base.ExitCode;
+import hornbook.cli.base.Failure;
 import hornbook.cli.base.Surroundings;
 import hornbook.cli.base.Task;
 import hornbook.cli.file.AssessedFile;
@@ -11,13 +13,21 @@ import hornbook.cli.file.Assessments;
 import hornbook.cli.file.InputFile;
 import hornbook.cli.option.DetailOption;
 import hornbook.cli.option.FailOnOption;
+import hornbook.cli.option.FootOption;
 import hornbook.cli.option.FormatOption;
+import hornbook.cli.option.FormatOption.Format;
 import hornbook.cli.option.OutputOption;
+import hornbook.cli.option.PdfOption;
+import hornbook.cli.option.PictureOption;
 import hornbook.cli.option.Rendering;
 import hornbook.cli.option.RulesOption;
 import hornbook.cli.option.SetOption;
 import hornbook.cli.option.UnitsOption;
+import hornbook.report.drawing.Drawing;
+import hornbook.report.drawing.Drawings;
+import hornbook.report.drawing.Picture;
 import hornbook.report.page.TextOptions;
+import hornbook.report.words.Amounts;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -33,6 +43,10 @@ public final class AssessCommand extends Task {
   private final SetOption set = new SetOption(arguments);
   private final RulesOption rules = new RulesOption(arguments);
   private final FailOnOption failOn = new FailOnOption(arguments);
+  private final PictureOption picture = new PictureOption(arguments, Picture.GROUND);
+  private final FootOption foot =
+      new FootOption(arguments, "the foot that --format svg draws, where there are several");
+  private final PdfOption pdf = new PdfOption(arguments, output);
 
   public AssessCommand(Surroundings surroundings) {
     super(
@@ -44,6 +58,8 @@ public final class AssessCommand extends Task {
         "  hornbook assess tansy.yaml",
         "  hornbook assess --brief --units inch tansy.yaml",
         "  hornbook assess --format html --output tansy.html tansy.yaml",
+        "  hornbook assess --format pdf --output tansy.pdf tansy.yaml",
+        "  hornbook assess --format svg --picture side --output side.svg tansy.yaml",
         "  hornbook assess --set feet[0].signs.digitalPulse=bounding tansy.yaml",
         "  hornbook assess --fail-on today monday/*.yaml",
         "");
@@ -62,7 +78,32 @@ public final class AssessCommand extends Task {
       String file = InputFile.shown(files.value().get(at));
       assessed.add(new AssessedFile(file, advisor.advise(read.get(at).assessment())));
     }
-    output.deliver(new Rendering(options).of(format.format(), assessed), surroundings);
+    deliver(options, assessed);
     return failOn.of(assessed.stream().map(AssessedFile::advice).toList());
+  }
+
+  private void deliver(TextOptions options, List<AssessedFile> assessed) {
+    Format wanted = format.format();
+    picture.only(wanted == Format.SVG);
+    pdf.only(wanted == Format.PDF);
+    if (wanted == Format.SVG) {
+      output.deliver(picture.of(drawings(assessed)), surroundings);
+      return;
+    }
+    String result = new Rendering(options).of(wanted, assessed);
+    if (wanted == Format.PDF) {
+      pdf.deliver(result, surroundings);
+    } else {
+      output.deliver(result, surroundings);
+    }
+  }
+
+  private List<Drawing> drawings(List<AssessedFile> assessed) {
+    if (assessed.size() > 1) {
+      throw Failure.usage("a drawing shows one foot", "give one file at a time");
+    }
+    Advice advice = assessed.get(0).advice();
+    return Drawings.of(
+        advice, advice.feet().get(foot.one(advice.assessment())), new Amounts(units.units()));
   }
 }

@@ -12,15 +12,21 @@ import hornbook.cli.base.Failure;
 import hornbook.cli.base.Surroundings;
 import hornbook.cli.base.Task;
 import hornbook.cli.option.OneAssessment;
+import hornbook.cli.option.PdfOption;
+import hornbook.cli.option.PictureOption;
 import hornbook.cli.option.WishOptions;
 import hornbook.plan.Plan;
 import hornbook.plan.PlanMaker;
 import hornbook.plan.sheet.PlanWishes;
 import hornbook.plan.sheet.Technique;
+import hornbook.report.drawing.Drawings;
+import hornbook.report.drawing.Picture;
+import hornbook.report.sheet.PlanHtml;
 import hornbook.report.sheet.PlanJson;
 import hornbook.report.sheet.PlanMarkdown;
 import hornbook.report.sheet.PlanRefusal;
 import hornbook.report.sheet.PlanText;
+import hornbook.report.words.Amounts;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Urgency;
 import java.io.IOException;
@@ -38,6 +44,9 @@ public final class PlanCommand extends Task {
   enum Form {
     TEXT,
     JSON,
+    HTML,
+    PDF,
+    SVG,
     MARKDOWN
   }
 
@@ -48,8 +57,14 @@ public final class PlanCommand extends Task {
       arguments.word(Limb.class, null, "the foot, where the file has several", "--foot");
   private final WishOptions wishes = new WishOptions(arguments);
   private final ArgumentValue<Form> form =
-      arguments.word(Form.class, Form.TEXT, "plain text, JSON, or Markdown", "--format");
+      arguments.word(
+          Form.class,
+          Form.TEXT,
+          "plain text, JSON, a page for the browser, a page on paper, one drawing, or Markdown",
+          "--format");
   private final OneAssessment about = new OneAssessment(arguments, file);
+  private final PictureOption picture = new PictureOption(arguments, Picture.SIDE);
+  private final PdfOption pdf = new PdfOption(arguments, about.output());
 
   public PlanCommand(Surroundings surroundings) {
     super(
@@ -62,6 +77,8 @@ public final class PlanCommand extends Task {
         "  hornbook plan tansy.yaml --technique cast-wrap --add 8mm --dip 22C",
         "  hornbook plan tansy.yaml --technique nail-on --foot left-fore --wedge 3deg",
         "  hornbook plan tansy.yaml --technique cast-wrap --target-ratio 2.5",
+        "  hornbook plan tansy.yaml --technique glue-on --format pdf -o sheet.pdf",
+        "  hornbook plan tansy.yaml --technique cast-wrap --format svg --picture side",
         "  hornbook plan tansy.yaml --technique nail-on --despite \"the vet wants it so\"",
         "");
   }
@@ -80,7 +97,7 @@ public final class PlanCommand extends Task {
       why.add("to have the sheet all the same, say why: --despite \"...\"");
       throw Failure.of(ExitCode.REFUSED, PlanRefusal.what(plan), why.toArray(String[]::new));
     }
-    about.deliver(rendered(plan), surroundings);
+    deliver(plan);
     return plan.workable() ? ExitCode.DONE : ExitCode.REFUSED;
   }
 
@@ -147,10 +164,23 @@ public final class PlanCommand extends Task {
     return Failure.usage(what, "say which: " + choices);
   }
 
+  private void deliver(Plan plan) {
+    picture.only(form.value() == Form.SVG);
+    pdf.only(form.value() == Form.PDF);
+    String result = rendered(plan);
+    if (form.value() == Form.PDF) {
+      pdf.deliver(result, surroundings);
+    } else {
+      about.deliver(result, surroundings);
+    }
+  }
+
   private String rendered(Plan plan) {
     return switch (form.value()) {
       case TEXT -> PlanText.render(plan, about.units());
       case MARKDOWN -> PlanMarkdown.render(plan, about.units());
+      case HTML, PDF -> PlanHtml.render(plan, about.units());
+      case SVG -> picture.of(Drawings.of(plan, new Amounts(about.units())));
       case JSON -> json(plan);
     };
   }

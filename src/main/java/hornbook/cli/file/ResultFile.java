@@ -26,16 +26,20 @@ public final class ResultFile {
 
   /** Writes the file, or puts the new one in the place of an old one. */
   public void write(String result) {
+    write(result.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** The same for what is no text. */
+  public void write(byte[] result) {
     write(result, true);
   }
 
   /** Writes the file where there is none yet. */
   public void writeNew(String result) {
-    write(result, false);
+    write(result.getBytes(StandardCharsets.UTF_8), false);
   }
 
-  private void write(String result, boolean replace) {
-    byte[] bytes = result.getBytes(StandardCharsets.UTF_8);
+  private void write(byte[] bytes, boolean replace) {
     try {
       Path file = Path.of(name);
       if (Files.isDirectory(file)) {

@@ -8,13 +8,36 @@ import hornbook.cli.base.Arguments;
 import hornbook.cli.base.Failure;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Which of the feet is meant. */
 public final class FootOption {
   private final ArgumentValue<Limb> limb;
 
   public FootOption(Arguments arguments) {
-    limb = arguments.word(Limb.class, null, "the foot meant; without it every foot", "--foot");
+    this(arguments, "the foot meant; without it every foot");
+  }
+
+  public FootOption(Arguments arguments, String description) {
+    limb = arguments.word(Limb.class, null, description, "--foot");
+  }
+
+  /**
+   * The place of the one foot meant.
+   *
+   * @throws Failure when the assessment has no such foot, or several and none is named
+   */
+  public int one(Assessment assessment) {
+    List<Integer> places = of(assessment);
+    if (places.size() > 1) {
+      throw Failure.usage(
+          "the file has several feet",
+          "say which: "
+              + assessment.feet().stream()
+                  .map(foot -> "--foot " + foot.limb().word())
+                  .collect(Collectors.joining(", ")));
+    }
+    return places.get(0);
   }
 
   /**

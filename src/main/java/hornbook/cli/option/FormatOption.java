@@ -6,10 +6,12 @@ import hornbook.cli.base.Arguments;
 /** The form of advice, job sheets and explanations. */
 public final class FormatOption {
   /** The forms there are. */
-  enum Format {
+  public enum Format {
     TEXT,
     JSON,
     HTML,
+    PDF,
+    SVG,
     MARKDOWN
   }
 
@@ -20,7 +22,8 @@ public final class FormatOption {
         arguments.word(
             Format.class,
             Format.TEXT,
-            "plain text, JSON for programs, a page to print, or Markdown",
+            "plain text, JSON for programs, a page for the browser, a page on paper, one drawing, or"
+                + " Markdown",
             "--format");
   }
 

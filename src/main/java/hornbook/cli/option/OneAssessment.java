@@ -57,6 +57,10 @@ public final class OneAssessment {
     return units.units();
   }
 
+  public OutputOption output() {
+    return output;
+  }
+
   public void deliver(String result, Surroundings surroundings) {
     output.deliver(result, surroundings);
   }

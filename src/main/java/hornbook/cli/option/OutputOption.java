@@ -43,7 +43,18 @@ public final class OutputOption {
     }
   }
 
-  /** As {@link #deliver}, but never in place of a file that is there already. */
+  /** The same for what is no text. */
+  public void deliver(byte[] result, Surroundings surroundings) {
+    if (toScreen()) {
+      surroundings.print(result);
+    } else {
+      new ResultFile(file.value()).write(result);
+    }
+  }
+
+  /**
+   * As {@link #deliver(String, Surroundings)}, but never in place of a file that is there already.
+   */
   public void deliverNew(String result, Surroundings surroundings) {
     if (toScreen()) {
       surroundings.print(result);

@@ -29,7 +29,8 @@ public final class Rendering {
       case TEXT -> pages(assessed, advice -> AdviceText.render(advice, options));
       case MARKDOWN ->
           pages(assessed, advice -> AdviceMarkdown.render(advice, options.units(), whole()));
-      case HTML -> page(assessed);
+      case HTML, PDF -> page(assessed);
+      case SVG -> throw new IllegalArgumentException("a drawing shows one foot");
       case JSON -> json(assessed.stream().map(AssessedFile::advice).toList());
     };
   }
@@ -54,7 +55,7 @@ public final class Rendering {
   private String page(List<AssessedFile> assessed) {
     if (assessed.size() > 1) {
       throw Failure.usage(
-          "a page in HTML holds one assessment",
+          "a page holds one assessment",
           "give one file at a time, or --format markdown for several");
     }
     return AdviceHtml.render(assessed.get(0).advice(), options.units(), whole());

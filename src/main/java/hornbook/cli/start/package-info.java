@@ -1,7 +1,8 @@
 /**
- * The start-up archive and what it is trained on.
+ * What runs in a process of its own: the start-up archive and what it is trained on, and the making
+ * of PDF.
  *
- * <p>May use: {@code cli}, {@code cli.base}.
+ * <p>May use: {@code cli}, {@code cli.base}, {@code report}.
  *
  * <p>Begin with {@link hornbook.cli.start.StartUpArchive}.
  */

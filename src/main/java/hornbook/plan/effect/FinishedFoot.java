@@ -10,7 +10,7 @@ import hornbook.plan.sheet.MeasuredFigures;
 import hornbook.plan.sheet.SheetDraft;
 
 /** The foot with everything on. What the job leaves alone stays the measure it was. */
-final class FinishedFoot {
+public final class FinishedFoot {
   private final SheetDraft draft;
   private final MeasuredFigures given;
   private final AddedDepths depths;
@@ -25,7 +25,7 @@ final class FinishedFoot {
    * @param branch what the bearing is carried back by, or null
    * @param setBack how far the breakover comes back; null or unknown leaves it where it is
    */
-  FinishedFoot(
+  public FinishedFoot(
       SheetDraft draft, AddedDepths depths, Figure thickness, Figure branch, Figure setBack) {
     this.draft = draft;
     this.given = draft.given();
@@ -35,14 +35,15 @@ final class FinishedFoot {
     boolean asIs = setBack == null || !setBack.known();
     this.back = or(asIs ? null : setBack, "breakover to come back");
     this.flares = new WallStretches(draft).flaresAtWidest();
-    this.foot = Proportions.after(draft.assessed().measures(), build());
+    this.foot = Proportions.after(draft.assessed().measures(), added());
   }
 
   private static Figure or(Figure figure, String nothing) {
     return figure == null ? Figure.measured(nothing, 0, "mm", null) : figure;
   }
 
-  private AddedMaterial build() {
+  /** What is added, along the wall and in front, behind and at the sides. */
+  public AddedMaterial added() {
     AddedMaterial depth = AddedMaterial.depth(depths.toe().value(), depths.heel().value());
     double angle = SideProfile.of(draft.assessed().measures()).with(depth).toeAngle();
     double front = laid.value() == 0 ? 0 : laid.value() / Math.sin(Math.toRadians(angle));
@@ -54,7 +55,7 @@ final class FinishedFoot {
         .withSetBack(back.value() == 0 ? 0 : back.value() + front);
   }
 
-  FootNumbers numbers() {
+  public FootNumbers numbers() {
     Figure toe = longer("toe length", foot.toeLength(), given.toeLength(), depths.toe());
     Figure heel = longer("heel length", foot.heelLength(), given.heelLength(), depths.heel());
     Figure angle = angle();

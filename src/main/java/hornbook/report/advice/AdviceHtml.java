@@ -4,23 +4,18 @@ import hornbook.advice.Advice;
 import hornbook.advice.FootAdvice;
 import hornbook.assessment.quantity.Units;
 import hornbook.report.page.Markup;
+import hornbook.report.page.PageFrame;
 import hornbook.report.page.Section;
 import hornbook.report.words.Detail;
 import hornbook.report.words.FieldNames;
 import hornbook.report.words.PageContext;
 import hornbook.report.words.Sentence;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 
 /**
  * Writes the whole of the advice as one page that needs nothing beside it: no script, no other
  * file. It reads on a telephone, on a desk and on paper.
  */
 public final class AdviceHtml {
-  private static final String STYLE = "page.css";
-
   private AdviceHtml() {}
 
   /** Everything {@link Detail#FULL} tells, with a drawing of each foot. */
@@ -32,7 +27,7 @@ public final class AdviceHtml {
   public static String render(Advice advice, Units units, Detail detail) {
     PageContext told = PageContext.of(advice, units, detail);
     Markup page = new Markup();
-    begin(page, "Hornbook advice: " + PageHead.title(advice), style(STYLE));
+    PageFrame.begin(page, "Hornbook advice: " + PageHead.title(advice), PageHead.title(advice));
     head(told, page);
     page.open("main").line();
     for (FootAdvice foot : advice.feet()) {
@@ -41,7 +36,8 @@ public final class AdviceHtml {
     page.close("main").line();
     page.open("footer").element("p", PageHead.SAFETY, "class", "safety");
     page.element("p", PageHead.rulebook(advice)).close("footer").line();
-    return page.close("body").line().close("html").line().toString();
+    PageFrame.end(page);
+    return page.toString();
   }
 
   private static void head(PageContext told, Markup page) {
@@ -74,25 +70,5 @@ public final class AdviceHtml {
       page.element("li", Sentence.capital(item.line())).line();
     }
     page.close("ul").close("section").line();
-  }
-
-  /** All of a page up to the beginning of its body. */
-  public static void begin(Markup page, String title, String style) {
-    page.raw("<!DOCTYPE html>\n").open("html", "lang", "en-GB").line();
-    page.open("head").line();
-    page.empty("meta", "charset", "utf-8").line();
-    page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1").line();
-    page.element("title", title).line();
-    page.open("style").line().raw(style).close("style").line();
-    page.close("head").line().open("body").line();
-  }
-
-  /** The text of a style sheet. */
-  public static String style(String name) {
-    try (InputStream css = AdviceHtml.class.getResourceAsStream(name)) {
-      return new String(css.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
-    }
   }
 }

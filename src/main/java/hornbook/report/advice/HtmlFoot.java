@@ -1,7 +1,9 @@
 package hornbook.report.advice;
 
 import hornbook.advice.FootAdvice;
-import hornbook.report.drawing.FootDrawing;
+import hornbook.report.drawing.Drawing;
+import hornbook.report.drawing.DrawingPart;
+import hornbook.report.drawing.Drawings;
 import hornbook.report.drawing.FootMap;
 import hornbook.report.drawing.WallLegend;
 import hornbook.report.page.Markup;
@@ -25,6 +27,7 @@ final class HtmlFoot {
   private final FootAdvice foot;
   private final Markup page;
   private final String id;
+  private final List<Drawing> drawings;
   private final Set<String> reasons = new HashSet<>();
 
   HtmlFoot(PageContext told, FootAdvice foot, Markup page) {
@@ -32,6 +35,7 @@ final class HtmlFoot {
     this.foot = foot;
     this.page = page;
     this.id = foot.limb().word();
+    this.drawings = Drawings.of(told.advice(), foot, told.phrases().amounts());
   }
 
   void write() {
@@ -43,16 +47,22 @@ final class HtmlFoot {
     }
     page.open("article", "id", id).line();
     page.element("h2", Sentence.capital(sections.foot())).line();
-    boolean drawn = false;
+    boolean found = sections.sections().stream().anyMatch(one -> one.kind() == Kind.FOUND);
+    boolean measured = sections.sections().stream().anyMatch(one -> one.kind() == Kind.MEASURES);
     for (Section section : sections.sections()) {
       if (section.kind() == Kind.FOUND) {
-        drawing();
-        drawn = true;
+        ground();
       }
       section(section);
+      if (section.kind() == Kind.MEASURES) {
+        otherDrawings();
+      }
     }
-    if (!drawn) {
-      drawing();
+    if (!found) {
+      ground();
+    }
+    if (!measured) {
+      otherDrawings();
     }
     page.close("article").line();
   }
@@ -120,13 +130,16 @@ final class HtmlFoot {
     page.close("tbody").close("table").line();
   }
 
-  private void drawing() {
+  /** The ground edge, with the map of the wall in words beside it. */
+  private void ground() {
     FootMap map = FootMap.of(told.advice(), foot);
     WallLegend legend = new WallLegend(map, told.phrases().amounts());
-    page.open("section", "class", "drawing").line().element("h3", "THE GROUND EDGE").line();
-    page.open("div", "class", "figure").line();
-    page.raw(FootDrawing.svg(map, id)).line();
-    page.open("div").line();
+    Drawing ground = drawings.get(0);
+    page.open("section", "class", "drawing ground").line();
+    page.element("h3", ground.picture().heading()).line();
+    if (ground.drawn()) {
+      page.open("figure").line().raw(ground.svg()).line().close("figure").line();
+    }
     List<String> pieces = legend.pieces();
     if (!pieces.isEmpty()) {
       page.open("ol").line();
@@ -134,21 +147,13 @@ final class HtmlFoot {
       page.close("ol").line();
     }
     legend.remarks().forEach(remark -> page.element("p", remark).line());
-    if (map.outline() != null) {
-      page.element("p", key(map), "class", "key").line();
+    if (ground.drawn()) {
+      page.element("p", ground.key(), "class", "key").line();
     }
-    page.close("div").line().close("div").line().close("section").line();
+    page.close("section").line();
   }
 
-  private static String key(FootMap map) {
-    String lines =
-        "Seen from above, toe at the top. Heavy line: sound. Long dashes: flared, cracked or"
-            + " repaired. Short dashes: separated or crumbling. Dots: broken away or resected."
-            + " Thin line: not mapped.";
-    String nails =
-        map.nails() == null
-            ? ""
-            : " Diamonds: places for nails. Rings: places that may take a nail.";
-    return lines + nails + " The outline is drawn from the measures, not traced.";
+  private void otherDrawings() {
+    drawings.stream().skip(1).forEach(one -> DrawingPart.write(List.of(one), page));
   }
 }

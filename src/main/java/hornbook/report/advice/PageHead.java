@@ -6,14 +6,13 @@ import hornbook.advice.MeasureGiven;
 import hornbook.assessment.Horse;
 import hornbook.assessment.Visit;
 import hornbook.report.words.Amounts;
+import hornbook.report.words.HorseAndDay;
 import hornbook.report.words.Phrases;
 import hornbook.report.words.PlainWords;
 import hornbook.report.words.Sentence;
 import java.time.LocalDate;
-import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** The head of a page: the horse, the visit, and the line that stands on every page. */
 public final class PageHead {
@@ -30,9 +29,7 @@ public final class PageHead {
 
   /** {@code Tansy, 14 March 2026}. */
   public static String title(Advice advice) {
-    String name = advice.assessment().horse().name();
-    LocalDate date = advice.assessment().visit().date();
-    return (name == null ? "A horse" : name) + (date == null ? "" : ", " + spoken(date));
+    return HorseAndDay.of(advice);
   }
 
   /** Age, weight, work and the visit, as far as they are known. */
@@ -85,8 +82,6 @@ public final class PageHead {
   }
 
   public static String spoken(LocalDate date) {
-    String month = Month.of(date.getMonthValue()).name();
-    String spelt = month.charAt(0) + month.substring(1).toLowerCase(Locale.ROOT);
-    return date.getDayOfMonth() + " " + spelt + " " + date.getYear();
+    return HorseAndDay.spoken(date);
   }
 }

@@ -1,9 +1,9 @@
 /**
- * Drawings of a foot from its own numbers, as text and as SVG.
+ * Drawings of a foot from its own numbers, as SVG and as text. What was not measured is left out.
  *
  * <p>May use: {@code advice}, {@code assessment}, {@code foot}, {@code plan}, {@code report.page},
- * {@code report.words}.
+ * {@code report.words}, {@code rulebook}.
  *
- * <p>Begin with {@link hornbook.report.drawing.FootDrawing}.
+ * <p>Begin with {@link hornbook.report.drawing.Drawings}.
  */
 package hornbook.report.drawing;

@@ -1,6 +1,5 @@
 package hornbook.report.handbook;
 
-import hornbook.report.advice.AdviceHtml;
 import hornbook.report.handbook.Book.Block;
 import hornbook.report.handbook.Book.Chapter;
 import hornbook.report.handbook.Book.Contents;
@@ -16,6 +15,7 @@ import hornbook.report.handbook.Book.Words;
 import hornbook.report.handbook.RichText.Piece;
 import hornbook.report.handbook.RichText.Style;
 import hornbook.report.page.Markup;
+import hornbook.report.page.PageFrame;
 import java.util.List;
 
 /** Puts a book into one page that needs nothing beside it, for a screen and for paper. */
@@ -29,7 +29,7 @@ final class BookHtml {
   }
 
   private String page(Book book) {
-    AdviceHtml.begin(page, book.title(), AdviceHtml.style("book.css"));
+    PageFrame.begin(page, book.title(), List.of(PageFrame.style("book.css")));
     page.element("a", "To the contents", "class", "skip", "href", "#contents").line();
     page.open("header").element("h1", book.title()).line();
     book.opening().forEach(line -> paragraph(line, "p"));

@@ -52,7 +52,7 @@ public final class Markup {
     return this;
   }
 
-  static String escaped(String text) {
+  public static String escaped(String text) {
     return text.replace("&", "&amp;")
         .replace("<", "&lt;")
         .replace(">", "&gt;")

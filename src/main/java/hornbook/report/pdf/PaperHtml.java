@@ -17,9 +17,17 @@ import org.xml.sax.SAXException;
 
 /**
  * A page made ready for paper: the style sheet for screens gives way to one for paper, and each
- * drawing carries its title and description where the PDF library looks for them.
+ * drawing gets its size on paper, and its title and description where the PDF library looks for
+ * them.
  */
 final class PaperHtml {
+  /**
+   * A drawing of one unit to the millimetre is printed at 36 to 100, unless it is wider than this.
+   */
+  private static final double SCALE = 0.36;
+
+  private static final double MOST_WIDTH = 180;
+
   private PaperHtml() {}
 
   /**
@@ -34,6 +42,7 @@ final class PaperHtml {
     NodeList drawings = page.getElementsByTagName("svg");
     for (int i = 0; i < drawings.getLength(); i++) {
       describe((Element) drawings.item(i));
+      size((Element) drawings.item(i));
     }
     return page;
   }
@@ -60,6 +69,18 @@ final class PaperHtml {
       }
     }
     drawing.setAttribute("alt", words.toString());
+  }
+
+  private static void size(Element drawing) {
+    String[] frame = drawing.getAttribute("viewBox").split(" ");
+    double width = Double.parseDouble(frame[2]);
+    double height = Double.parseDouble(frame[3]);
+    double scale = Math.min(SCALE, MOST_WIDTH / width);
+    String wide = "width: " + scale * width + "mm";
+    drawing.setAttribute("style", wide + "; height: " + scale * height + "mm");
+    if (drawing.getParentNode() instanceof Element figure) {
+      figure.setAttribute("style", wide);
+    }
   }
 
   private static String style() {

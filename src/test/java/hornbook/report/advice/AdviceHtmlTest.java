@@ -6,6 +6,7 @@ import hornbook.advice.Advice;
 import hornbook.advice.FootAdvice;
 import hornbook.assessment.quantity.Units;
 import hornbook.report.Pages;
+import hornbook.report.page.PageFrame;
 import hornbook.report.page.Section;
 import hornbook.report.words.Detail;
 import hornbook.report.words.PageContext;
@@ -136,7 +137,7 @@ class AdviceHtmlTest {
   @Test
   void letters_stand_out_from_the_paper() throws Exception {
     String css;
-    try (var in = AdviceHtml.class.getResourceAsStream("page.css")) {
+    try (var in = PageFrame.class.getResourceAsStream("page.css")) {
       css = new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }
     String white = "#ffffff";

@@ -1,0 +1,41 @@
+package hornbook.foot.shape;
+
+import hornbook.assessment.Measures;
+import hornbook.foot.number.UnknownAsNaN;
+
+/**
+ * The height of the coronary band along the wall, above the ground edge: measured at toe and heel,
+ * taken to fall evenly from the one to the other along the bearing length. {@code NaN} where toe
+ * length, heel length or outline is not known.
+ */
+public record CoronaryBand(double toe, double heel, GroundOutline outline) {
+
+  /**
+   * Of a foot as measured.
+   *
+   * @param outline null when unknown
+   */
+  public static CoronaryBand of(Measures measures, GroundOutline outline) {
+    return new CoronaryBand(
+        UnknownAsNaN.orNaN(measures.toeLength()),
+        UnknownAsNaN.orNaN(measures.heelLength()),
+        outline);
+  }
+
+  public boolean known() {
+    return outline != null && !Double.isNaN(toe) && !Double.isNaN(heel);
+  }
+
+  /**
+   * Height of the wall, mm.
+   *
+   * @param along the edge from the middle of the toe, mm; beyond the outlined heel it is the heel's
+   */
+  public double above(double along) {
+    if (!known()) {
+      return Double.NaN;
+    }
+    double at = Math.min(along, outline.edgeLength());
+    return toe + (heel - toe) * outline.at(at).back() / outline.bearingLength();
+  }
+}
