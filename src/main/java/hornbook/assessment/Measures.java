@@ -18,4 +18,5 @@ public record Measures(
     Double coronetGirth,
     Double nailExitHeight,
     Double soleDepth,
-    Double palmarAngle) {}
+    Double palmarAngle,
+    Double toTrim) {}

@@ -15,6 +15,8 @@ import hornbook.foot.wall.NailingLimits;
  * @param growth growth of horn
  * @param usualToe usual toe length by body weight
  * @param grownDays age in days from which a horse counts as grown
+ * @param trim what an ordinary trim takes off the wall
+ * @param tallLoss the height above which a loss takes support and not only an edge, mm
  */
 public record FootLimits(
     OutlineShape shape,
@@ -23,4 +25,6 @@ public record FootLimits(
     double nailExitHeight,
     GrowthRates growth,
     UsualToeLength usualToe,
-    double grownDays) {}
+    double grownDays,
+    TrimLimits trim,
+    double tallLoss) {}

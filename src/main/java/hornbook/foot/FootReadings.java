@@ -17,10 +17,13 @@ import hornbook.foot.wall.WallSurvey;
  * Every number computed from one foot, and the parts it comes from. A reading that needs something
  * not looked at is {@link Interval#UNKNOWN}; a part that cannot be drawn is null.
  *
+ * <p>Wall, shares and nail sites are those of the trimmed foot.
+ *
  * @param outline null without bearing length and width
- * @param wall null when the wall was not mapped
+ * @param wall after the trim; null when the wall was not mapped
  * @param nails sites up to the usual rearmost limit; null without outline or wall
  * @param nailsIfBehind sites with that limit waived; null without outline or wall
+ * @param untrimmed the wall as it was mapped; null when it was not
  * @param rearmostNail the usual rearmost limit, mm along the edge; {@code NaN} without outline
  */
 public record FootReadings(
@@ -34,14 +37,17 @@ public record FootReadings(
     double rearmostNail,
     FootPair pair,
     BodyWeight weight,
-    Interval ageDays) {
+    Interval ageDays,
+    Trim trim,
+    WallSurvey untrimmed) {
 
   public static FootReadings of(Assessment assessment, Foot foot, FootLimits limits) {
     Measures measures = foot.measures();
     boolean fore = foot.limb().fore();
     NailingLimits nailing = limits.nailing();
     GroundOutline outline = GroundOutline.of(measures, fore, limits.shape());
-    WallSurvey wall = WallSurvey.of(foot.wall(), outline, limits.edgeSlack());
+    Trim trim = Trim.of(foot, assessment.visit(), limits.growth(), limits.trim());
+    WallSurvey wall = WallSurvey.of(trim.off(foot.wall()), outline, limits.edgeSlack());
     boolean placed = outline != null && wall != null;
     double rearmost = outline == null ? Double.NaN : nailing.rearmost(outline, fore);
     return new FootReadings(
@@ -55,7 +61,9 @@ public record FootReadings(
         rearmost,
         FootPair.of(foot, other(assessment, foot.limb().pair())),
         BodyWeight.of(assessment.horse(), limits.grownDays()),
-        Age.days(assessment.horse()));
+        Age.days(assessment.horse()),
+        trim,
+        WallSurvey.of(foot.wall(), outline, limits.edgeSlack()));
   }
 
   public Interval toeHeelAngleDifference() {
@@ -143,6 +151,53 @@ public record FootReadings(
 
   public Interval missingOrPartedShare() {
     return wall == null ? Interval.UNKNOWN : wall.defectShare();
+  }
+
+  /** Lost or parted higher than an edge: there the foot has lost support. */
+  public Interval tallLossShare() {
+    return wall == null ? Interval.UNKNOWN : wall.tallDefectShare(limits.tallLoss());
+  }
+
+  /** What was lost or parted on the map and is gone with the trim. */
+  public Interval trimmedLossShare() {
+    if (wall == null) {
+      return Interval.UNKNOWN;
+    }
+    Interval before = untrimmed.defectShare();
+    return Interval.of(before.low() - wall.defectShare().low());
+  }
+
+  public Interval trimmedOff() {
+    return trim.known() == Trim.Known.USUAL ? Interval.UNKNOWN : Interval.of(trim.mm());
+  }
+
+  /** Lost or parted in quarter and heel, on the side that has lost more, mm. */
+  public Interval lossBehind() {
+    return wall == null
+        ? Interval.UNKNOWN
+        : wall.defectBehind(limits.nailing().regions().sideEnd());
+  }
+
+  /** Sound, or flared and dressed, as a share of the whole edge. */
+  public Interval strongShare() {
+    return wall == null ? Interval.UNKNOWN : wall.strongShare();
+  }
+
+  public Interval strongShareMedial() {
+    return strong(true);
+  }
+
+  public Interval strongShareLateral() {
+    return strong(false);
+  }
+
+  /** Of the side behind the toe: what a toe has lost says nothing of the wall behind it. */
+  private Interval strong(boolean inner) {
+    if (wall == null) {
+      return Interval.UNKNOWN;
+    }
+    double toe = limits.nailing().regions().toeEnd();
+    return (inner ? wall.medial() : wall.lateral()).strongShare(toe);
   }
 
   public Interval longestDefect() {

@@ -59,18 +59,102 @@ public enum ReadingKind {
   HOOF_LOAD_INDEX(
       "body weight for the size of the hoof", "psi", "horse.weight", "foot.measures.coronetGirth"),
   AGE_DAYS("age", "days", "horse.ageDays", "horse.ageYears"),
-  SOUND_SHARE("sound share of the ground edge", "%", "foot.wall"),
-  SOUND_SHARE_MEDIAL("sound share of the inner edge", "%", "foot.wall"),
-  SOUND_SHARE_LATERAL("sound share of the outer edge", "%", "foot.wall"),
+  SOUND_SHARE(
+      "sound share of the ground edge",
+      "%",
+      "foot.wall",
+      "foot.measures.bearingLength",
+      "foot.measures.width"),
+  SOUND_SHARE_MEDIAL(
+      "sound share of the inner edge",
+      "%",
+      "foot.wall",
+      "foot.measures.bearingLength",
+      "foot.measures.width"),
+  SOUND_SHARE_LATERAL(
+      "sound share of the outer edge",
+      "%",
+      "foot.wall",
+      "foot.measures.bearingLength",
+      "foot.measures.width"),
   /** Broken away or resected. */
-  MISSING_SHARE("missing share of the ground edge", "%", "foot.wall"),
+  MISSING_SHARE(
+      "missing share of the ground edge",
+      "%",
+      "foot.wall",
+      "foot.measures.bearingLength",
+      "foot.measures.width"),
   /** Separated or crumbling. */
-  PARTED_SHARE("parted or crumbling share of the ground edge", "%", "foot.wall"),
-  MISSING_OR_PARTED_SHARE("missing or parted share of the ground edge", "%", "foot.wall"),
+  PARTED_SHARE(
+      "parted or crumbling share of the ground edge",
+      "%",
+      "foot.wall",
+      "foot.measures.bearingLength",
+      "foot.measures.width"),
+  MISSING_OR_PARTED_SHARE(
+      "missing or parted share of the ground edge",
+      "%",
+      "foot.wall",
+      "foot.measures.bearingLength",
+      "foot.measures.width"),
+  /** Missing or parted higher than an edge; what was not measured counts as high. */
+  TALL_LOSS_SHARE(
+      "share of the ground edge lost or separated high up",
+      "%",
+      "foot.wall",
+      "foot.measures.bearingLength",
+      "foot.measures.width",
+      "foot.measures.toTrim"),
+  /** Missing or parted on the map, and gone with the trim. */
+  TRIMMED_LOSS_SHARE(
+      "share of the ground edge whose damage the trim takes off",
+      "%",
+      "foot.wall",
+      "foot.measures.bearingLength",
+      "foot.measures.width",
+      "foot.measures.toTrim"),
+  TRIMMED_OFF("wall to come off at this trim", "mm", "foot.measures.toTrim"),
+  /** Missing or parted in quarter and heel, on the side that has lost more. */
+  LOSS_BEHIND(
+      "length of quarter and heel lost or separated",
+      "mm",
+      "foot.wall",
+      "foot.measures.bearingLength",
+      "foot.measures.width"),
+  /** Sound, or flared and so dressed. */
+  STRONG_SHARE(
+      "share of the ground edge that holds, flares dressed",
+      "%",
+      "foot.wall",
+      "foot.measures.bearingLength",
+      "foot.measures.width"),
+  /** The same of one side, behind the toe. */
+  STRONG_SHARE_MEDIAL(
+      "share of the inner wall behind the toe that holds",
+      "%",
+      "foot.wall",
+      "foot.measures.bearingLength",
+      "foot.measures.width"),
+  STRONG_SHARE_LATERAL(
+      "share of the outer wall behind the toe that holds",
+      "%",
+      "foot.wall",
+      "foot.measures.bearingLength",
+      "foot.measures.width"),
   /** The longest unbroken run, on either side, of edge that is missing or parted. */
-  LONGEST_DEFECT("longest run of missing or parted edge", "mm", "foot.wall"),
+  LONGEST_DEFECT(
+      "longest run of missing or parted edge",
+      "mm",
+      "foot.wall",
+      "foot.measures.bearingLength",
+      "foot.measures.width"),
   /** The greatest height above the ground of a stretch that is missing or parted; 0 with none. */
-  TALLEST_DEFECT("height of the tallest defect", "mm", "foot.wall"),
+  TALLEST_DEFECT(
+      "height of the tallest defect",
+      "mm",
+      "foot.wall",
+      "foot.measures.bearingLength",
+      "foot.measures.width"),
   /** The thinnest sound wall from the toe to the rearmost place a nail may go. */
   THINNEST_SOUND_WALL("thinnest sound wall in the nailing region", "mm", "foot.wall"),
   NAIL_SITES_MEDIAL(
@@ -111,9 +195,19 @@ public enum ReadingKind {
       "foot.measures.bearingLength",
       "foot.measures.width"),
   /** The share of the whole edge that still bears: all but what is missing, parted or crumbling. */
-  BEARING_SHARE("share of the edge that still bears", "%", "foot.wall"),
+  BEARING_SHARE(
+      "share of the edge that still bears",
+      "%",
+      "foot.wall",
+      "foot.measures.bearingLength",
+      "foot.measures.width"),
   /** Pressure on the wall that bears against the pressure if the whole edge did. */
-  BEARING_PRESSURE_RATIO("pressure on the wall that is left", "ratio", "foot.wall"),
+  BEARING_PRESSURE_RATIO(
+      "pressure on the wall that is left",
+      "ratio",
+      "foot.wall",
+      "foot.measures.bearingLength",
+      "foot.measures.width"),
   /** Growth, at the mean rate, until the tallest defect has passed the usual nail exit. */
   WEEKS_TO_NAILABLE("weeks until the defect has grown below the nail exits", "weeks", "foot.wall");
 

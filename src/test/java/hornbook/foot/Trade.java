@@ -41,7 +41,8 @@ public final class Trade {
   /** Standing 0.57 on the fore feet (dutto-2004); 11.59 and 10.21 N/kg (merkens-1993). */
   static final LoadRates LOAD = new LoadRates(0.57, 11.59, 10.21);
 
-  static final FootLimits LIMITS = new FootLimits(SHAPE, 0.12, NAILING, 19, GROWTH, USUAL_TOE, 365);
+  static final FootLimits LIMITS =
+      new FootLimits(SHAPE, 0.12, NAILING, 19, GROWTH, USUAL_TOE, 365, new TrimLimits(6, 10), 10);
 
   private Trade() {}
 
@@ -56,6 +57,12 @@ public final class Trade {
     known.put("width", width);
     known.put("toeToWidest", widest);
     return Given.a(Measures.class, known);
+  }
+
+  /** A map that reaches the heel on the side it goes furthest; the other side is as long. */
+  public static WallSurvey whole(List<WallStretch> wall) {
+    double end = wall.stream().mapToDouble(WallStretch::to).max().orElse(Double.NaN);
+    return WallSurvey.of(wall, end, 0);
   }
 
   public static GroundOutline outline(double bearing, double width, double widest) {

@@ -31,6 +31,13 @@ final class Computed {
       case MISSING_SHARE -> readings.missingShare();
       case PARTED_SHARE -> readings.partedShare();
       case MISSING_OR_PARTED_SHARE -> readings.missingOrPartedShare();
+      case TALL_LOSS_SHARE -> readings.tallLossShare();
+      case TRIMMED_LOSS_SHARE -> readings.trimmedLossShare();
+      case TRIMMED_OFF -> readings.trimmedOff();
+      case LOSS_BEHIND -> readings.lossBehind();
+      case STRONG_SHARE -> readings.strongShare();
+      case STRONG_SHARE_MEDIAL -> readings.strongShareMedial();
+      case STRONG_SHARE_LATERAL -> readings.strongShareLateral();
       case LONGEST_DEFECT -> readings.longestDefect();
       case TALLEST_DEFECT -> readings.tallestDefect();
       case THINNEST_SOUND_WALL -> readings.thinnestSoundWall();

@@ -77,7 +77,9 @@ public final class ComputingLimits {
         value("nails.exit.usual"),
         new GrowthRates(value("growth.slow"), value("growth.mean"), value("growth.fast")),
         usualToe(),
-        value("age.grown"));
+        value("age.grown"),
+        new TrimLimits(value("trim.usual"), value("trim.most")),
+        value("loss.tall"));
   }
 
   /** A foal has no usual toe length: then the table is empty. */

@@ -94,6 +94,7 @@ public final class FactSheets {
   private final class Sheet {
     private final Assessment assessment;
     private final Foot foot;
+    private List<hornbook.assessment.Stretch> trimmed;
     private final String path;
     private final Map<String, List<Seen>> seen = new LinkedHashMap<>();
     private final Map<String, Reading> readings = new LinkedHashMap<>();
@@ -115,6 +116,7 @@ public final class FactSheets {
       derived("limbs", fore ? "fore" : "hind", path + ".limb");
       LimitsThatHold limits = held.get(fore ? Limit.Limbs.FORE : Limit.Limbs.HIND).get(age());
       FootReadings worked = FootReadings.of(assessment, foot, limits.computing());
+      trimmed = worked.trim().off(foot.wall());
       computed(worked);
       defectMoist(worked.wall());
       otherFrog();
@@ -206,8 +208,8 @@ public final class FactSheets {
         return;
       }
       List<String> notFelt = new ArrayList<>();
-      for (int row = 0; foot.wall() != null && row < foot.wall().size(); row++) {
-        hornbook.assessment.WallStretch stretch = foot.wall().get(row);
+      for (int row = 0; trimmed != null && row < trimmed.size(); row++) {
+        hornbook.assessment.WallStretch stretch = trimmed.get(row);
         boolean defect = stretch.state() != null && WallGroup.of(stretch.state()).defect();
         if (defect && stretch.moist() == null) {
           notFelt.add(path + ".wall[" + row + "].moist");
@@ -266,11 +268,11 @@ public final class FactSheets {
     }
 
     private List<Stretch> wall() {
-      if (foot.wall() == null) {
+      if (trimmed == null) {
         return null;
       }
       List<Stretch> wall = new ArrayList<>();
-      for (hornbook.assessment.WallStretch stretch : foot.wall()) {
+      for (hornbook.assessment.WallStretch stretch : trimmed) {
         wall.add(
             new Stretch(
                 word(stretch.side()),

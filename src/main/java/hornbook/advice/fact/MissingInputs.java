@@ -58,7 +58,8 @@ final class MissingInputs {
   private void inWall(ReadingKind kind, List<WallStretch> wall) {
     String name = kind.name();
     boolean thickness = name.startsWith("NAIL") || name.startsWith("THINNEST");
-    boolean height = name.startsWith("TALLEST") || name.startsWith("WEEKS");
+    boolean height =
+        name.startsWith("TALL") || name.startsWith("WEEKS") || name.startsWith("TRIMMED");
     for (int row = 0; row < wall.size(); row++) {
       WallStretch stretch = wall.get(row);
       String at = path + WALL + "[" + row + "].";

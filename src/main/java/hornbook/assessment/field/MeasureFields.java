@@ -124,7 +124,16 @@ final class MeasureFields {
               4,
               "palmar angle",
               "Underside of the coffin bone to the ground, only from a vet's images; below 0 when"
-                  + " the bone tips back."));
+                  + " the bone tips back."),
+          amount(
+              "toTrim",
+              MM,
+              0,
+              60,
+              6,
+              "wall to come off at this trim",
+              "How much wall an ordinary trim takes off today, ground edge to the line of the"
+                  + " trim; 0 when the foot is trimmed already."));
 
   private MeasureFields() {}
 
@@ -154,7 +163,8 @@ final class MeasureFields {
         r.coronetGirth(),
         r.nailExitHeight(),
         r.soleDepth(),
-        r.palmarAngle()
+        r.palmarAngle(),
+        r.toTrim()
       };
     }
 
@@ -162,7 +172,7 @@ final class MeasureFields {
     public Object build(Components c) {
       return new Measures(
           c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
-          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
     }
   }
 }

@@ -15,6 +15,11 @@ public record MappedPiece(double from, double to, WallStretch stretch, WallGroup
     return to - from;
   }
 
+  /** How much of the piece lies behind a place. */
+  double behind(double place) {
+    return Math.max(0, to - Math.max(from, place));
+  }
+
   /**
    * The stretches as pieces in order that do not overlap. Where two claim the same edge the worse
    * state counts. A stretch without ends or state maps nothing.

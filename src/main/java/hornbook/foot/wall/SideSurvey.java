@@ -41,6 +41,48 @@ public record SideSurvey(Side side, double edge, List<MappedPiece> pieces) {
     return length(WallGroup.PARTED) + length(WallGroup.MISSING);
   }
 
+  /** Length certainly missing or parted to more than a height, or to a height not measured. */
+  double tallDefectLength(double height) {
+    double sum = 0;
+    for (int i = 0; i < pieces.size(); i++) {
+      Double here = pieces.get(i).stretch().height();
+      boolean tall = here == null || here > height;
+      sum += tall && pieces.get(i).group().defect() ? pieces.get(i).length() : 0;
+    }
+    return sum;
+  }
+
+  /** Length missing or parted behind a share of the edge, mm; unknown without the edge. */
+  Interval defectBehind(double share) {
+    double from = share * edge;
+    double lost = 0;
+    double mapped = 0;
+    for (int i = 0; i < pieces.size(); i++) {
+      double here = pieces.get(i).behind(from);
+      mapped += here;
+      lost += pieces.get(i).group().defect() ? here : 0;
+    }
+    double open = edge - from - mapped;
+    return Interval.between(lost, lost + (open < SAME ? 0 : open));
+  }
+
+  /** Share of the edge behind a share of it that is sound, or flared and so dressed, per cent. */
+  Interval strongShare(double share) {
+    double from = share * edge;
+    double strong = 0;
+    double mapped = 0;
+    for (int i = 0; i < pieces.size(); i++) {
+      double here = pieces.get(i).behind(from);
+      boolean holds =
+          pieces.get(i).group() == WallGroup.SOUND
+              || pieces.get(i).stretch().state() == WallState.FLARED;
+      mapped += here;
+      strong += holds ? here : 0;
+    }
+    double open = edge - from - mapped;
+    return share(strong, open < SAME ? 0 : open, edge - from);
+  }
+
   /** Length that no stretch covers; {@code NaN} when the edge is unknown. */
   public double unmapped() {
     double sum = 0;
@@ -63,14 +105,14 @@ public record SideSurvey(Side side, double edge, List<MappedPiece> pieces) {
 
   /** The longest unbroken run that is missing or parted. */
   public Interval longestDefect() {
-    return Interval.between(longestRun(false), longestRun(true));
+    return Interval.between(longestRun(false), most(longestRun(true)));
   }
 
   /**
    * The run that is missing or parted from the middle of the toe back; 0 when none starts there.
    */
   public Interval defectFromToe() {
-    return Interval.between(run(0, 0, false), run(0, 0, true));
+    return Interval.between(run(0, 0, false), most(run(0, 0, true)));
   }
 
   /** Per cent of the whole that is certainly so, to that which may be so too. */
@@ -80,6 +122,11 @@ public record SideSurvey(Side side, double edge, List<MappedPiece> pieces) {
     }
     return Interval.between(
         Math.min(100, 100 * certain / whole), Math.min(100, 100 * (certain + unmapped) / whole));
+  }
+
+  /** Without the edge there is no telling how far it may run. */
+  private static double most(double run) {
+    return Double.isNaN(run) ? Double.POSITIVE_INFINITY : run;
   }
 
   /** Ends closer than this, in mm, are the same place. */

@@ -12,10 +12,10 @@ import java.util.List;
  * The ground edge of both sides as mapped. Shares are in per cent of the whole edge, from what is
  * certainly so to what may be so, since unmapped edge stays unknown.
  *
- * @param edgeAssumed whether the length of the edge rests on the furthest mapped end alone, because
- *     width or bearing length were not measured
+ * @param edgeUnknown whether the length of the edge is not known, because width or bearing length
+ *     were not measured: then the rows may be all of it or a small part
  */
-public record WallSurvey(SideSurvey medial, SideSurvey lateral, boolean edgeAssumed) {
+public record WallSurvey(SideSurvey medial, SideSurvey lateral, boolean edgeUnknown) {
 
   /**
    * Surveys a mapped wall; null when it was not mapped.
@@ -26,17 +26,20 @@ public record WallSurvey(SideSurvey medial, SideSurvey lateral, boolean edgeAssu
    *     outline. 0 keeps strictly to the outline.
    */
   public static WallSurvey of(List<WallStretch> wall, GroundOutline outline, double edgeSlack) {
+    return of(wall, outline == null ? Double.NaN : outline.edgeLength(), edgeSlack);
+  }
+
+  /** The same where the edge of a side has this length, mm; {@code NaN} unknown. */
+  public static WallSurvey of(List<WallStretch> wall, double model, double edgeSlack) {
     if (wall == null) {
       return null;
     }
     List<MappedPiece> medial = MappedPiece.inOrder(of(Side.MEDIAL, wall));
     List<MappedPiece> lateral = MappedPiece.inOrder(of(Side.LATERAL, wall));
-    double furthest = Math.max(end(medial), end(lateral));
-    double model = outline == null ? furthest : outline.edgeLength();
     return new WallSurvey(
         new SideSurvey(Side.MEDIAL, edge(medial, model, edgeSlack), medial),
         new SideSurvey(Side.LATERAL, edge(lateral, model, edgeSlack), lateral),
-        outline == null);
+        Double.isNaN(model));
   }
 
   /** Share of the whole edge in the state. */
@@ -52,6 +55,25 @@ public record WallSurvey(SideSurvey medial, SideSurvey lateral, boolean edgeAssu
   /** Share of the whole edge that is missing or parted. */
   public Interval defectShare() {
     return share(medial.defectLength() + lateral.defectLength());
+  }
+
+  /** Share of the whole edge that is missing or parted to more than a height, or to none known. */
+  public Interval tallDefectShare(double height) {
+    return share(medial.tallDefectLength(height) + lateral.tallDefectLength(height));
+  }
+
+  /** Share of the whole edge that is sound, or flared and so dressed. */
+  public Interval strongShare() {
+    return share(
+        medial.length(WallGroup.SOUND)
+            + medial.length(WallState.FLARED)
+            + lateral.length(WallGroup.SOUND)
+            + lateral.length(WallState.FLARED));
+  }
+
+  /** Length missing or parted behind a share of the edge, on the side that has lost more, mm. */
+  public Interval defectBehind(double share) {
+    return medial.defectBehind(share).max(lateral.defectBehind(share));
   }
 
   /** Share of the whole edge that bears: all but what is missing or parted. */
@@ -86,9 +108,7 @@ public record WallSurvey(SideSurvey medial, SideSurvey lateral, boolean edgeAssu
         }
       }
     }
-    return edge() > 0
-        ? new Interval(tallest, open ? Double.POSITIVE_INFINITY : tallest)
-        : Interval.UNKNOWN;
+    return new Interval(tallest, open ? Double.POSITIVE_INFINITY : tallest);
   }
 
   /**
@@ -171,13 +191,8 @@ public record WallSurvey(SideSurvey medial, SideSurvey lateral, boolean edgeAssu
     return some;
   }
 
-  private static double end(List<MappedPiece> pieces) {
-    return pieces.isEmpty() ? 0 : pieces.get(pieces.size() - 1).to();
-  }
-
   private static double edge(List<MappedPiece> pieces, double model, double slack) {
-    double end = end(pieces);
-    double edge = end >= (1 - slack) * model ? end : model;
-    return edge > 0 ? edge : Double.NaN;
+    double end = pieces.isEmpty() ? 0 : pieces.get(pieces.size() - 1).to();
+    return end >= (1 - slack) * model ? end : model;
   }
 }

@@ -4,6 +4,7 @@ import hornbook.advice.Advice;
 import hornbook.advice.FootAdvice;
 import hornbook.advice.fact.ComputingLimits;
 import hornbook.assessment.Assessment;
+import hornbook.assessment.AssessmentEdit;
 import hornbook.assessment.Foot;
 import hornbook.foot.FootReadings;
 import hornbook.plan.figure.Figure;
@@ -30,6 +31,7 @@ public final class SheetDraft {
   private final Technique technique;
   private final PlanWishes wishes;
   private final FootReadings readings;
+  private final Foot assessed;
   private final MeasuredFigures given;
   private final Map<SheetPart, List<SheetLine>> lines = new EnumMap<>(SheetPart.class);
   private final Map<String, Set<String>> missing = new LinkedHashMap<>();
@@ -39,18 +41,24 @@ public final class SheetDraft {
     this.foot = foot;
     this.technique = technique;
     this.wishes = wishes;
+    Foot noted = advice.assessment().feet().get(foot.index());
     this.readings =
-        FootReadings.of(advice.assessment(), assessed(), ComputingLimits.of(foot.sheet().limits()));
-    this.given = new MeasuredFigures(advice.assessment(), assessed(), foot.index());
+        FootReadings.of(advice.assessment(), noted, ComputingLimits.of(foot.sheet().limits()));
+    this.assessed =
+        AssessmentEdit.of("feet[" + foot.index() + "].wall")
+            .with(advice.assessment(), readings.trim().off(noted.wall()))
+            .feet()
+            .get(foot.index());
+    this.given = new MeasuredFigures(advice.assessment(), assessed, foot.index());
   }
 
   public Assessment assessment() {
     return advice.assessment();
   }
 
-  /** The foot as it was assessed. */
+  /** The foot as it was assessed, its wall as the trim leaves it. */
   public Foot assessed() {
-    return advice.assessment().feet().get(foot.index());
+    return assessed;
   }
 
   public FootAdvice foot() {

@@ -17,22 +17,15 @@ import java.util.List;
  * places for nails.
  *
  * @param outline null where bearing length or width was not measured
- * @param wall null where it was not mapped
+ * @param wall as the trim leaves it; null where it was not mapped
  * @param nails null where they cannot be found for want of one or the other
  */
 public record FootMap(Foot foot, GroundOutline outline, WallSurvey wall, NailSites nails) {
   public static FootMap of(Advice advice, FootAdvice given) {
     Foot foot = advice.assessment().feet().get(given.index());
     FootLimits limits = ComputingLimits.of(given.sheet().limits());
-    boolean fore = foot.limb().fore();
-    GroundOutline outline = GroundOutline.of(foot.measures(), fore, limits.shape());
-    WallSurvey wall = WallSurvey.of(foot.wall(), outline, limits.edgeSlack());
-    NailSites nails =
-        outline == null || wall == null
-            ? null
-            : NailSites.of(
-                wall, foot.cracks(), limits.nailing(), limits.nailing().rearmost(outline, fore));
-    return new FootMap(foot, outline, wall, nails);
+    FootReadings worked = FootReadings.of(advice.assessment(), foot, limits);
+    return new FootMap(foot, worked.outline(), worked.wall(), worked.nails());
   }
 
   /** The sides that were mapped, the inner first; none where the wall was not. */

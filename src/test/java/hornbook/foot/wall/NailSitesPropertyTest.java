@@ -40,7 +40,7 @@ class NailSitesPropertyTest {
       @ForAll @IntRange(min = 0, max = 30) int toe,
       @ForAll @IntRange(min = 0, max = 15) int clear,
       @ForAll @IntRange(min = 0, max = 160) int rearmost) {
-    WallSurvey survey = WallSurvey.of(wall, null, 0);
+    WallSurvey survey = Trade.whole(wall);
     if (!(survey.edge() > 0)) {
       return;
     }

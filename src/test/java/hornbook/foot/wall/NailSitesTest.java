@@ -39,7 +39,7 @@ class NailSitesTest {
     WallStretch strong = Trade.sound(Side.MEDIAL, 0, 150, 9.0);
     WallStretch weak = Trade.sound(Side.LATERAL, 0, 60, 9.0);
     WallStretch torn = Trade.stretch(Side.LATERAL, 60, 150, WallState.BROKEN_AWAY);
-    WallSurvey wall = WallSurvey.of(List.of(strong, weak, torn), null, 0);
+    WallSurvey wall = Trade.whole(List.of(strong, weak, torn));
     NailSites sites = NailSites.of(wall, null, LIMITS, 95);
     assertThat(sites.weaker()).isEqualTo(sites.lateral().count()).isEqualTo(Interval.of(2));
     assertThat(sites(95, null, Trade.stretch(Side.MEDIAL, 0, 150, WallState.RESECTED)).weaker())
@@ -160,14 +160,14 @@ class NailSitesTest {
   }
 
   private static double first(NailingLimits limits, WallStretch medial, WallStretch lateral) {
-    WallSurvey wall = WallSurvey.of(List.of(medial, lateral), null, 0);
+    WallSurvey wall = Trade.whole(List.of(medial, lateral));
     return NailSites.of(wall, null, limits, 95).medial().positions().get(0);
   }
 
   private static NailSites sites(double rearmost, List<WallCrack> cracks, WallStretch... medial) {
     List<WallStretch> wall = new ArrayList<>(List.of(medial));
     wall.add(LATERAL);
-    return NailSites.of(WallSurvey.of(wall, null, 0), cracks, LIMITS, rearmost);
+    return NailSites.of(Trade.whole(wall), cracks, LIMITS, rearmost);
   }
 
   private static WallCrack crack(CrackPlace place, Side side) {

@@ -32,7 +32,7 @@ class WallSurveyPropertyTest {
 
   @Property
   void lengthsAndRunsAreThoseOfTheMillimetres(@ForAll List<WallStretch> wall) {
-    WallSurvey survey = WallSurvey.of(wall, null, 0);
+    WallSurvey survey = Trade.whole(wall);
     int edge = Double.isNaN(survey.edge()) ? 0 : (int) (survey.edge() / 2);
     for (SideSurvey side : List.of(survey.medial(), survey.lateral())) {
       WallStretch[] cells = Walls.cells(wall, side.side(), edge);

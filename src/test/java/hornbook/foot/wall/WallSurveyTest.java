@@ -25,9 +25,9 @@ class WallSurveyTest {
                 at(Side.LATERAL, 0, 20, WallState.BROKEN_AWAY),
                 at(Side.LATERAL, 20, 30, WallState.FLARED),
                 at(Side.LATERAL, 30, 100, WallState.SOUND)),
-            null,
+            100,
             0);
-    assertThat(wall.edgeAssumed()).isTrue();
+    assertThat(wall.edgeUnknown()).isFalse();
     assertThat(wall.edge()).isEqualTo(200);
     assertThat(wall.share(WallGroup.SOUND)).isEqualTo(Interval.of(65));
     assertThat(wall.medial().share(WallGroup.SOUND)).isEqualTo(Interval.of(60));
@@ -51,7 +51,7 @@ class WallSurveyTest {
             OUTLINE,
             0);
     double edge = OUTLINE.edgeLength();
-    assertThat(wall.edgeAssumed()).isFalse();
+    assertThat(wall.edgeUnknown()).isFalse();
     assertThat(wall.medial().share(WallGroup.SOUND).low()).isCloseTo(8000 / edge, within(1e-9));
     assertThat(wall.medial().share(WallGroup.SOUND).high()).isCloseTo(100, within(1e-9));
     assertThat(wall.lateral().share(WallGroup.SOUND).low()).isZero();
@@ -79,24 +79,66 @@ class WallSurveyTest {
     assertThat(wall.lateral().edge()).isEqualTo(OUTLINE.edgeLength());
   }
 
+  /** Two short rows without width or length of the foot may be a tenth of its edge. */
   @Test
-  void withoutAnOutlineTheFurthestEndStandsForBothSides() {
-    WallSurvey wall = WallSurvey.of(List.of(at(Side.MEDIAL, 0, 150, WallState.SOUND)), null, 0.12);
-    assertThat(wall.lateral().edge()).isEqualTo(150);
-    assertThat(wall.lateral().unmapped()).isEqualTo(150);
-    assertThat(wall.share(WallGroup.SOUND)).isEqualTo(new Interval(50, 100));
+  void withoutAnOutlineNobodyKnowsHowMuchOfTheEdgeTheRowsAre() {
+    WallSurvey wall =
+        WallSurvey.of(
+            List.of(
+                defect(Side.MEDIAL, 0, 30, 12.0, false), defect(Side.LATERAL, 0, 30, 12.0, false)),
+            null,
+            0.12);
+    assertThat(wall.edgeUnknown()).isTrue();
+    assertThat(wall.defectShare()).isEqualTo(Interval.UNKNOWN);
+    assertThat(wall.tallDefectShare(10)).isEqualTo(Interval.UNKNOWN);
+    assertThat(wall.defectBehind(0.6)).isEqualTo(Interval.UNKNOWN);
+    assertThat(wall.longestDefect()).isEqualTo(new Interval(60, Double.POSITIVE_INFINITY));
+    assertThat(wall.tallestDefect()).isEqualTo(new Interval(12, Double.POSITIVE_INFINITY));
+    assertThat(wall.moistDefect()).isNull();
+  }
+
+  @Test
+  void aPartOfASideMappedLeavesTheRestUnknown() {
+    WallSurvey wall =
+        WallSurvey.of(
+            List.of(
+                defect(Side.MEDIAL, 0, 30, 12.0, false), defect(Side.LATERAL, 0, 30, 12.0, false)),
+            150,
+            0.12);
+    assertThat(wall.defectShare()).isEqualTo(new Interval(20, 100));
+    assertThat(wall.defectBehind(0.6)).isEqualTo(new Interval(0, 60));
   }
 
   @Test
   void anUnmappedWallTellsNothing() {
     assertThat(WallSurvey.of(null, OUTLINE, 0)).isNull();
     WallSurvey empty = WallSurvey.of(List.of(), null, 0);
+    Interval anything = new Interval(0, Double.POSITIVE_INFINITY);
     assertThat(empty.share(WallGroup.SOUND)).isEqualTo(Interval.UNKNOWN);
-    assertThat(empty.tallestDefect()).isEqualTo(Interval.UNKNOWN);
-    assertThat(empty.longestDefect()).isEqualTo(Interval.UNKNOWN);
+    assertThat(empty.tallestDefect()).isEqualTo(anything);
+    assertThat(empty.longestDefect()).isEqualTo(anything);
     assertThat(empty.thinnestSound(90)).isEqualTo(Interval.UNKNOWN);
     assertThat(WallSurvey.of(List.of(), OUTLINE, 0).share(WallGroup.SOUND))
         .isEqualTo(new Interval(0, 100));
+  }
+
+  /** A heel gone on one side, a flare on the other: place and state tell, not the sum. */
+  @Test
+  void countsWhereTheWallIsLost() {
+    WallSurvey wall =
+        WallSurvey.of(
+            List.of(
+                at(Side.MEDIAL, 0, 70, WallState.SOUND),
+                defect(Side.MEDIAL, 70, 100, 6.0, false),
+                defect(Side.LATERAL, 0, 20, 22.0, false),
+                at(Side.LATERAL, 20, 100, WallState.FLARED)),
+            100,
+            0);
+    assertThat(wall.defectBehind(0.6)).isEqualTo(Interval.of(30));
+    assertThat(wall.tallDefectShare(10)).isEqualTo(Interval.of(10));
+    assertThat(wall.strongShare()).isEqualTo(Interval.of(75));
+    assertThat(wall.lateral().strongShare(0.2)).isEqualTo(Interval.of(100));
+    assertThat(wall.medial().strongShare(0.2)).isEqualTo(Interval.of(62.5));
   }
 
   @Test
@@ -142,7 +184,7 @@ class WallSurveyTest {
   }
 
   private static WallSurvey survey(WallStretch... wall) {
-    return WallSurvey.of(List.of(wall), null, 0);
+    return Trade.whole(List.of(wall));
   }
 
   private static WallStretch at(Side side, double from, double to, WallState state) {
