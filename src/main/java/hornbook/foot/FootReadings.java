@@ -167,10 +167,6 @@ public record FootReadings(
     return Interval.of(before.low() - wall.defectShare().low());
   }
 
-  public Interval trimmedOff() {
-    return trim.known() == Trim.Known.USUAL ? Interval.UNKNOWN : Interval.of(trim.mm());
-  }
-
   /** Lost or parted in quarter and heel, on the side that has lost more, mm. */
   public Interval lossBehind() {
     return wall == null

@@ -71,6 +71,14 @@ public record Trim(double mm, Known known) {
 
   private static Stretch with(Stretch one, WallState state, Double height, Boolean moist) {
     return new Stretch(
-        one.side(), one.from(), one.to(), state, height, one.thickness(), one.flare(), moist);
+        one.side(),
+        one.from(),
+        one.to(),
+        state,
+        height,
+        one.thickness(),
+        one.flare(),
+        moist,
+        one.damp());
   }
 }

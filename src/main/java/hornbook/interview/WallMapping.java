@@ -51,7 +51,7 @@ record WallMapping(int foot, Side side, List<String> left, double edge, double e
   /** With a stretch added up to there; the rest of it is asked next. */
   static List<WallStretch> added(List<WallStretch> wall, Side side, double from, double to) {
     List<WallStretch> added = wall == null ? new ArrayList<>() : new ArrayList<>(wall);
-    added.add(new WallStretch(side, from, to, null, null, null, null, null));
+    added.add(new WallStretch(side, from, to, null, null, null, null, null, null));
     return added;
   }
 

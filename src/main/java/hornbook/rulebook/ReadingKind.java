@@ -113,7 +113,6 @@ public enum ReadingKind {
       "foot.measures.bearingLength",
       "foot.measures.width",
       "foot.measures.toTrim"),
-  TRIMMED_OFF("wall to come off at this trim", "mm", "foot.measures.toTrim"),
   /** Missing or parted in quarter and heel, on the side that has lost more. */
   LOSS_BEHIND(
       "length of quarter and heel lost or separated",

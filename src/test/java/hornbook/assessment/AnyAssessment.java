@@ -135,7 +135,8 @@ public final class AnyAssessment {
               any.height(),
               any.thickness(),
               any.flare(),
-              any.moist()));
+              any.moist(),
+              any.damp()));
       end[side] += 7.5;
     }
     return wall;

@@ -101,6 +101,7 @@ final class EdgeFeet {
                 List.of(0.0, 6.0, 250.0).get(random.nextInt(3)),
                 random.nextBoolean() ? null : List.of(1.0, 9.0, 40.0).get(random.nextInt(3)),
                 state == WallState.FLARED ? 20.0 : null,
+                random.nextBoolean() ? null : random.nextBoolean(),
                 random.nextBoolean() ? null : random.nextBoolean()));
       }
     }

@@ -188,6 +188,7 @@ public final class Appraisal {
     words.put("side", stretch.side());
     words.put("state", stretch.state());
     words.put("moist", stretch.moist());
+    words.put("damp", stretch.damp());
     return words;
   }
 

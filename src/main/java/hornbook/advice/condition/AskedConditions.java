@@ -81,6 +81,6 @@ public final class AskedConditions {
 
   private static void add(StringBuilder words, Stretch stretch) {
     words.append(stretch.side()).append(' ').append(stretch.state()).append(' ');
-    words.append(stretch.moist()).append('\n');
+    words.append(stretch.moist()).append(' ').append(stretch.damp()).append('\n');
   }
 }

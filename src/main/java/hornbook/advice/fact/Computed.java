@@ -33,7 +33,6 @@ final class Computed {
       case MISSING_OR_PARTED_SHARE -> readings.missingOrPartedShare();
       case TALL_LOSS_SHARE -> readings.tallLossShare();
       case TRIMMED_LOSS_SHARE -> readings.trimmedLossShare();
-      case TRIMMED_OFF -> readings.trimmedOff();
       case LOSS_BEHIND -> readings.lossBehind();
       case STRONG_SHARE -> readings.strongShare();
       case STRONG_SHARE_MEDIAL -> readings.strongShareMedial();

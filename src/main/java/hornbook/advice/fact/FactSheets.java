@@ -211,7 +211,7 @@ public final class FactSheets {
       for (int row = 0; trimmed != null && row < trimmed.size(); row++) {
         hornbook.assessment.WallStretch stretch = trimmed.get(row);
         boolean defect = stretch.state() != null && WallGroup.of(stretch.state()).defect();
-        if (defect && stretch.moist() == null) {
+        if (defect && stretch.moist() == null && !Boolean.TRUE.equals(stretch.damp())) {
           notFelt.add(path + ".wall[" + row + "].moist");
         }
       }
@@ -278,6 +278,7 @@ public final class FactSheets {
                 word(stretch.side()),
                 word(stretch.state()),
                 yesNo(stretch.moist()),
+                yesNo(stretch.damp()),
                 stretch.from() == null ? Double.NaN : stretch.from(),
                 stretch.to() == null ? Double.NaN : stretch.to(),
                 path + ".wall[" + wall.size() + "]"));

@@ -55,7 +55,11 @@ final class WallFields {
               6,
               "flare",
               "Straightedge down the wall from the hairline: how far the ground edge stands out."),
-          flag("moist", "moist", "Does it stay damp after cleaning, or weep when pressed?"));
+          flag(
+              "moist",
+              "stays damp or weeps",
+              "Does it stay damp after cleaning, or weep when pressed?"),
+          flag("damp", "damp from the yard", "Wet from bedding or ground, and dry once wiped?"));
 
   static final List<Field> CRACK =
       List.of(
@@ -87,14 +91,22 @@ final class WallFields {
     public Object[] take(Object record) {
       WallStretch r = (WallStretch) record;
       return new Object[] {
-        r.side(), r.from(), r.to(), r.state(), r.height(), r.thickness(), r.flare(), r.moist()
+        r.side(),
+        r.from(),
+        r.to(),
+        r.state(),
+        r.height(),
+        r.thickness(),
+        r.flare(),
+        r.moist(),
+        r.damp()
       };
     }
 
     @Override
-    public Object build(Components c) {
+    Object build(Components c) {
       return new WallStretch(
-          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
     }
   }
 

@@ -156,7 +156,7 @@ public record WallSurvey(SideSurvey medial, SideSurvey lateral, boolean edgeUnkn
           if (Boolean.TRUE.equals(piece.stretch().moist())) {
             return true;
           }
-          open |= piece.stretch().moist() == null;
+          open |= piece.stretch().moist() == null && !Boolean.TRUE.equals(piece.stretch().damp());
         }
       }
     }

@@ -30,7 +30,7 @@ public final class WallLegend {
     add(parts, stretch.height(), "high");
     add(parts, stretch.thickness(), "thick");
     if (stretch.moist() != null) {
-      parts.add(stretch.moist() ? "moist" : "dry");
+      parts.add(stretch.moist() ? "stays damp or weeps" : "dry");
     }
     return PlainWords.of(stretch.side().word())
         + " side, "

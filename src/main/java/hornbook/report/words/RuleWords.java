@@ -139,7 +139,8 @@ public final class RuleWords {
               : "from the " + words.replace("full", "of full length");
       case "bleeds" -> yes ? "that bleeds" : "that does not bleed";
       case "moves" -> yes ? "that moves" : "that does not move";
-      case "moist" -> yes ? "damp" : "dry";
+      case "moist" -> yes ? "that stays damp or weeps" : "that does not weep";
+      case "damp" -> yes ? "damp from the yard" : "not wet";
       case "depth" -> "that is " + words;
       default -> words;
     };

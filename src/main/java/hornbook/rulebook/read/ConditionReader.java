@@ -23,7 +23,7 @@ final class ConditionReader {
       Pattern.compile("(satisfies|misses)\\s*\\(\\s*\\$(\\w+)\\s*\\)");
   private static final Set<String> CRACK_WORDS =
       Set.of("place", "side", "starts", "depth", "bleeds", "moves");
-  private static final Set<String> STRETCH_WORDS = Set.of("side", "state", "moist");
+  private static final Set<String> STRETCH_WORDS = Set.of("side", "state", "moist", "damp");
 
   /** What a condition may not say, in words for its author. */
   static final class Refused extends Exception {

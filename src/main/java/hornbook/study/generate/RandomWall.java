@@ -74,7 +74,8 @@ final class RandomWall {
         sound ? WallState.SOUND : WallState.values()[random.nextInt(WallState.values().length)];
     Double height = random.nextBoolean() ? 5.0 + random.nextInt(50) : null;
     Double thickness = random.nextBoolean() ? 4.0 + random.nextInt(9) : null;
-    return new WallStretch(side, from, to, state, height, thickness, null, maybe(random));
+    return new WallStretch(
+        side, from, to, state, height, thickness, null, maybe(random), maybe(random));
   }
 
   private static List<WallCrack> cracks(UniformRandomProvider random) {
