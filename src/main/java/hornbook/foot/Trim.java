@@ -1,10 +1,11 @@
 package hornbook.foot;
 
 import hornbook.assessment.Foot;
-import hornbook.assessment.Shoeing;
-import hornbook.assessment.Stretch;
 import hornbook.assessment.Visit;
 import hornbook.assessment.WallState;
+import hornbook.assessment.WallStretch;
+import hornbook.assessment.word.Shoeing;
+import hornbook.foot.wall.WallGroup;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -42,11 +43,11 @@ public record Trim(double mm, Known known) {
   }
 
   /** The wall as it is when the foot is trimmed; null when it was not mapped. */
-  public List<Stretch> off(List<Stretch> wall) {
+  public List<WallStretch> off(List<WallStretch> wall) {
     if (wall == null) {
       return null;
     }
-    List<Stretch> left = new ArrayList<>(wall.size());
+    List<WallStretch> left = new ArrayList<>(wall.size());
     for (int i = 0; i < wall.size(); i++) {
       left.add(off(wall.get(i)));
     }
@@ -54,7 +55,7 @@ public record Trim(double mm, Known known) {
   }
 
   /** A stretch whose damage was not measured keeps it: nobody knows that a trim would take it. */
-  private Stretch off(Stretch one) {
+  private WallStretch off(WallStretch one) {
     if (one.height() == null || one.state() == null || !damaged(one.state()) || mm == 0) {
       return one;
     }
@@ -69,8 +70,8 @@ public record Trim(double mm, Known known) {
     return WallGroup.of(state).defect() || state == WallState.CRACKED;
   }
 
-  private static Stretch with(Stretch one, WallState state, Double height, Boolean moist) {
-    return new Stretch(
+  private static WallStretch with(WallStretch one, WallState state, Double height, Boolean moist) {
+    return new WallStretch(
         one.side(),
         one.from(),
         one.to(),

@@ -9,6 +9,7 @@ import hornbook.foot.shape.OutlineShape;
 import hornbook.foot.shape.SideProfile;
 import hornbook.foot.wall.CrackRegions;
 import hornbook.foot.wall.NailingLimits;
+import hornbook.foot.wall.WallSurvey;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

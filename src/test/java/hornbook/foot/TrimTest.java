@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import hornbook.assessment.Foot;
 import hornbook.assessment.Measures;
-import hornbook.assessment.Shoeing;
 import hornbook.assessment.Side;
-import hornbook.assessment.Stretch;
 import hornbook.assessment.Visit;
 import hornbook.assessment.WallState;
+import hornbook.assessment.WallStretch;
+import hornbook.assessment.word.Shoeing;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +29,7 @@ class TrimTest {
     return Trim.of(Given.a(Foot.class, foot), Given.a(Visit.class, visit), Trade.GROWTH, LIMITS);
   }
 
-  private static Stretch stretch(WallState state, Double height) {
+  private static WallStretch stretch(WallState state, Double height) {
     return Trade.stretch(Side.MEDIAL, 0.0, 40.0, state, height, 9.0, true);
   }
 
@@ -49,7 +49,7 @@ class TrimTest {
   @Test
   void lowDamageGoesAndTallDamageStays() {
     Trim said = new Trim(8, Trim.Known.SAID);
-    List<Stretch> left =
+    List<WallStretch> left =
         said.off(
             List.of(
                 stretch(WallState.CRUMBLING, 6.0),
@@ -69,7 +69,7 @@ class TrimTest {
 
   @Test
   void anAmountThatIsOnlyUsualLowersNothing() {
-    Stretch tall = stretch(WallState.SEPARATED, 30.0);
+    WallStretch tall = stretch(WallState.SEPARATED, 30.0);
     assertThat(new Trim(6, Trim.Known.USUAL).off(List.of(tall))).containsExactly(tall);
     assertThat(new Trim(0, Trim.Known.SAID).off(List.of(tall))).containsExactly(tall);
   }

@@ -2,6 +2,7 @@ package hornbook.advice.fact;
 
 import hornbook.foot.FootLimits;
 import hornbook.foot.GrowthRates;
+import hornbook.foot.TrimLimits;
 import hornbook.foot.UsualToeLength;
 import hornbook.foot.shape.OutlineShape;
 import hornbook.foot.wall.CrackRegions;

@@ -94,7 +94,7 @@ public final class FactSheets {
   private final class Sheet {
     private final Assessment assessment;
     private final Foot foot;
-    private List<hornbook.assessment.Stretch> trimmed;
+    private List<hornbook.assessment.WallStretch> trimmed;
     private final String path;
     private final Map<String, List<Seen>> seen = new LinkedHashMap<>();
     private final Map<String, Reading> readings = new LinkedHashMap<>();

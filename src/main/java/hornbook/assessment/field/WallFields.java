@@ -104,7 +104,7 @@ final class WallFields {
     }
 
     @Override
-    Object build(Components c) {
+    public Object build(Components c) {
       return new WallStretch(
           c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
     }

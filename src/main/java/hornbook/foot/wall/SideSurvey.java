@@ -67,7 +67,7 @@ public record SideSurvey(Side side, double edge, List<MappedPiece> pieces) {
   }
 
   /** Share of the edge behind a share of it that is sound, or flared and so dressed, per cent. */
-  Interval strongShare(double share) {
+  public Interval strongShare(double share) {
     double from = share * edge;
     double strong = 0;
     double mapped = 0;

@@ -5,6 +5,7 @@ import hornbook.advice.FootAdvice;
 import hornbook.advice.fact.ComputingLimits;
 import hornbook.assessment.Foot;
 import hornbook.foot.FootLimits;
+import hornbook.foot.FootReadings;
 import hornbook.foot.shape.GroundOutline;
 import hornbook.foot.wall.MappedPiece;
 import hornbook.foot.wall.NailSites;

@@ -108,7 +108,8 @@ class BlankAssessmentTest {
             + rows.replaceAll("(?m)^    # ", "    ").replace("side: unknown", "side: medial")
             + blank.substring(end);
     assertThat(Read.good(filled).feet().get(0).wall())
-        .containsExactly(new WallStretch(Side.MEDIAL, null, null, null, null, null, null, null, null));
+        .containsExactly(
+            new WallStretch(Side.MEDIAL, null, null, null, null, null, null, null, null));
   }
 
   @Property(tries = 300)

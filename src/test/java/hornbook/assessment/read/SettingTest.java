@@ -62,7 +62,8 @@ class SettingTest {
     assertThat(read.horse().weight()).isEqualTo(500);
     assertThat(read.kit().shoe().thickness()).isEqualTo(10);
     assertThat(read.feet().get(0).wall())
-        .containsExactly(new WallStretch(Side.MEDIAL, null, 40.0, null, null, null, null, null, null));
+        .containsExactly(
+            new WallStretch(Side.MEDIAL, null, 40.0, null, null, null, null, null, null));
     assertThat(read.foot(Limb.RIGHT_FORE).orElseThrow().measures().toeAngle()).isEqualTo(50);
   }
 
