@@ -73,7 +73,7 @@ class OwnRulesTest {
     assertThat(loaded.book().rules())
         .containsAllEntriesOf(Shipped.BOOK.rules())
         .hasSize(Shipped.BOOK.rules().size() + 3);
-    assertThat(loaded.book().version()).isEqualTo("1.0.0 with Own rules 0.1.0");
+    assertThat(loaded.book().version()).isEqualTo(Shipped.BOOK.version() + " with Own rules 0.1.0");
     assertThat(loaded.book().digest()).isNotEqualTo(Shipped.BOOK.digest());
   }
 
