@@ -28,6 +28,9 @@ final class Commands {
     ALL.put("why-not", WhyCommand::whyNot);
     ALL.put("contrast", ContrastCommand::new);
     ALL.put("confidence", ConfidenceCommand::new);
+    ALL.put("critique", CritiqueCommand::new);
+    ALL.put("exercise", ExerciseCommand::new);
+    ALL.put("mark", MarkCommand::new);
     ALL.put("new", NewCommand::new);
     ALL.put("rules", RulesCommand::new);
     ALL.put("completion", CompletionCommand::new);
@@ -36,7 +39,7 @@ final class Commands {
 
   /** Those that cannot do without the rules, if what they are given is in order. */
   private static final Set<String> FIRING =
-      Set.of("assess", "plan", "why", "why-not", "contrast", "confidence");
+      Set.of("assess", "plan", "why", "why-not", "contrast", "confidence", "critique", "mark");
 
   private Commands() {}
 

@@ -52,6 +52,7 @@ class ExercisesTest {
       assertThat(one.asks()).as(one.name()).isNotEmpty();
       assertThat(one.notes()).as(one.name()).isNotEmpty();
       assertThat(one.topics()).as(one.name()).isNotEmpty();
+      assertThat(one.read().caseFile().orElseThrow().whole().get("level")).isNotNull();
     }
   }
 

@@ -106,7 +106,7 @@ public final class Arguments {
         PositionalParamSpec.builder()
             .paramLabel(label)
             .arity(arity)
-            .index(arity.endsWith("*") ? "0..*" : "0")
+            .index(spec.positionalParameters().size() + (arity.endsWith("*") ? "..*" : ""))
             .required(!arity.startsWith("0"))
             .type(List.class)
             .auxiliaryTypes(String.class)

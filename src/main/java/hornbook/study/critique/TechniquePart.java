@@ -1,6 +1,7 @@
 package hornbook.study.critique;
 
 import hornbook.advice.OptionAdvice;
+import hornbook.advice.Verdict;
 import hornbook.rulebook.fact.Bearing;
 import hornbook.study.exercise.FootAnswer;
 import hornbook.study.exercise.OtherView;
@@ -53,14 +54,15 @@ final class TechniquePart implements Critic.Part {
   }
 
   /**
-   * What a choice that may be made is called: for reasons that do not hold on this foot it is right
-   * by chance.
+   * What the first choice is called where the rules given for it do not carry it on this foot:
+   * right by chance.
    */
   private static Optional<PointVerdict> onItsGrounds(FootAnswer answer, OptionAdvice chosen) {
     List<String> given = answer.becauseRules();
     List<String> hold = new ArrayList<>();
     FootKey.reasons(chosen, Bearing.FOR).forEach(one -> hold.add(one.rule()));
-    boolean byChance = !given.isEmpty() && given.stream().noneMatch(hold::contains);
+    boolean first = chosen.verdict() == Verdict.FIRST_CHOICE;
+    boolean byChance = first && !given.isEmpty() && given.stream().noneMatch(hold::contains);
     return byChance ? Optional.of(PointVerdict.RIGHT_FOR_ANOTHER_REASON) : Optional.empty();
   }
 }

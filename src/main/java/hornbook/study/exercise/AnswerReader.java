@@ -44,7 +44,8 @@ public final class AnswerReader {
     return tree == null ? null : new AnswerReader(known, feet, faults).answer(tree);
   }
 
-  private LearnerAnswer answer(LocatedValue tree) {
+  /** The answer in a tree, wherever that came from. */
+  LearnerAnswer answer(LocatedValue tree) {
     Group whole = entries.group(tree, KEYS);
     if (whole == null) {
       return null;

@@ -70,13 +70,7 @@ public final class ExerciseReader {
     String title = required(whole, "title");
     String story = required(whole, "story");
     String level = entries.word(whole, "level", LEVELS);
-    if (Entries.given(whole, "level") == null) {
-      entries.missing(whole, "level", "1, 2 or 3");
-    }
     List<String> topics = entries.words(whole, "topics", known.topics());
-    if (topics == null) {
-      entries.missing(whole, "topics", "a list of " + String.join(", ", known.topics()));
-    }
     Group teaching = group(whole, "teaching", TEACHING);
     return new Exercise(
         name(shown),

@@ -1,8 +1,12 @@
 package hornbook.study.marking;
 
+import hornbook.study.critique.About;
+import hornbook.study.critique.Critic;
 import hornbook.study.critique.FootCritique;
+import hornbook.study.critique.FootKey;
 import hornbook.study.critique.Point;
 import hornbook.study.critique.PointVerdict;
+import hornbook.study.exercise.FootAnswer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -48,7 +52,12 @@ public record ClassAnalysis(
    * @param learners how many
    */
   public record Missed(
-      String id, String subject, PointVerdict verdict, int learners, List<String> rules) {}
+      String id,
+      About about,
+      String subject,
+      PointVerdict verdict,
+      int learners,
+      List<String> rules) {}
 
   /** Works it out; the sums are those before any cap. */
   public static ClassAnalysis of(ClassMarks marks) {
@@ -88,21 +97,17 @@ public record ClassAnalysis(
               marks.scheme().points().get(point.point()).says(),
               point.of() > 0 ? won / point.of() : null,
               Reliability.discrimination(scores, at),
-              rules(marked, point)));
+              rules(marks, point)));
     }
     return List.copyOf(items);
   }
 
-  /** The rules behind what the model answer has: any one answer shows all of it. */
-  private static List<String> rules(List<AnswerMarks> marked, PointMarks point) {
+  /** The rules behind what the model answer has: a blank answer misses all of it. */
+  private static List<String> rules(ClassMarks marks, PointMarks point) {
     Set<String> rules = new LinkedHashSet<>();
-    for (FootCritique foot : marked.get(0).critique().feet()) {
-      if (foot.limb() == point.limb()) {
-        point.point().of(foot).stream()
-            .filter(Point::key)
-            .forEach(one -> rules.addAll(one.rules()));
-      }
-    }
+    FootKey foot = marks.key().feet().get(point.limb());
+    FootCritique blank = Critic.of(foot, FootAnswer.blank(point.limb()));
+    point.point().of(blank).stream().filter(Point::key).forEach(one -> rules.addAll(one.rules()));
     return List.copyOf(rules);
   }
 
@@ -135,7 +140,8 @@ public record ClassAnalysis(
     String subject = verdict.wrong() ? point.subject() : wanted;
     missed.merge(
         String.join(" ", id, subject, verdict.word()),
-        new Missed(id, subject, verdict, 1, point.rules()),
-        (one, other) -> new Missed(id, subject, verdict, one.learners() + 1, one.rules()));
+        new Missed(id, point.about(), subject, verdict, 1, point.rules()),
+        (one, other) ->
+            new Missed(id, one.about(), subject, verdict, one.learners() + 1, one.rules()));
   }
 }
