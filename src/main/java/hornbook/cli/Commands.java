@@ -2,6 +2,9 @@ package hornbook.cli;
 
 import hornbook.cli.base.Surroundings;
 import hornbook.cli.base.Task;
+import hornbook.cli.classroom.CritiqueCommand;
+import hornbook.cli.classroom.ExerciseCommand;
+import hornbook.cli.classroom.MarkCommand;
 import hornbook.cli.command.AssessCommand;
 import hornbook.cli.command.ConfidenceCommand;
 import hornbook.cli.command.ContrastCommand;

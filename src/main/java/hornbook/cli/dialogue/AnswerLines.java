@@ -3,7 +3,7 @@ package hornbook.cli.dialogue;
 import hornbook.cli.base.Surroundings;
 
 /** Where the lines of an answer come from. */
-interface AnswerLines extends AutoCloseable {
+public interface AnswerLines extends AutoCloseable {
   /** The next line; null when there is no more, or the user breaks off. */
   String next();
 

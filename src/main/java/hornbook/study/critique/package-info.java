@@ -1,5 +1,5 @@
 /**
- * A learner’s answer compared with the rule base, point by point.
+ * A learner's answer compared with the rule base, point by point.
  *
  * <p>May use: {@code advice}, {@code assessment}, {@code rulebook}, {@code study.exercise}.
  *

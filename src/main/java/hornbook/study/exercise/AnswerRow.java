@@ -1,12 +1,12 @@
 package hornbook.study.exercise;
 
-import hornbook.assessment.Located;
-import hornbook.assessment.Located.Group;
-import hornbook.assessment.Located.Items;
-import hornbook.assessment.Located.Member;
-import hornbook.assessment.Located.Scalar;
-import hornbook.assessment.Located.Token;
-import hornbook.assessment.Place;
+import hornbook.assessment.tree.LocatedValue;
+import hornbook.assessment.tree.LocatedValue.Group;
+import hornbook.assessment.tree.LocatedValue.Items;
+import hornbook.assessment.tree.LocatedValue.Member;
+import hornbook.assessment.tree.LocatedValue.Scalar;
+import hornbook.assessment.tree.LocatedValue.Token;
+import hornbook.assessment.tree.Place;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -43,7 +43,7 @@ final class AnswerRow {
   }
 
   /** The whole answer, of these feet. */
-  Located tree(List<String> limbs) {
+  LocatedValue tree(List<String> limbs) {
     Map<String, Member> whole = new LinkedHashMap<>();
     put(whole, "format", scalar("by", "format", LearnerAnswer.FORMAT));
     for (String key : List.of("case", "by")) {
@@ -51,7 +51,7 @@ final class AnswerRow {
         put(whole, key, scalar(key, key, cell(key)));
       }
     }
-    List<Located> feet = new ArrayList<>();
+    List<LocatedValue> feet = new ArrayList<>();
     for (String limb : limbs) {
       Group foot = foot(limb, limbs.size() == 1);
       if (foot.members().size() > 1) {
@@ -75,7 +75,7 @@ final class AnswerRow {
     return new Group(place("by"), "", foot);
   }
 
-  private Located value(String column, String key) {
+  private LocatedValue value(String column, String key) {
     String text = cell(column);
     if (key.equals("ruledOut") && !none(text)) {
       return ruledOut(column, text);
@@ -89,7 +89,7 @@ final class AnswerRow {
   }
 
   private Items list(String column, String text, String between) {
-    List<Located> items = new ArrayList<>();
+    List<LocatedValue> items = new ArrayList<>();
     for (String word : none(text) ? new String[0] : text.split(between)) {
       if (!word.isBlank()) {
         items.add(scalar(column, column, word.strip()));
@@ -112,7 +112,7 @@ final class AnswerRow {
     return new Group(place(column), column, ruledOut);
   }
 
-  private void put(Map<String, Member> to, String key, Located value) {
+  private void put(Map<String, Member> to, String key, LocatedValue value) {
     to.put(key, new Member(value.place(), value));
   }
 

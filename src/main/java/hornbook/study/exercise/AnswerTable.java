@@ -1,9 +1,9 @@
 package hornbook.study.exercise;
 
-import hornbook.assessment.Fault;
 import hornbook.assessment.Foot;
 import hornbook.assessment.Limb;
-import hornbook.assessment.Nearest;
+import hornbook.assessment.tree.Fault;
+import hornbook.assessment.tree.Nearest;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;

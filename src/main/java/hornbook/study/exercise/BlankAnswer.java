@@ -61,7 +61,7 @@ public final class BlankAnswer {
   }
 
   private String sheet(Exercise exercise, String by) {
-    comment(exercise.title());
+    comment(exercise.shownTitle());
     HOW.forEach(this::comment);
     text.append("format: ").append(LearnerAnswer.FORMAT).append('\n');
     text.append("case: ").append(exercise.name()).append('\n');

@@ -1,6 +1,6 @@
 package hornbook.study.exercise;
 
-import hornbook.assessment.Fault;
+import hornbook.assessment.tree.Fault;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -37,6 +37,14 @@ public record Exercise(
     return read.assessment();
   }
 
+  /** What a learner knows it by: the horse and the feet, for a title may say too much. */
+  public String shownTitle() {
+    String horse = assessment().horse().name();
+    List<String> feet =
+        expected.keySet().stream().map(limb -> limb.word().replace('-', ' ')).toList();
+    return (horse == null ? name : horse) + ": " + String.join(", ", feet);
+  }
+
   /** What other authors would do on a foot. */
   public List<OtherView> differs(Limb foot) {
     return differs.stream().filter(view -> view.foot() == foot).toList();

@@ -1,8 +1,8 @@
 package hornbook.study.exercise;
 
 import hornbook.assessment.Assessment;
-import hornbook.assessment.BlankAssessment;
-import hornbook.assessment.Units;
+import hornbook.assessment.form.BlankAssessment;
+import hornbook.assessment.quantity.Units;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,9 +1,9 @@
 /**
  * The teaching cases and what learners answer: reading and checking of both, the model answer,
- * blank sheets.
+ * blank sheets, cases that are drawn.
  *
- * <p>May use: {@code advice}, {@code assessment}, {@code foot}, {@code plan}, {@code rulebook},
- * {@code study.explain}, {@code study.rulecase}.
+ * <p>May use: {@code advice}, {@code assessment}, {@code plan}, {@code rulebook}, {@code
+ * study.contrast}, {@code study.rulecase}.
  *
  * <p>Begin with {@link hornbook.study.exercise.Exercise}.
  */

@@ -1,7 +1,7 @@
 package hornbook.study.lesson;
 
-import hornbook.assessment.FieldValue;
 import hornbook.assessment.Foot;
+import hornbook.assessment.field.FieldValue;
 import hornbook.study.critique.CaseKey;
 import hornbook.study.critique.Critic;
 import hornbook.study.critique.FootKey;

@@ -1,7 +1,7 @@
 package hornbook.study.lesson;
 
 import hornbook.advice.FootAdvice;
-import hornbook.assessment.FieldValue;
+import hornbook.assessment.field.FieldValue;
 import hornbook.study.critique.Evidence;
 import java.util.List;
 

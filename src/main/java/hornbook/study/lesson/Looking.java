@@ -1,10 +1,10 @@
 package hornbook.study.lesson;
 
 import hornbook.assessment.Assessment;
-import hornbook.assessment.FieldRows;
-import hornbook.assessment.FieldValue;
-import hornbook.assessment.Fields;
-import hornbook.assessment.Nearest;
+import hornbook.assessment.field.FieldRows;
+import hornbook.assessment.field.FieldValue;
+import hornbook.assessment.field.Fields;
+import hornbook.assessment.tree.Nearest;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;

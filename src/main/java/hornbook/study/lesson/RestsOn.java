@@ -1,9 +1,9 @@
 package hornbook.study.lesson;
 
-import hornbook.advice.ConditionState;
 import hornbook.advice.FindingGiven;
 import hornbook.advice.FootAdvice;
-import hornbook.rulebook.fact.Cited;
+import hornbook.advice.condition.ConditionState;
+import hornbook.rulebook.fact.CitedFact;
 import hornbook.rulebook.fact.Crack;
 import hornbook.rulebook.fact.Finding;
 import hornbook.rulebook.fact.Limit;
@@ -21,14 +21,14 @@ public final class RestsOn {
   private RestsOn() {}
 
   /** The facts, each once; findings are followed to what they were made from. */
-  public static List<Cited> facts(Evidence evidence, FootAdvice foot) {
-    Set<Cited> facts = new LinkedHashSet<>();
-    List<Cited> open = new ArrayList<>(evidence.because());
+  public static List<CitedFact> facts(Evidence evidence, FootAdvice foot) {
+    Set<CitedFact> facts = new LinkedHashSet<>();
+    List<CitedFact> open = new ArrayList<>(evidence.because());
     if (!evidence.fired()) {
       evidence.silent().conditions().forEach(state -> open.addAll(state.cited()));
     }
     while (!open.isEmpty()) {
-      Cited fact = open.remove(0);
+      CitedFact fact = open.remove(0);
       if (facts.add(fact) && fact instanceof Finding finding) {
         foot.findings().stream()
             .filter(one -> one.id().equals(finding.what()))
@@ -60,7 +60,7 @@ public final class RestsOn {
     return List.copyOf(paths);
   }
 
-  private static void add(Cited fact, Set<String> to) {
+  private static void add(CitedFact fact, Set<String> to) {
     if (fact instanceof Reading reading) {
       to.addAll(reading.fields());
     } else if (fact instanceof Seen seen) {

@@ -1,6 +1,6 @@
 package hornbook.study.lesson;
 
-import hornbook.assessment.Nearest;
+import hornbook.assessment.tree.Nearest;
 import hornbook.study.exercise.FootAnswer;
 import hornbook.study.exercise.Vocabulary;
 import java.util.ArrayList;

@@ -1,5 +1,9 @@
 /**
- * A case worked through in a dialogue: looking, answering, hints. Knows no screen and no file. May
- * use {@code study.exercise} and {@code study.critique}. Begin reading at {@code Lesson}.
+ * A case worked through in a dialogue: looking, answering, hints. Knows no screen and no file.
+ *
+ * <p>May use: {@code advice}, {@code assessment}, {@code rulebook}, {@code study.critique}, {@code
+ * study.exercise}.
+ *
+ * <p>Begin with {@link hornbook.study.lesson.Lesson}.
  */
 package hornbook.study.lesson;

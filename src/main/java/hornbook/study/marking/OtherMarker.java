@@ -1,6 +1,6 @@
 package hornbook.study.marking;
 
-import hornbook.assessment.Fault;
+import hornbook.assessment.tree.Fault;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;

@@ -1,5 +1,5 @@
 /**
- * Marks for answers, by a scheme that is data, and the analysis of a class’s marks.
+ * Marks for answers, by a scheme that is data, and what the marks of a class tell.
  *
  * <p>May use: {@code assessment}, {@code study.critique}, {@code study.exercise}.
  *

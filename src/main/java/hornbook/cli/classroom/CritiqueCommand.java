@@ -1,0 +1,129 @@
+package hornbook.cli.classroom;
+
+import hornbook.advice.engine.Advisor;
+import hornbook.assessment.Assessment;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
+import hornbook.assessment.tree.Fault;
+import hornbook.cli.base.ArgumentValue;
+import hornbook.cli.base.ExitCode;
+import hornbook.cli.base.Failure;
+import hornbook.cli.base.Surroundings;
+import hornbook.cli.base.Task;
+import hornbook.cli.file.FaultsFound;
+import hornbook.cli.file.InputFile;
+import hornbook.cli.option.FormatOption;
+import hornbook.cli.option.OutputOption;
+import hornbook.cli.option.RulesOption;
+import hornbook.cli.option.UnitsOption;
+import hornbook.report.classroom.CritiqueJson;
+import hornbook.report.classroom.CritiquePage;
+import hornbook.study.critique.CaseKey;
+import hornbook.study.critique.Critic;
+import hornbook.study.critique.Critique;
+import hornbook.study.exercise.AnswerReader;
+import hornbook.study.exercise.Exercise;
+import hornbook.study.exercise.LearnerAnswer;
+import hornbook.study.exercise.Vocabulary;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A learner's own reasoning compared with the rule base, point by point. */
+public final class CritiqueCommand extends Task {
+  private static final String BLANK = "a blank answer: hornbook exercise sheet CASE";
+
+  private final ArgumentValue<String> file =
+      arguments.operand("FILE", "an assessment, a case file, or the name of a case");
+  private final ArgumentValue<String> answer =
+      arguments.operand("ANSWER", "what you think of it; - is standard input");
+  private final FormatOption format = new FormatOption(arguments);
+  private final UnitsOption units = new UnitsOption(arguments);
+  private final RulesOption rules = new RulesOption(arguments);
+  private final TeachingCases cases = new TeachingCases(arguments);
+  private final OutputOption output = new OutputOption(arguments);
+
+  public CritiqueCommand(Surroundings surroundings) {
+    super(
+        surroundings,
+        "critique",
+        "Your own reasoning about a foot compared with the rule base, point by point.",
+        "Danger first, then what was right, then what was missed; rules and sources named.",
+        "",
+        "Examples:",
+        "  hornbook critique showjumper-torn-side mine.yaml   a case of the library",
+        "  hornbook critique tansy.yaml mine.yaml             a foot of your own",
+        "  hornbook critique tansy.yaml mine.yaml --format html -o critique.html",
+        "",
+        "A blank answer to fill in: hornbook exercise sheet showjumper-torn-side",
+        "");
+  }
+
+  @Override
+  public ExitCode run() {
+    output.spare(List.of(file.value(), answer.value()));
+    Advisor advisor = new Advisor(rules.of(surroundings).loaded());
+    Vocabulary known = Vocabulary.of(advisor.book());
+    Subject about = subject(known, advisor);
+    LearnerAnswer given = answer(known, about.read().assessment(), about.key().name());
+    Critique critique = Critic.of(about.key(), given);
+    FirstChoiceFinder firstIf = new FirstChoiceFinder(about.read(), advisor, units.units());
+    String page =
+        switch (format.format()) {
+          case TEXT -> CritiquePage.text(critique, about.title(), units.units(), firstIf);
+          case MARKDOWN -> CritiquePage.markdown(critique, about.title(), units.units(), firstIf);
+          case HTML -> CritiquePage.html(critique, about.title(), units.units(), firstIf);
+          case JSON -> CritiqueJson.of(critique, units.units(), firstIf);
+        };
+    output.deliver(page, surroundings);
+    return ExitCode.DONE;
+  }
+
+  /** What the answer is about. */
+  private record Subject(CaseKey key, ReadResult.Good read, String title) {
+    static Subject of(Exercise exercise, Advisor advisor) {
+      return new Subject(CaseKey.of(exercise, advisor), exercise.read(), exercise.title());
+    }
+  }
+
+  private Subject subject(Vocabulary known, Advisor advisor) {
+    if (!TeachingCases.isFile(file.value())) {
+      return Subject.of(cases.one(file.value(), known, surroundings), advisor);
+    }
+    byte[] bytes = InputFile.assessment(file.value(), surroundings);
+    ReadResult read = AssessmentReader.read(bytes, InputFile.shown(file.value()), List.of());
+    if (read instanceof ReadResult.Faulty faulty) {
+      throw stopped(faulty.faults(), "every field with the words it takes: hornbook new");
+    }
+    ReadResult.Good good = (ReadResult.Good) read;
+    boolean teaching = good.caseFile().filter(one -> one.expected() != null).isPresent();
+    return teaching && !file.value().equals(InputFile.STANDARD_INPUT)
+        ? Subject.of(cases.one(file.value(), known, surroundings), advisor)
+        : new Subject(CaseKey.of(good.assessment(), advisor), good, null);
+  }
+
+  private LearnerAnswer answer(Vocabulary known, Assessment assessment, String name) {
+    List<Fault> faults = new ArrayList<>();
+    String shown = InputFile.shown(answer.value());
+    byte[] bytes = InputFile.read(answer.value(), BLANK, surroundings);
+    LearnerAnswer given = AnswerReader.read(bytes, shown, known, assessment.feet(), faults);
+    if (!faults.isEmpty()) {
+      throw stopped(faults, BLANK);
+    }
+    if (given.caseName() != null && name != null && !given.caseName().equals(name)) {
+      faults.add(new Fault(shown, 1, 1, "case", '"' + given.caseName() + '"', name, null));
+      throw stopped(faults, BLANK);
+    }
+    return given;
+  }
+
+  private static Failure stopped(List<Fault> faults, String hint) {
+    FaultsFound found = new FaultsFound(hint);
+    found.in(faults);
+    try {
+      found.stopIfAny();
+    } catch (Failure failure) {
+      return failure;
+    }
+    throw new IllegalStateException("no faults");
+  }
+}

@@ -1,0 +1,92 @@
+package hornbook.report.classroom;
+
+import hornbook.report.page.LineWrap;
+import hornbook.report.page.PlainPage;
+import hornbook.report.page.TextOptions;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Writes a page of the classroom as plain text for an 80-column screen. */
+final class LeafText {
+  private static final int WIDTH = TextOptions.USUAL_WIDTH;
+
+  private LeafText() {}
+
+  static String of(Leaf leaf) {
+    PlainPage page = new PlainPage();
+    page.heading(leaf.title());
+    Leaf.Block before = null;
+    for (Leaf.Block block : leaf.blocks()) {
+      boolean text = block instanceof Leaf.Paragraph || block instanceof Leaf.Table;
+      boolean parted =
+          before instanceof Leaf.Item
+              || before instanceof Leaf.Table
+              || before instanceof Leaf.Facts;
+      if (text && parted) {
+        page.asIs(0, "");
+      }
+      write(block, page);
+      before = block;
+    }
+    return page.text();
+  }
+
+  private static void write(Leaf.Block block, PlainPage page) {
+    if (block instanceof Leaf.Heading heading) {
+      page.heading(heading.level() == 2 ? upper(heading.text()) : heading.text());
+    } else if (block instanceof Leaf.Paragraph paragraph) {
+      page.paragraph(0, paragraph.text());
+    } else if (block instanceof Leaf.Item item) {
+      String both = item.lead().isEmpty() || item.text().isEmpty() ? "" : ": ";
+      page.hanging(0, 2, "- " + item.lead() + both + item.text());
+      item.notes().forEach(note -> page.hanging(2, 4, note));
+    } else if (block instanceof Leaf.Facts facts) {
+      page.hanging(2, 2, String.join("; ", facts.facts()) + ".");
+    } else if (block instanceof Leaf.Table table) {
+      lines(table).forEach(line -> page.asIs(0, line));
+    } else if (block instanceof Leaf.Room room) {
+      page.hanging(0, 2, room.question() + (room.words().isEmpty() ? "" : ": " + room.words()));
+      for (int line = 0; line < room.lines(); line++) {
+        page.asIs(2, "_".repeat(WIDTH - 4));
+      }
+    } else if (block instanceof Leaf.Command command) {
+      page.asIs(2, command.line());
+    }
+  }
+
+  private static String upper(String text) {
+    return text.toUpperCase(java.util.Locale.ROOT);
+  }
+
+  /** Columns as wide as their widest cell; the last runs on. */
+  private static List<String> lines(Leaf.Table table) {
+    List<List<String>> all = new ArrayList<>(List.of(table.head()));
+    all.addAll(table.rows());
+    int columns = table.head().size();
+    int[] widths = new int[columns];
+    for (List<String> row : all) {
+      for (int at = 0; at < columns; at++) {
+        widths[at] = Math.max(widths[at], row.get(at).length());
+      }
+    }
+    int before = 0;
+    for (int at = 0; at < columns - 1; at++) {
+      before += widths[at] + 2;
+    }
+    List<String> lines = new ArrayList<>();
+    for (List<String> row : all) {
+      StringBuilder line = new StringBuilder();
+      for (int at = 0; at < columns - 1; at++) {
+        line.append(row.get(at)).append(" ".repeat(widths[at] - row.get(at).length() + 2));
+      }
+      String last = row.get(columns - 1);
+      int room = Math.max(24, WIDTH - before);
+      List<String> wrapped = LineWrap.lines(last, room, "", "");
+      lines.add((line + wrapped.get(0)).stripTrailing());
+      wrapped
+          .subList(1, wrapped.size())
+          .forEach(more -> lines.add(" ".repeat(line.length()) + more));
+    }
+    return lines;
+  }
+}
