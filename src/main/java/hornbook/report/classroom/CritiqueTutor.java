@@ -100,7 +100,10 @@ final class CritiqueTutor {
 
   private static String technique(Point point, String name, String given) {
     return switch (point.verdict()) {
-      case DEFENSIBLE -> "What would make it the first choice?";
+      case DEFENSIBLE ->
+          point.departs() == null
+              ? "What would make it the first choice?"
+              : "What will you do about " + given + "?";
       case RIGHT_FOR_ANOTHER_REASON -> "Which of your reasons holds on this foot?";
       case UNFOUNDED_DANGEROUS -> "What does " + given + " mean for " + name + "?";
       case UNFOUNDED -> "What on this foot supports " + name + "?";
