@@ -12,7 +12,6 @@ import hornbook.cli.base.Surroundings;
 import hornbook.cli.base.Task;
 import hornbook.cli.file.FaultsFound;
 import hornbook.cli.file.InputFile;
-import hornbook.cli.option.FormatOption;
 import hornbook.cli.option.OutputOption;
 import hornbook.cli.option.RulesOption;
 import hornbook.cli.option.UnitsOption;
@@ -30,13 +29,22 @@ import java.util.List;
 
 /** A learner's own reasoning compared with the rule base, point by point. */
 public final class CritiqueCommand extends Task {
+  private enum Form {
+    TEXT,
+    JSON,
+    HTML,
+    MARKDOWN
+  }
+
   private static final String BLANK = "a blank answer: hornbook exercise sheet CASE";
 
   private final ArgumentValue<String> file =
       arguments.operand("FILE", "an assessment, a case file, or the name of a case");
   private final ArgumentValue<String> answer =
       arguments.operand("ANSWER", "what you think of it; - is standard input");
-  private final FormatOption format = new FormatOption(arguments);
+  private final ArgumentValue<Form> form =
+      arguments.word(
+          Form.class, Form.TEXT, "plain text, JSON, a page to print, or Markdown", "--format");
   private final UnitsOption units = new UnitsOption(arguments);
   private final RulesOption rules = new RulesOption(arguments);
   private final TeachingCases cases = new TeachingCases(arguments);
@@ -68,7 +76,7 @@ public final class CritiqueCommand extends Task {
     Critique critique = Critic.of(about.key(), given);
     FirstChoiceFinder firstIf = new FirstChoiceFinder(about.read(), advisor, units.units());
     String page =
-        switch (format.format()) {
+        switch (form.value()) {
           case TEXT -> CritiquePage.text(critique, about.title(), units.units(), firstIf);
           case MARKDOWN -> CritiquePage.markdown(critique, about.title(), units.units(), firstIf);
           case HTML -> CritiquePage.html(critique, about.title(), units.units(), firstIf);
