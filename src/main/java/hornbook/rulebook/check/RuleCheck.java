@@ -133,7 +133,7 @@ final class RuleCheck {
               : reading.what() + " is a word, not a number",
           Subjects.words(reading.what()) == null
               ? FaultCollector.nearest(
-                  "the fields with numbers and the readings are listed in the guide",
+                  "fields are named as in the blank file, readings as in rules/README.md",
                   reading.what(),
                   Subjects.numbers())
               : "ask for it with Seen");

@@ -21,6 +21,9 @@ public final class RuleFiles {
 
   private static final String CASES = "cases/";
 
+  /** May lie beside it and tell people how the rules are written. */
+  private static final String ABOUT = "README.md";
+
   private final Map<String, String> texts;
 
   private RuleFiles(Map<String, String> texts) {
@@ -55,7 +58,7 @@ public final class RuleFiles {
           if (!name.startsWith(CASES)) {
             read(name, file, texts, faults);
           }
-        } else {
+        } else if (!name.equals(ABOUT)) {
           faults.add(
               new RuleFault(name, 0, "", "only .drl and .yaml files belong here", "move it away"));
         }

@@ -105,7 +105,7 @@ public final class DrlReader {
             written.getLine() > 0 ? written.getLine() : line,
             id,
             refused.getMessage(),
-            "the forms stand in the contributors' guide");
+            "the forms stand in rules/README.md");
       }
     }
     RuleConclusion outcome = null;
