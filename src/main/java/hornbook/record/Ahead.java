@@ -51,7 +51,11 @@ public final class Ahead {
     }
     if (plan != null) {
       for (JsonNode line : plan.path("sheet").path("owner")) {
-        ahead.withArray("/owner").add(line.path("says").asText());
+        ahead
+            .withArray("/owner")
+            .addObject()
+            .put("id", line.path("id").asText())
+            .put("says", line.path("says").asText());
       }
     }
     return ahead;

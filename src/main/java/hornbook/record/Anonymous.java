@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -87,7 +88,7 @@ public final class Anonymous {
     return told;
   }
 
-  private String iso(java.util.regex.MatchResult found) {
+  private String iso(MatchResult found) {
     return counted(
         Integer.parseInt(found.group(1)),
         Integer.parseInt(found.group(2)),
@@ -95,7 +96,7 @@ public final class Anonymous {
         found.group());
   }
 
-  private String spoken(java.util.regex.MatchResult found) {
+  private String spoken(MatchResult found) {
     for (Month month : Month.values()) {
       String name = month.name().toLowerCase(Locale.ROOT);
       String told = found.group(2).toLowerCase(Locale.ROOT);

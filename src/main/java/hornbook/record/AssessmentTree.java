@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hornbook.assessment.tree.LocatedValue;
@@ -15,7 +16,7 @@ import java.util.Locale;
 
 /** An assessment as JSON, just as it was written: every field with its own unit and words. */
 public final class AssessmentTree {
-  private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private AssessmentTree() {}
 
@@ -37,7 +38,7 @@ public final class AssessmentTree {
     String text = scalar.text();
     return switch (scalar.token()) {
       case TEXT -> NODES.textNode(text);
-      case NUMBER -> NODES.numberNode(new BigDecimal(text));
+      case NUMBER -> DecimalNode.valueOf(new BigDecimal(text));
       case FLAG -> NODES.booleanNode(text.toLowerCase(Locale.ROOT).equals("true"));
       case NOTHING -> NODES.nullNode();
     };

@@ -3,6 +3,7 @@ package hornbook.record;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -23,7 +24,7 @@ public record Departure(
     List<String> forbidden) {
 
   static Departure of(JsonNode node) {
-    List<String> forbidden = new java.util.ArrayList<>();
+    List<String> forbidden = new ArrayList<>();
     node.path("forbidden").forEach(one -> forbidden.add(Printable.of(one.asText())));
     return new Departure(
         Entry.text(node, "foot"),

@@ -1,8 +1,10 @@
 package hornbook.record;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 
@@ -105,7 +107,7 @@ public final class Departures {
         String meanwhile = Entry.text(referral, "meanwhile");
         all.add(
             "VET "
-                + Entry.text(referral, "urgency").toUpperCase(java.util.Locale.ROOT)
+                + Entry.text(referral, "urgency").toUpperCase(Locale.ROOT)
                 + " ["
                 + Entry.text(referral, "rule")
                 + "]: "
@@ -143,6 +145,6 @@ public final class Departures {
         return one;
       }
     }
-    return com.fasterxml.jackson.databind.node.MissingNode.getInstance();
+    return MissingNode.getInstance();
   }
 }

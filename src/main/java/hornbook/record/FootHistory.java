@@ -1,6 +1,7 @@
 package hornbook.record;
 
 import hornbook.assessment.Limb;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -12,7 +13,7 @@ import java.util.List;
 public record FootHistory(Limb limb, List<FootVisit> visits, List<VisitStep> steps) {
 
   static FootHistory of(Limb limb, List<FootVisit> visits) {
-    List<VisitStep> steps = new java.util.ArrayList<>();
+    List<VisitStep> steps = new ArrayList<>();
     for (int i = 1; i < visits.size(); i++) {
       steps.add(VisitStep.of(visits.get(i - 1), visits.get(i)));
     }

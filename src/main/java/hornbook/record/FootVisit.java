@@ -10,6 +10,7 @@ import hornbook.foot.wall.WallGroup;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A foot at one visit.
@@ -58,7 +59,7 @@ public record FootVisit(
   public Double tallestDefect() {
     return defects().stream()
         .map(WallStretch::height)
-        .filter(java.util.Objects::nonNull)
+        .filter(Objects::nonNull)
         .max(Double::compare)
         .orElse(null);
   }

@@ -4,7 +4,6 @@ import hornbook.assessment.Limb;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -18,11 +17,11 @@ public record History(String horse, List<FootHistory> feet, List<Integer> unread
 
   /**
    * @param entries of this horse, in the order they were written
+   * @param replaced numbers of the entries that a later one puts right
    * @param only the foot meant; null for all
    */
-  public static History of(String horse, List<Entry> entries, Limb only) {
-    Set<Integer> replaced = new HashSet<>();
-    entries.forEach(one -> replaced.add(one.corrects()));
+  public static History of(
+      String horse, List<Entry> entries, Set<Integer> replaced, Limb only) {
     List<Entry> standing =
         entries.stream()
             .filter(one -> !replaced.contains(one.number()))

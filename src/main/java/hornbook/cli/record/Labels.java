@@ -1,0 +1,29 @@
+package hornbook.cli.record;
+
+import hornbook.record.Departures;
+import hornbook.rulebook.Rulebook;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/** The names of techniques in words of the trade; one that is not known stands as it is. */
+final class Labels {
+  private Labels() {}
+
+  static UnaryOperator<String> of(Rulebook book) {
+    return id -> {
+      if (id.equals(Departures.NOTHING)) {
+        return "nothing put on";
+      }
+      return book.technique(id) == null ? id : book.technique(id).label();
+    };
+  }
+
+  /** What may be chosen: the techniques, and that nothing goes on. */
+  static List<String> all(Rulebook book) {
+    List<String> all = new ArrayList<>();
+    book.techniques().forEach(one -> all.add(one.id()));
+    all.add(Departures.NOTHING);
+    return all;
+  }
+}

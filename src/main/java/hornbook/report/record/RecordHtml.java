@@ -1,0 +1,58 @@
+package hornbook.report.record;
+
+import hornbook.report.advice.AdviceHtml;
+import hornbook.report.page.Markup;
+import hornbook.report.words.Sentence;
+import java.util.List;
+
+/** A page of the record as HTML that needs nothing beside it. */
+public final class RecordHtml {
+  private RecordHtml() {}
+
+  public static String render(RecordPage page) {
+    Markup html = new Markup();
+    AdviceHtml.begin(html, page.title(), AdviceHtml.style("page.css"));
+    html.open("header").line().element("h1", page.title()).line();
+    page.facts().forEach(fact -> html.element("p", fact).line());
+    html.close("header").line().open("main").line();
+    for (RecordPart part : page.parts()) {
+      part(part, html);
+    }
+    html.close("main").line().open("footer").line();
+    page.closing().forEach(line -> html.element("p", line).line());
+    html.close("footer").line();
+    return html.close("body").line().close("html").line().toString();
+  }
+
+  private static void part(RecordPart part, Markup html) {
+    html.open("section", "class", part.alarm() ? "referral" : "record").line();
+    html.element("h2", part.heading()).line();
+    if (!part.lines().isEmpty()) {
+      html.open("ul").line();
+      part.lines().forEach(line -> html.element("li", Sentence.capital(line)).line());
+      html.close("ul").line();
+    }
+    table(part.table(), html);
+    for (RecordChart chart : part.charts()) {
+      html.open("div", "class", "figure").line();
+      html.raw(ChartDrawing.svg(chart)).line().close("div").line();
+      table(RecordMarkdown.rows(chart), html);
+    }
+    html.close("section").line();
+  }
+
+  private static void table(List<List<String>> rows, Markup html) {
+    if (rows.isEmpty()) {
+      return;
+    }
+    html.open("table").open("thead").open("tr");
+    rows.get(0).forEach(heading -> html.element("th", heading, "scope", "col"));
+    html.close("tr").close("thead").open("tbody").line();
+    for (List<String> row : rows.subList(1, rows.size())) {
+      html.open("tr").element("th", row.get(0), "scope", "row");
+      row.subList(1, row.size()).forEach(cell -> html.element("td", cell));
+      html.close("tr").line();
+    }
+    html.close("tbody").close("table").line();
+  }
+}
