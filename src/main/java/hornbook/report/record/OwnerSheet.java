@@ -61,7 +61,10 @@ public final class OwnerSheet {
     facts.addAll(numbers(feet.keySet()));
     List<RecordPart> parts = new ArrayList<>();
     feet.forEach(
-        (lines, limbs) -> parts.add(RecordPart.of(String.join(" and ", limbs), lines)));
+        (lines, limbs) -> {
+          String heading = String.join(" and ", limbs);
+          parts.add(called(lines) ? RecordPart.alarm(heading, lines) : RecordPart.of(heading, lines));
+        });
     return new RecordPage(
         "For the owner: " + EntryPage.title(entry),
         facts,
@@ -72,14 +75,17 @@ public final class OwnerSheet {
   /** Whom to ring, as the local practice has it, where a vet is called. */
   private List<String> numbers(Set<List<String>> feet) {
     List<String> numbers = new ArrayList<>();
-    boolean called =
-        feet.stream().flatMap(List::stream).anyMatch(line -> line.startsWith(WHAT_TO_DO));
+    boolean called = feet.stream().anyMatch(OwnerSheet::called);
     for (JsonNode one : entry.rulebook().path("practice").path("emergency")) {
       numbers.add(Entry.text(one, "name") + ": " + Entry.text(one, "number"));
     }
     return called && !numbers.isEmpty()
         ? List.of("Whom to ring: " + String.join("; ", numbers) + ".")
         : List.of();
+  }
+
+  private static boolean called(List<String> lines) {
+    return lines.stream().anyMatch(line -> line.startsWith(WHAT_TO_DO));
   }
 
   private String done(String limb, String technique) {

@@ -32,6 +32,11 @@ public record RecordChart(String title, String unit, List<Point> points) {
     points = List.copyOf(points);
   }
 
+  /** Whether anything was forecast. */
+  boolean forecast() {
+    return points.stream().anyMatch(Point::forecast);
+  }
+
   /** The greatest number in it. */
   double most() {
     double most = 0;

@@ -7,11 +7,20 @@ import java.util.List;
 
 /** A page of the record as HTML that needs nothing beside it. */
 public final class RecordHtml {
+  /** On a telephone the cells of a row stand one under the other, each under its heading. */
+  private static final String NARROW =
+      """
+      .alarm { border: 3px solid var(--alarm); padding: .7rem .9rem; }
+      @media (max-width: 30rem) {
+        td[data-heading]::before { content: attr(data-heading) ": "; font-weight: normal; }
+      }
+      """;
+
   private RecordHtml() {}
 
   public static String render(RecordPage page) {
     Markup html = new Markup();
-    AdviceHtml.begin(html, page.title(), AdviceHtml.style("page.css"));
+    AdviceHtml.begin(html, page.title(), AdviceHtml.style("page.css") + NARROW);
     html.open("header").line().element("h1", page.title()).line();
     page.facts().forEach(fact -> html.element("p", fact).line());
     html.close("header").line().open("main").line();
@@ -25,8 +34,8 @@ public final class RecordHtml {
   }
 
   private static void part(RecordPart part, Markup html) {
-    html.open("section", "class", part.alarm() ? "referral" : "record").line();
-    html.element("h2", part.heading()).line();
+    html.open("section", "class", part.alarm() ? "alarm" : "record").line();
+    html.element("h2", Sentence.capital(part.heading())).line();
     if (!part.lines().isEmpty()) {
       html.open("ul").line();
       part.lines().forEach(line -> html.element("li", Sentence.capital(line)).line());
@@ -34,9 +43,13 @@ public final class RecordHtml {
     }
     table(part.table(), html);
     for (RecordChart chart : part.charts()) {
+      html.element("h3", chart.title()).line();
       html.open("div", "class", "figure").line();
       html.raw(ChartDrawing.svg(chart)).line().close("div").line();
-      table(RecordMarkdown.rows(chart), html);
+      if (chart.forecast()) {
+        html.element("p", "Dashed bars: where growth would have brought it.", "class", "key").line();
+        table(RecordMarkdown.rows(chart), html);
+      }
     }
     html.close("section").line();
   }
@@ -50,7 +63,13 @@ public final class RecordHtml {
     html.close("tr").close("thead").open("tbody").line();
     for (List<String> row : rows.subList(1, rows.size())) {
       html.open("tr").element("th", row.get(0), "scope", "row");
-      row.subList(1, row.size()).forEach(cell -> html.element("td", cell));
+      for (int i = 1; i < row.size(); i++) {
+        if (row.size() > 2) {
+          html.element("td", row.get(i), "data-heading", rows.get(0).get(i));
+        } else {
+          html.element("td", row.get(i));
+        }
+      }
       html.close("tr").line();
     }
     html.close("tbody").close("table").line();

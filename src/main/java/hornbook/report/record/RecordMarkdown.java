@@ -25,7 +25,9 @@ public final class RecordMarkdown {
           .forEach(
               line -> text.append("- ").append(escaped(Sentence.capital(line))).append('\n'));
       table(part.table(), text);
-      part.charts().forEach(chart -> table(rows(chart), text));
+      part.charts().stream()
+          .filter(RecordChart::forecast)
+          .forEach(chart -> table(rows(chart), text));
     }
     page.closing().forEach(line -> text.append("\n> ").append(escaped(line)).append('\n'));
     return text.toString();

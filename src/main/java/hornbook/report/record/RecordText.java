@@ -72,7 +72,7 @@ public final class RecordText {
       String value = point.measured() ? Numbers.rounded(point.value(), 1) : "?";
       lines.add(String.format(Locale.ROOT, "  %-12s %6s |%s", point.when(), value, bar(point, most)));
     }
-    if (chart.points().stream().anyMatch(RecordChart.Point::forecast)) {
+    if (chart.forecast()) {
       lines.add("  [ ] where growth since the visit before would have brought it");
     }
   }
