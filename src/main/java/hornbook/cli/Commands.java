@@ -11,6 +11,7 @@ import hornbook.cli.command.ContrastCommand;
 import hornbook.cli.command.NewCommand;
 import hornbook.cli.command.PlanCommand;
 import hornbook.cli.command.WhyCommand;
+import hornbook.cli.record.RecordCommand;
 import hornbook.cli.rules.RulesCommand;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,6 +36,7 @@ final class Commands {
     ALL.put("exercise", ExerciseCommand::new);
     ALL.put("mark", MarkCommand::new);
     ALL.put("new", NewCommand::new);
+    ALL.put("record", RecordCommand::new);
     ALL.put("rules", RulesCommand::new);
     ALL.put("completion", CompletionCommand::new);
     ALL.put("help", HelpCommand::new);
@@ -50,7 +52,7 @@ final class Commands {
   static boolean fireRules(String... arguments) {
     List<String> given = List.of(arguments);
     return given.size() > 1
-        && FIRING.contains(given.get(0))
+        && (FIRING.contains(given.get(0)) || given.subList(0, 2).equals(List.of("record", "add")))
         && !given.contains("--help")
         && !given.contains("-h");
   }

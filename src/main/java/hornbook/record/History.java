@@ -20,8 +20,7 @@ public record History(String horse, List<FootHistory> feet, List<Integer> unread
    * @param replaced numbers of the entries that a later one puts right
    * @param only the foot meant; null for all
    */
-  public static History of(
-      String horse, List<Entry> entries, Set<Integer> replaced, Limb only) {
+  public static History of(String horse, List<Entry> entries, Set<Integer> replaced, Limb only) {
     List<Entry> standing =
         entries.stream()
             .filter(one -> !replaced.contains(one.number()))

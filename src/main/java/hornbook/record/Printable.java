@@ -1,6 +1,6 @@
 package hornbook.record;
 
-import hornbook.assessment.field.ShortText;
+import hornbook.assessment.tree.FileText;
 
 /** Text from outside, made safe to show: nothing in it steers a terminal or turns a line round. */
 public final class Printable {
@@ -16,7 +16,7 @@ public final class Printable {
     text.codePoints()
         .forEach(
             point -> {
-              if (ShortText.printable(point)) {
+              if (FileText.printable(point)) {
                 shown.appendCodePoint(point);
               } else {
                 shown.append(String.format("\\u%04x", point));

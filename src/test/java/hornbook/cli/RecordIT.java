@@ -36,7 +36,9 @@ class RecordIT {
   private Program.Run record(String... arguments) {
     List<String> all = new ArrayList<>(List.of("record"));
     all.addAll(List.of(arguments));
-    return Program.here().environment("HORNBOOK_BOOK", book.toString()).with(all.toArray(String[]::new));
+    return Program.here()
+        .environment("HORNBOOK_BOOK", book.toString())
+        .with(all.toArray(String[]::new));
   }
 
   private static String words(String page) {
@@ -60,8 +62,18 @@ class RecordIT {
         .done();
     String said =
         record(
-                "add", TORN, "--chose", "glue-on", "--done", "size 5", "--by", "A. Smith",
-                "--photo", photo.toString(), "--plan", sheet.toString())
+                "add",
+                TORN,
+                "--chose",
+                "glue-on",
+                "--done",
+                "size 5",
+                "--by",
+                "A. Smith",
+                "--photo",
+                photo.toString(),
+                "--plan",
+                sheet.toString())
             .done()
             .out();
     assertThat(said).startsWith("Entry 1 is written: Tansy, 18 April 2026.\n");
@@ -88,7 +100,9 @@ class RecordIT {
         .isEqualTo(sha256(first));
 
     assertThat(record("list").done().out().lines()).hasSize(3);
-    assertThat(record("list", "--horse", "TANSY").done().out()).contains("glue-on").doesNotContain("Sorrel");
+    assertThat(record("list", "--horse", "TANSY").done().out())
+        .contains("glue-on")
+        .doesNotContain("Sorrel");
     assertThat(record("list", "--format", "json").done().json().path("entries")).hasSize(2);
     String page = record("show", "1").done().out();
     assertThat(page.lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
@@ -102,10 +116,13 @@ class RecordIT {
         .isEqualTo("2 entries, one whole chain: nothing altered, missing or out of order.\n");
   }
 
-  /** Who wrote it down in inches finds it in inches, and it means the same when it is read again. */
+  /**
+   * Who wrote it down in inches finds it in inches, and it means the same when it is read again.
+   */
   @Test
   void the_assessment_is_kept_as_it_was_written() throws Exception {
-    record("add", TORN, "--chose", "glue-on", "--set", "feet[0].measures.toeLength=3 3/8 in").done();
+    record("add", TORN, "--chose", "glue-on", "--set", "feet[0].measures.toeLength=3 3/8 in")
+        .done();
     JsonNode kept = read(book.resolve("000001/entry.json")).path("assessment");
     assertThat(kept.at("/feet/0/measures/toeLength").asText()).isEqualTo("3 3/8 in");
     String again = Written.file(folder, "again.json", kept.toString());
@@ -118,8 +135,10 @@ class RecordIT {
     assertThat(record("add", TORN, "--chose", "nail-on").refused(2).err())
         .contains("departs from the advice", "[N003]", "--because");
     assertThat(book).doesNotExist();
-    String said = record("add", PIERCED, "--chose", "nail-on", "--because", "owner insists").done().out();
-    assertThat(words(said)).contains("A call for the vet forbids this: VET NOW [R002]", "owner insists");
+    String said =
+        record("add", PIERCED, "--chose", "nail-on", "--because", "owner insists").done().out();
+    assertThat(words(said))
+        .contains("A call for the vet forbids this: VET NOW [R002]", "owner insists");
     JsonNode entry = read(book.resolve("000001/entry.json"));
     assertThat(entry.path("departs").asBoolean()).isTrue();
     assertThat(entry.at("/departures/0/forbidden").toString()).contains("R002", "Until then");
@@ -137,9 +156,11 @@ class RecordIT {
     assertThat(sha256(book.resolve("000001/entry.json"))).isEqualTo(before);
     JsonNode second = read(book.resolve("000002/entry.json"));
     assertThat(second.path("corrects").asInt()).isEqualTo(1);
-    assertThat(second.path("advice")).isEqualTo(read(book.resolve("000001/entry.json")).path("advice"));
+    assertThat(second.path("advice"))
+        .isEqualTo(read(book.resolve("000001/entry.json")).path("advice"));
     assertThat(record("show", "1").done().out()).contains("Entry 2 puts this entry right");
-    assertThat(record("show", "2").done().out()).contains("Stayed on for six weeks", "Puts right entry 1");
+    assertThat(record("show", "2").done().out())
+        .contains("Stayed on for six weeks", "Puts right entry 1");
     assertThat(record("add", "--corrects", "9", "--done", "x").refused(66).err())
         .contains("there is no entry 9", "from 1 to 2");
     assertThat(record("add", "--corrects", "1").refused(2).err()).contains("nothing is put right");
@@ -150,8 +171,17 @@ class RecordIT {
   void a_foot_is_followed_over_its_visits() {
     record("add", TORN, "--chose", "glue-on").done();
     record(
-            "add", TORN, "--chose", "glue-on", "--set", "visit.date=2026-05-30", "--set",
-            "feet[0].wall[2].height=18 mm", "--set", "feet[0].lostShoe=false", "--set",
+            "add",
+            TORN,
+            "--chose",
+            "glue-on",
+            "--set",
+            "visit.date=2026-05-30",
+            "--set",
+            "feet[0].wall[2].height=18 mm",
+            "--set",
+            "feet[0].lostShoe=false",
+            "--set",
             "feet[0].lameness=1")
         .done();
     String page = record("history", "--horse", "tansy", "--foot", "left-fore").done().out();
@@ -162,7 +192,9 @@ class RecordIT {
         .contains("The wall grows down as forecast.", "A glued shoe stayed on.")
         .contains("Lameness: grade 0 before, grade 1 after: worse.");
     String html = record("history", "--horse", "Tansy", "--format", "html").done().out();
-    assertThat(html).contains("<svg", "<title>Tallest defect over the visits</title>").doesNotContain("<script");
+    assertThat(html)
+        .contains("<svg", "<title>Tallest defect over the visits</title>")
+        .doesNotContain("<script");
     assertThat(record("history", "--horse", "Tansi").refused(66).err()).contains("nearest: Tansy");
   }
 
@@ -215,7 +247,11 @@ class RecordIT {
   void a_disk_that_fills_in_the_middle_of_a_file_leaves_the_book_whole() {
     record("add", TORN, "--chose", "glue-on").done();
     String line =
-        "ulimit -f 16; exec '" + Program.HOME + "/bin/hornbook' record add '" + TORN + "' --chose glue-on";
+        "ulimit -f 16; exec '"
+            + Program.HOME
+            + "/bin/hornbook' record add '"
+            + TORN
+            + "' --chose glue-on";
     Program.Run full =
         Program.here()
             .environment("HORNBOOK_BOOK", book.toString())
@@ -234,7 +270,13 @@ class RecordIT {
       Path said = folder.resolve("said" + kill);
       ProcessBuilder builder =
           new ProcessBuilder(
-              Program.HOME + "/bin/hornbook", "record", "add", TORN, "--chose", "glue-on", "--done",
+              Program.HOME + "/bin/hornbook",
+              "record",
+              "add",
+              TORN,
+              "--chose",
+              "glue-on",
+              "--done",
               "kill " + kill);
       builder.environment().put("HORNBOOK_BOOK", book.toString());
       builder.environment().put("HORNBOOK_ARCHIVE", "off");
@@ -286,13 +328,17 @@ class RecordIT {
   @Test
   void what_does_not_fit_is_told_before_anything_is_written() {
     assertThat(record("add", TORN).refused(2).err()).contains("--chose is missing", "glue-on");
-    assertThat(record("add", TORN, "--chose", "glue").refused(2).err()).contains("nearest: glue-on");
+    assertThat(record("add", TORN, "--chose", "glue").refused(2).err())
+        .contains("nearest: glue-on");
     assertThat(record("add", TORN, "--chose", "right-hind=glue-on").refused(2).err())
         .contains("no right-hind in this assessment", "left-fore");
     assertThat(record("add").refused(2).err()).contains("FILE is missing");
     assertThat(record("add", TORN, "--chose", "glue-on", "--plan", TORN).refused(65).err())
         .contains("no job sheet in JSON");
-    assertThat(record("add", TORN, "--chose", "glue-on", "--set", "feet[0].lameness=9").refused(65).err())
+    assertThat(
+            record("add", TORN, "--chose", "glue-on", "--set", "feet[0].lameness=9")
+                .refused(65)
+                .err())
         .contains("feet[0].lameness");
     assertThat(book).doesNotExist();
     assertThat(Program.run("record").refused(2).err()).contains("Examples:", "verify");

@@ -54,6 +54,7 @@ class AnonymousTest {
         Anonymous.of(
             Entries.of(
                 "{'horse': 'A.*', 'advice': {'feet': [{'says': 'A.* stands; Apple stays.'}]}}"));
-    assertThat(entry.advice().at("/feet/0/says").asText()).isEqualTo("the horse stands; Apple stays.");
+    assertThat(entry.advice().at("/feet/0/says").asText())
+        .isEqualTo("the horse stands; Apple stays.");
   }
 }

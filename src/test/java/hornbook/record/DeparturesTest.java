@@ -62,7 +62,8 @@ class DeparturesTest {
     Departure ruledOut = of(false, CALL, false, "nail-on").get(0);
     assertThat(ruledOut.forbidden())
         .containsExactly("VET NOW [R002]: A nail is in the foot. Until then: Leave it in.");
-    assertThat(ruledOut.says()).isEqualTo("The advice rules out nail-on: A nail is in the foot. [R002]");
+    assertThat(ruledOut.says())
+        .isEqualTo("The advice rules out nail-on: A nail is in the foot. [R002]");
     assertThat(of(false, CALL, false, "nail-on-adapted").get(0).forbidden())
         .as("what it reserves")
         .hasSize(1);

@@ -61,7 +61,10 @@ class HistoryTest {
   void a_longer_foot_widens_the_forecast() {
     Entry longer =
         Entries.of(
-            Entries.visit(2, "2026-05-30", "33 mm", "").content().toString().replace("90 mm", "100 mm"));
+            Entries.visit(2, "2026-05-30", "33 mm", "")
+                .content()
+                .toString()
+                .replace("90 mm", "100 mm"));
     DefectGrowth growth = growth(Entries.visit(1, "2026-04-18", "30 mm", ""), longer);
     assertThat(growth.high()).isCloseTo(34.20, within(0.01));
     assertThat(growth.low()).isCloseTo(12.48, within(0.01));
@@ -89,7 +92,8 @@ class HistoryTest {
     assertThat(growth(Entries.visit(1, "2026-04-18", "15 mm", ""), unmapped).course())
         .as("not looked at is not grown out")
         .isEqualTo(Course.NOT_MEASURED);
-    assertThat(history(Entries.visit(1, "2026-04-18", "15 mm", ""), unmapped).steps().get(0).fresh())
+    assertThat(
+            history(Entries.visit(1, "2026-04-18", "15 mm", ""), unmapped).steps().get(0).fresh())
         .hasSize(1);
   }
 

@@ -1,5 +1,6 @@
 package hornbook.assessment.field;
 
+import hornbook.assessment.tree.FileText;
 import hornbook.assessment.tree.LocatedValue.Scalar;
 
 /** A short text on one line. */
@@ -37,20 +38,10 @@ public record ShortText() implements ScalarKind {
 
   private static boolean allPrintable(String text) {
     for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
-      if (!printable(text.codePointAt(i))) {
+      if (!FileText.printable(text.codePointAt(i))) {
         return false;
       }
     }
     return true;
-  }
-
-  /** Whether a code point can be shown in a line of text without upsetting the line. */
-  public static boolean printable(int point) {
-    boolean control = Character.isISOControl(point);
-    boolean breaksOrTurns =
-        point >= 0x2028 && point <= 0x202e || point >= 0x2066 && point <= 0x2069;
-    boolean half = Character.getType(point) == Character.SURROGATE;
-    boolean noCharacter = point == 0xfeff || point == 0xfffe || point == 0xffff;
-    return !control && !breaksOrTurns && !half && !noCharacter;
   }
 }

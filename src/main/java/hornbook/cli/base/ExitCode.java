@@ -12,6 +12,8 @@ public enum ExitCode {
   REFUSED(1),
   /** A rule base has faults, or its cases leave something in it untested. */
   RULES_WANTING(1),
+  /** A daybook was altered, or an entry of it is missing. */
+  RECORD_FAULTY(1),
   USAGE(2),
   INVALID_INPUT(65),
   NO_INPUT(66),

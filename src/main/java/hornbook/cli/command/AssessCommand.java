@@ -23,6 +23,7 @@ import hornbook.cli.option.Rendering;
 import hornbook.cli.option.RulesOption;
 import hornbook.cli.option.SetOption;
 import hornbook.cli.option.UnitsOption;
+import hornbook.cli.record.PaperOption;
 import hornbook.report.drawing.Drawing;
 import hornbook.report.drawing.Drawings;
 import hornbook.report.drawing.Picture;
@@ -47,6 +48,7 @@ public final class AssessCommand extends Task {
   private final FootOption foot =
       new FootOption(arguments, "the foot that --format svg draws, where there are several");
   private final PdfOption pdf = new PdfOption(arguments, output);
+  private final PaperOption paper = new PaperOption(arguments);
 
   public AssessCommand(Surroundings surroundings) {
     super(
@@ -62,12 +64,16 @@ public final class AssessCommand extends Task {
         "  hornbook assess --format svg --picture side --output side.svg tansy.yaml",
         "  hornbook assess --set feet[0].signs.digitalPulse=bounding tansy.yaml",
         "  hornbook assess --fail-on today monday/*.yaml",
+        "  hornbook assess --for vet --format html -o letter.html tansy.yaml",
         "");
   }
 
   @Override
   public ExitCode run() {
     output.spare(files.value());
+    if (paper.given() && files.value().size() > 1) {
+      throw Failure.usage("a letter or a sheet is about one assessment", "give one file at a time");
+    }
     boolean colour = output.toScreen() && surroundings.colour();
     TextOptions options =
         new TextOptions(units.units(), detail.detail(), colour, TextOptions.USUAL_WIDTH);
@@ -78,19 +84,26 @@ public final class AssessCommand extends Task {
       String file = InputFile.shown(files.value().get(at));
       assessed.add(new AssessedFile(file, advisor.advise(read.get(at).assessment())));
     }
-    deliver(options, assessed);
+    deliver(options, read, assessed);
     return failOn.of(assessed.stream().map(AssessedFile::advice).toList());
   }
 
-  private void deliver(TextOptions options, List<AssessedFile> assessed) {
+  private void deliver(
+      TextOptions options, List<ReadResult.Good> read, List<AssessedFile> assessed) {
     Format wanted = format.format();
     picture.only(wanted == Format.SVG);
     pdf.only(wanted == Format.PDF);
+    if (wanted == Format.SVG && paper.given()) {
+      throw Failure.usage("a letter or a sheet is no drawing", "leave --for or --format svg out");
+    }
     if (wanted == Format.SVG) {
       output.deliver(picture.of(drawings(assessed)), surroundings);
       return;
     }
-    String result = new Rendering(options).of(wanted, assessed);
+    String result =
+        paper.given()
+            ? paper.render(read.get(0), assessed.get(0).advice(), units.units(), wanted)
+            : new Rendering(options).of(wanted, assessed);
     if (wanted == Format.PDF) {
       pdf.deliver(result, surroundings);
     } else {

@@ -23,8 +23,7 @@ final class ChoiceOption {
             "TECHNIQUE",
             "what was chosen, or none; for several feet again, as left-fore=glue-on",
             "--chose");
-    foot =
-        arguments.word(Limb.class, null, "the foot, where the file has several", "--foot");
+    foot = arguments.word(Limb.class, null, "the foot, where the file has several", "--foot");
   }
 
   boolean given() {
@@ -49,8 +48,7 @@ final class ChoiceOption {
       }
     }
     if (named.isEmpty()) {
-      throw Failure.usage(
-          "--chose is missing", "allowed: " + String.join(", ", Labels.all(book)));
+      throw Failure.usage("--chose is missing", "allowed: " + String.join(", ", Labels.all(book)));
     }
     Map<String, String> inOrder = new LinkedHashMap<>();
     limbs.stream().filter(named::containsKey).forEach(limb -> inOrder.put(limb, named.get(limb)));

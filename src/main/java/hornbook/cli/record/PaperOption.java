@@ -1,8 +1,8 @@
 package hornbook.cli.record;
 
 import hornbook.advice.Advice;
-import hornbook.assessment.Units;
-import hornbook.assessment.ReadResult;
+import hornbook.assessment.quantity.Units;
+import hornbook.assessment.read.ReadResult;
 import hornbook.cli.base.ArgumentValue;
 import hornbook.cli.base.Arguments;
 import hornbook.cli.base.Failure;
@@ -30,8 +30,7 @@ public final class PaperOption {
     reader =
         arguments.word(
             Reader.class, null, "a letter to the vet, or ten lines for the owner", "--for");
-    anonymous =
-        arguments.flag("--anonymous", "with --for: no names, days in place of dates");
+    anonymous = arguments.flag("--anonymous", "with --for: no names, days in place of dates");
   }
 
   /** Whether a paper is asked for in place of the advice. */

@@ -79,16 +79,14 @@ final class RecordAddCommand extends Task {
 
   private NewEntry visit(String name) {
     Entry old = corrects.value() == null ? null : old();
-    ReadResult.Good read =
-        Assessments.read(List.of(name), set.settings(), surroundings).get(0);
+    ReadResult.Good read = Assessments.read(List.of(name), set.settings(), surroundings).get(0);
     Advisor advisor = new Advisor(rules.of(surroundings).loaded());
     Map<String, String> chose = choice.of(read.assessment(), advisor.book());
     RecordedWords said = words.words();
     JsonNode sheet =
         plan.value() == null
             ? null
-            : KeptPlan.of(
-                plan.value(), read.assessment().horse().name(), chose, surroundings);
+            : KeptPlan.of(plan.value(), read.assessment().horse().name(), chose, surroundings);
     Advice advice = advisor.advise(read.assessment());
     VisitRecord visit = new VisitRecord(read, advice);
     List<Departure> departures = visit.departures(chose, Labels.of(advisor.book()));

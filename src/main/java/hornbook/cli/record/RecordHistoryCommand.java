@@ -23,8 +23,7 @@ import java.util.stream.Collectors;
 
 /** Shows the feet of a horse over its visits. */
 final class RecordHistoryCommand extends Task {
-  private final ArgumentValue<String> horse =
-      arguments.text("NAME", "the horse", "--horse");
+  private final ArgumentValue<String> horse = arguments.text("NAME", "the horse", "--horse");
   private final ArgumentValue<Limb> foot =
       arguments.word(Limb.class, null, "one foot alone", "--foot");
   private final BookOption book = new BookOption(arguments);
@@ -61,8 +60,7 @@ final class RecordHistoryCommand extends Task {
     if (entries.isEmpty()) {
       throw Failure.of(ExitCode.NO_INPUT, RecordListCommand.unknown(horse.value(), lines));
     }
-    Set<Integer> replaced =
-        lines.stream().map(EntryLine::corrects).collect(Collectors.toSet());
+    Set<Integer> replaced = lines.stream().map(EntryLine::corrects).collect(Collectors.toSet());
     String name = entries.get(entries.size() - 1).horse();
     History history = History.of(name, entries, replaced, foot.value());
     if (history.feet().isEmpty() && history.unread().isEmpty()) {

@@ -40,9 +40,7 @@ final class RecordListCommand extends Task {
     StoredBook read = book.book(surroundings);
     List<EntryLine> all = Reading.of(read::lines);
     List<EntryLine> shown =
-        horse.value() == null
-            ? all
-            : all.stream().filter(one -> one.of(horse.value())).toList();
+        horse.value() == null ? all : all.stream().filter(one -> one.of(horse.value())).toList();
     if (format.json()) {
       output.deliver(BookJson.list(shown), surroundings);
     } else if (shown.isEmpty()) {

@@ -5,8 +5,8 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hornbook.advice.Advice;
 import hornbook.advice.FootAdvice;
-import hornbook.assessment.Units;
 import hornbook.assessment.VetRole;
+import hornbook.assessment.quantity.Units;
 import hornbook.assessment.read.ReadResult;
 import hornbook.plan.Plan;
 import hornbook.plan.PlanMaker;
@@ -32,7 +32,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 
-/** A visit put together as an entry: what was seen, the advice on it, and what it looks forward to. */
+/**
+ * A visit put together as an entry: what was seen, the advice on it, and what it looks forward to.
+ */
 public final class VisitRecord {
   private final ReadResult.Good read;
   private final Advice advice;

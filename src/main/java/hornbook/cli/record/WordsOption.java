@@ -25,7 +25,10 @@ final class WordsOption {
   /** Each on one line, with nothing in it that steers a terminal. */
   RecordedWords words() {
     return new RecordedWords(
-        said("--by", by), said("--because", because), said("--done", done), said("--outcome", outcome));
+        said("--by", by),
+        said("--because", because),
+        said("--done", done),
+        said("--outcome", outcome));
   }
 
   private static String said(String option, ArgumentValue<String> value) {

@@ -1,13 +1,13 @@
 package hornbook.report.record;
 
 import hornbook.assessment.Assessment;
-import hornbook.assessment.AssessmentReader;
-import hornbook.assessment.FieldRows;
-import hornbook.assessment.FieldValue;
-import hornbook.assessment.Fields;
-import hornbook.assessment.ReadResult;
-import hornbook.assessment.Stretch;
-import hornbook.assessment.Word;
+import hornbook.assessment.WallStretch;
+import hornbook.assessment.field.FieldRows;
+import hornbook.assessment.field.FieldValue;
+import hornbook.assessment.field.Fields;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
+import hornbook.assessment.word.Word;
 import hornbook.record.AssessmentTree;
 import hornbook.record.Entry;
 import hornbook.report.words.Amounts;
@@ -60,7 +60,7 @@ final class AssessmentRows {
     String at = "feet[" + foot + "].measures.";
     List<List<String>> rows =
         rows(field -> field.path().startsWith(at), List.of("Measure", "Noted"));
-    List<Stretch> wall = assessment.feet().get(foot).wall();
+    List<WallStretch> wall = assessment.feet().get(foot).wall();
     if (wall != null) {
       wall.forEach(stretch -> rows.add(new StretchRow(stretch, amounts).cells()));
     }
@@ -101,8 +101,7 @@ final class AssessmentRows {
         .filter(field -> !field.field().name().equals("name"))
         .forEach(
             field ->
-                rows.add(
-                    List.of(Sentence.capital(FieldNames.of(field.path())), value(field))));
+                rows.add(List.of(Sentence.capital(FieldNames.of(field.path())), value(field))));
     return rows;
   }
 

@@ -19,8 +19,7 @@ public final class BookText {
 
   /** A line an entry, in the order they were written. */
   public static String list(List<EntryLine> entries) {
-    Set<Integer> corrected =
-        entries.stream().map(EntryLine::corrects).collect(Collectors.toSet());
+    Set<Integer> corrected = entries.stream().map(EntryLine::corrects).collect(Collectors.toSet());
     StringBuilder text = new StringBuilder(" entry  visit       horse\n");
     for (EntryLine entry : entries) {
       String number = Integer.toString(entry.number());

@@ -37,10 +37,14 @@ final class ChartDrawing {
   private String drawn() {
     svg.open(
         "svg",
-        "xmlns", "http://www.w3.org/2000/svg",
-        "viewBox", "0 0 " + WIDTH + " " + HEIGHT,
-        "role", "img",
-        "style", "max-width:34rem;flex-basis:34rem");
+        "xmlns",
+        "http://www.w3.org/2000/svg",
+        "viewBox",
+        "0 0 " + WIDTH + " " + HEIGHT,
+        "role",
+        "img",
+        "style",
+        "max-width:34rem;flex-basis:34rem");
     svg.element("title", chart.title() + " over the visits");
     svg.element("desc", told());
     scale();
@@ -70,8 +74,21 @@ final class ChartDrawing {
       double value = most * i / MARKS;
       String y = at(y(value));
       svg.empty(
-          "line", "x1", LEFT, "y1", y, "x2", WIDTH - RIGHT, "y2", y, "stroke", "currentColor",
-          "stroke-opacity", "0.25", "stroke-width", "0.6");
+          "line",
+          "x1",
+          LEFT,
+          "y1",
+          y,
+          "x2",
+          WIDTH - RIGHT,
+          "y2",
+          y,
+          "stroke",
+          "currentColor",
+          "stroke-opacity",
+          "0.25",
+          "stroke-width",
+          "0.6");
       svg.element("text", Numbers.rounded(value, 0), "x", LEFT - 13, "y", y);
     }
     svg.element("text", chart.unit(), "x", LEFT - 13, "y", 6);
@@ -90,8 +107,23 @@ final class ChartDrawing {
     String x = at(x(point));
     if (point.forecast()) {
       svg.empty(
-          "line", "x1", x, "y1", at(y(point.low())), "x2", x, "y2", at(y(point.high())), "stroke",
-          "currentColor", "stroke-width", "5", "stroke-dasharray", "2 2", "stroke-opacity", "0.55");
+          "line",
+          "x1",
+          x,
+          "y1",
+          at(y(point.low())),
+          "x2",
+          x,
+          "y2",
+          at(y(point.high())),
+          "stroke",
+          "currentColor",
+          "stroke-width",
+          "5",
+          "stroke-dasharray",
+          "2 2",
+          "stroke-opacity",
+          "0.55");
     }
     if (point.measured()) {
       svg.empty("circle", "cx", x, "cy", at(y(point.value())), "r", "3");

@@ -1,7 +1,7 @@
 package hornbook.report.record;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import hornbook.assessment.Units;
+import hornbook.assessment.quantity.Units;
 import hornbook.record.Departure;
 import hornbook.record.Departures;
 import hornbook.record.Entry;

@@ -1,7 +1,7 @@
 package hornbook.report.record;
 
 import hornbook.assessment.Measures;
-import hornbook.assessment.Units;
+import hornbook.assessment.quantity.Units;
 import hornbook.record.FootHistory;
 import hornbook.record.FootVisit;
 import hornbook.record.History;
@@ -67,7 +67,14 @@ public final class HistoryPage {
     List<List<String>> rows = new ArrayList<>();
     rows.add(
         List.of(
-            "visit", "entry", "lame", "toe", "heels", "toe angle", "heel angle", "defect",
+            "visit",
+            "entry",
+            "lame",
+            "toe",
+            "heels",
+            "toe angle",
+            "heel angle",
+            "defect",
             "chosen"));
     for (FootVisit visit : foot.visits()) {
       Measures measures = visit.foot().measures();

@@ -55,15 +55,15 @@ public final class OwnerSheet {
     for (JsonNode foot : new AdviceTree(entry).feet()) {
       String limb = Entry.text(foot, "limb");
       facts.add(done(limb, entry.chose().get(limb)));
-      feet.computeIfAbsent(lines(foot), lines -> new LinkedHashSet<>())
-          .add(AdviceTree.limb(limb));
+      feet.computeIfAbsent(lines(foot), lines -> new LinkedHashSet<>()).add(AdviceTree.limb(limb));
     }
     facts.addAll(numbers(feet.keySet()));
     List<RecordPart> parts = new ArrayList<>();
     feet.forEach(
         (lines, limbs) -> {
           String heading = String.join(" and ", limbs);
-          parts.add(called(lines) ? RecordPart.alarm(heading, lines) : RecordPart.of(heading, lines));
+          parts.add(
+              called(lines) ? RecordPart.alarm(heading, lines) : RecordPart.of(heading, lines));
         });
     return new RecordPage(
         "For the owner: " + EntryPage.title(entry),

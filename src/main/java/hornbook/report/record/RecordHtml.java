@@ -47,7 +47,8 @@ public final class RecordHtml {
       html.open("div", "class", "figure").line();
       html.raw(ChartDrawing.svg(chart)).line().close("div").line();
       if (chart.forecast()) {
-        html.element("p", "Dashed bars: where growth would have brought it.", "class", "key").line();
+        html.element("p", "Dashed bars: where growth would have brought it.", "class", "key")
+            .line();
         table(RecordMarkdown.rows(chart), html);
       }
     }

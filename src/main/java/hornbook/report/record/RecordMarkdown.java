@@ -22,8 +22,7 @@ public final class RecordMarkdown {
         text.append('\n');
       }
       part.lines()
-          .forEach(
-              line -> text.append("- ").append(escaped(Sentence.capital(line))).append('\n'));
+          .forEach(line -> text.append("- ").append(escaped(Sentence.capital(line))).append('\n'));
       table(part.table(), text);
       part.charts().stream()
           .filter(RecordChart::forecast)

@@ -25,8 +25,7 @@ public final class RecordText {
       lines.addAll(
           LineWrap.lines("=== " + part.heading().toUpperCase(Locale.ROOT) + " ===", WIDTH, "", ""));
       part.lines()
-          .forEach(
-              line -> lines.addAll(LineWrap.lines(Sentence.capital(line), WIDTH, "- ", GAP)));
+          .forEach(line -> lines.addAll(LineWrap.lines(Sentence.capital(line), WIDTH, "- ", GAP)));
       table(part.table(), lines);
       part.charts().forEach(chart -> chart(chart, lines));
     }
@@ -70,7 +69,8 @@ public final class RecordText {
     double most = Math.max(1, chart.most());
     for (RecordChart.Point point : chart.points()) {
       String value = point.measured() ? Numbers.rounded(point.value(), 1) : "?";
-      lines.add(String.format(Locale.ROOT, "  %-12s %6s |%s", point.when(), value, bar(point, most)));
+      lines.add(
+          String.format(Locale.ROOT, "  %-12s %6s |%s", point.when(), value, bar(point, most)));
     }
     if (chart.forecast()) {
       lines.add("  [ ] where growth since the visit before would have brought it");

@@ -1,6 +1,6 @@
 package hornbook.report.record;
 
-import hornbook.assessment.Stretch;
+import hornbook.assessment.WallStretch;
 import hornbook.record.DefectGrowth;
 import hornbook.record.Departures;
 import hornbook.record.VisitStep;
@@ -30,7 +30,7 @@ final class StepLines {
       lines.add("A day of visit was not noted, so there is no forecast.");
     }
     step.defects().forEach(defect -> lines.add(growth(defect)));
-    for (Stretch fresh : step.fresh()) {
+    for (WallStretch fresh : step.fresh()) {
       String side = fresh.side() == null ? "" : PlainWords.of(fresh.side().word()) + " ";
       lines.add(
           "New since the visit before: "
@@ -56,8 +56,7 @@ final class StepLines {
       return place + "its height was not measured at both visits.";
     }
     String was = "the defect was " + height(defect.before()) + " high";
-    String forecast =
-        "forecast " + Numbers.spanned(rounded(defect.low()), height(defect.high()));
+    String forecast = "forecast " + Numbers.spanned(rounded(defect.low()), height(defect.high()));
     String is = Double.isNaN(defect.after()) ? "" : ", is " + height(defect.after());
     return place + was + is + "; " + forecast + ". " + course(defect.course());
   }
@@ -65,8 +64,7 @@ final class StepLines {
   private static String course(DefectGrowth.Course course) {
     return switch (course) {
       case AS_FORECAST -> "The wall grows down as forecast.";
-      case SLOWER ->
-          "Less has grown down than slow growth gives: keep the load off, and ask why.";
+      case SLOWER -> "Less has grown down than slow growth gives: keep the load off, and ask why.";
       case FASTER -> "Lower than fast growth gives: cut away, or measured in another place?";
       case CLIMBED -> "It stands higher than before: it runs up the wall. Show it to the vet.";
       case GROWN_OUT -> "It is no longer in the map: grown out.";
@@ -78,8 +76,7 @@ final class StepLines {
 
   private void kept(VisitStep step, List<String> lines) {
     String chose = step.before().chose();
-    boolean bare =
-        chose == null || chose.equals(Departures.NOTHING) || chose.startsWith("leave-");
+    boolean bare = chose == null || chose.equals(Departures.NOTHING) || chose.startsWith("leave-");
     if (bare) {
       return;
     }

@@ -1,6 +1,6 @@
 package hornbook.report.record;
 
-import hornbook.assessment.Stretch;
+import hornbook.assessment.WallStretch;
 import hornbook.report.words.Amounts;
 import hornbook.report.words.PlainWords;
 import hornbook.report.words.Sentence;
@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A stretch of the wall as a row: where it lies, and how it is. */
-record StretchRow(Stretch stretch, Amounts amounts) {
+record StretchRow(WallStretch stretch, Amounts amounts) {
 
   List<String> cells() {
     List<String> told = new ArrayList<>();

@@ -1,7 +1,7 @@
 package hornbook.report.record;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import hornbook.assessment.Units;
+import hornbook.assessment.quantity.Units;
 import hornbook.record.Departures;
 import hornbook.record.Entry;
 import hornbook.report.words.Amounts;
@@ -23,8 +23,7 @@ public final class VetLetter {
   private final UnaryOperator<String> labels;
   private final List<RecordPart> parts = new ArrayList<>();
 
-  private VetLetter(
-      Entry entry, boolean recorded, Units units, UnaryOperator<String> labels) {
+  private VetLetter(Entry entry, boolean recorded, Units units, UnaryOperator<String> labels) {
     this.entry = entry;
     this.recorded = recorded;
     this.advice = new AdviceTree(entry);
@@ -63,8 +62,7 @@ public final class VetLetter {
     if (entry.by() != null) {
       facts.add("From: " + entry.by() + ", farrier.");
     }
-    return new RecordPage(
-        "Letter to the vet: " + EntryPage.title(entry), facts, parts, closing());
+    return new RecordPage("Letter to the vet: " + EntryPage.title(entry), facts, parts, closing());
   }
 
   private void why() {

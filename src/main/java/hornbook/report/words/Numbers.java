@@ -64,7 +64,7 @@ public final class Numbers {
   }
 
   /** From one number to another, the unit said once: {@code grade 1 to 2}, {@code 2 to 4 mm}. */
-  static String spanned(String from, String top) {
+  public static String spanned(String from, String top) {
     String grade = "grade ";
     return top.startsWith(grade)
         ? grade + from + " to " + top.substring(grade.length())

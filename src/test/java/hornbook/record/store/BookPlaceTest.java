@@ -17,7 +17,8 @@ class BookPlaceTest {
 
   @Test
   void each_platform_has_its_place() {
-    assertThat(of(Map.of(), "Linux")).isEqualTo(Path.of("/home/anna/.local/share/hornbook/daybook"));
+    assertThat(of(Map.of(), "Linux"))
+        .isEqualTo(Path.of("/home/anna/.local/share/hornbook/daybook"));
     assertThat(of(Map.of("XDG_DATA_HOME", "/data"), "Linux"))
         .isEqualTo(Path.of("/data/hornbook/daybook"));
     assertThat(of(Map.of(), "Mac OS X"))

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import hornbook.assessment.Units;
+import hornbook.assessment.quantity.Units;
 import hornbook.record.Digest;
 import hornbook.record.Entry;
 import hornbook.record.EntryLine;
@@ -41,6 +41,7 @@ class PapersTest {
          'lookAgain': '2026-04-28', 'owner': [%s]}},
        'rulebook': {'version': '1.0.0', 'digest': 'sha256:0'}}
       """;
+
   private static final String CALL =
       "{'urgency': 'today', 'rule': 'R055', 'says': 'The crack bleeds.', 'meanwhile': 'No work.'}";
 
@@ -79,7 +80,9 @@ class PapersTest {
     assertThat(events)
         .extracting(event -> event.getSummary().getValue())
         .allMatch(says -> says.startsWith("Tansy; a, b: "));
-    assertThat(events).extracting(event -> event.getUid().orElseThrow().getValue()).doesNotHaveDuplicates();
+    assertThat(events)
+        .extracting(event -> event.getUid().orElseThrow().getValue())
+        .doesNotHaveDuplicates();
     assertThat(events).allMatch(event -> event.getDateTimeStamp() != null);
     assertThat(calendar.validate().hasErrors()).isFalse();
     String text = CalendarPaper.render(entry(""));
@@ -159,7 +162,11 @@ class PapersTest {
   @Test
   void the_chart_is_to_scale() {
     String later =
-        entry("").content().toString().replace("\"height\":26", "\"height\":13").replace("2026-04-18", "2026-05-30");
+        entry("")
+            .content()
+            .toString()
+            .replace("\"height\":26", "\"height\":13")
+            .replace("2026-04-18", "2026-05-30");
     Entry second;
     try {
       second = new Entry(Digest.of(new byte[1]), new ObjectMapper().readTree(later));
@@ -172,6 +179,7 @@ class PapersTest {
         .contains("18 Apr 2026      26 |" + "#".repeat(40))
         .contains("30 May 2026      13 |" + "#".repeat(20) + "\n");
     String html = RecordHtml.render(HistoryPage.of(history, Units.MM, id -> id));
-    assertThat(html).contains("<title>Tallest defect over the visits</title>", "<desc>18 Apr 2026: 26 mm.");
+    assertThat(html)
+        .contains("<title>Tallest defect over the visits</title>", "<desc>18 Apr 2026: 26 mm.");
   }
 }
