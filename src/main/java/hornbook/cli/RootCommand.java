@@ -19,6 +19,7 @@ final class RootCommand extends Task {
         "  hornbook new --limb left-fore --output tansy.yaml  a blank to fill in",
         "  hornbook assess tansy.yaml                         the advice",
         "  hornbook plan tansy.yaml --technique glue-on       the job sheet",
+        "  hornbook record add tansy.yaml --chose glue-on     the daybook",
         "  hornbook rules show N003                           one rule, its grounds",
         "");
     spec().versionProvider(new VersionText(surroundings));
@@ -32,9 +33,9 @@ final class RootCommand extends Task {
         .usageMessage()
         .footer(
             "",
-            "Decision support, not a diagnosis. Exit codes: 0 done, 1 --fail-on met or a",
-            "job sheet refused, 2 usage, 65 not a valid assessment, 66 no such file, 70",
-            "fault in the program, 74 cannot write.");
+            "Decision support, not a diagnosis. Exit codes: 0 done; 1 --fail-on met, a job",
+            "sheet refused, or a daybook or rules with faults; 2 usage; 65 not a valid",
+            "assessment; 66 no such file; 70 fault in the program; 74 cannot write.");
   }
 
   @Override

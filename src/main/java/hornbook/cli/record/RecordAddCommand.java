@@ -108,7 +108,7 @@ final class RecordAddCommand extends Task {
   }
 
   private Entry old() {
-    return Reading.of(() -> book.book(surroundings).entry(corrects.value()));
+    return BookReading.of(() -> book.book(surroundings).entry(corrects.value()));
   }
 
   /** An entry like another, but for what is said anew. */
@@ -138,7 +138,7 @@ final class RecordAddCommand extends Task {
     } catch (IOException refused) {
       throw Failure.of(
           ExitCode.CANNOT_WRITE,
-          "the entry cannot be written: " + Reading.reason(refused),
+          "the entry cannot be written: " + BookReading.reason(refused),
           "nothing was written; the book is " + folder.root(),
           "make room there, or name another with --book DIR");
     }

@@ -63,7 +63,7 @@ final class RecordExportCommand extends Task {
   @Override
   public ExitCode run() {
     StoredBook read = book.book(surroundings);
-    Entry found = Reading.of(() -> read.entry(number.value()));
+    Entry found = BookReading.of(() -> read.entry(number.value()));
     if (reader.value() == Reader.CALENDAR) {
       output.deliver(calendar(found), surroundings);
       return ExitCode.DONE;

@@ -50,11 +50,11 @@ final class RecordHistoryCommand extends Task {
       throw Failure.usage("--horse is missing", "the horses: hornbook record list");
     }
     StoredBook read = book.book(surroundings);
-    List<EntryLine> lines = Reading.of(read::lines);
+    List<EntryLine> lines = BookReading.of(read::lines);
     List<Entry> entries = new ArrayList<>();
     for (EntryLine line : lines) {
       if (line.of(horse.value())) {
-        entries.add(Reading.of(() -> read.entry(line.number())));
+        entries.add(BookReading.of(() -> read.entry(line.number())));
       }
     }
     if (entries.isEmpty()) {

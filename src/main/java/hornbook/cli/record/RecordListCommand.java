@@ -38,7 +38,7 @@ final class RecordListCommand extends Task {
   @Override
   public ExitCode run() {
     StoredBook read = book.book(surroundings);
-    List<EntryLine> all = Reading.of(read::lines);
+    List<EntryLine> all = BookReading.of(read::lines);
     List<EntryLine> shown =
         horse.value() == null ? all : all.stream().filter(one -> one.of(horse.value())).toList();
     if (format.json()) {

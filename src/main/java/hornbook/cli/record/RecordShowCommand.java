@@ -39,14 +39,14 @@ final class RecordShowCommand extends Task {
   @Override
   public ExitCode run() {
     StoredBook read = book.book(surroundings);
-    Entry entry = Reading.of(() -> read.entry(number.value()));
+    Entry entry = BookReading.of(() -> read.entry(number.value()));
     if (format.format() == FormatOption.Format.JSON) {
       output.deliver(
           new String(EntryJson.bytes(entry.content()), StandardCharsets.UTF_8), surroundings);
       return ExitCode.DONE;
     }
     int later =
-        Reading.of(read::lines).stream()
+        BookReading.of(read::lines).stream()
             .filter(one -> one.corrects() == entry.number())
             .mapToInt(EntryLine::number)
             .max()

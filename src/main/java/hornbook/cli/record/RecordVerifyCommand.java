@@ -33,7 +33,7 @@ final class RecordVerifyCommand extends Task {
   @Override
   public ExitCode run() {
     StoredBook read = book.book(surroundings);
-    Verified verified = Reading.of(() -> BookCheck.verify(read.folder()));
+    Verified verified = BookReading.of(() -> BookCheck.verify(read.folder()));
     output.deliver(
         format.json() ? BookJson.verified(verified) : BookText.verified(verified), surroundings);
     return verified.whole() ? ExitCode.DONE : ExitCode.RECORD_FAULTY;

@@ -8,13 +8,13 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 
 /** Reads from a book, and says in plain words why it cannot be done. */
-final class Reading {
+final class BookReading {
   /** Something read from a book. */
   interface Read<T> {
     T now() throws IOException, BookProblem;
   }
 
-  private Reading() {}
+  private BookReading() {}
 
   static <T> T of(Read<T> read) {
     try {
