@@ -46,6 +46,10 @@ public final class VetLetter {
     AssessmentRows rows = AssessmentRows.of(entry, amounts);
     if (rows != null) {
       parts.add(RecordPart.table("The horse and the visit", rows.horse()));
+    } else {
+      parts.add(
+          RecordPart.of(
+              "Measured and seen", List.of("The assessment can no longer be read: ask for it.")));
     }
     for (JsonNode foot : advice.feet()) {
       foot(foot, rows);
