@@ -56,10 +56,10 @@ final class RecordAddCommand extends Task {
         "a later one puts it right.",
         "",
         "Examples:",
-        "  hornbook record add tansy.yaml --chose glue-on --done \"size 5\" --by \"A. Smith\"",
+        "  hornbook record add tansy.yaml --chose glue-on --done \"size 5\" --by \"A. S.\"",
         "  hornbook record add tansy.yaml --chose nail-on --because \"vet asked for it\"",
         "  hornbook record add tansy.yaml --chose glue-on --photo side.jpg",
-        "  hornbook record add pair.yaml --chose left-fore=glue-on --chose right-fore=none",
+        "  hornbook record add a.yaml --chose left-fore=glue-on --chose right-fore=none",
         "  hornbook record add --corrects 12 --outcome \"stayed on, sound at six weeks\"",
         "");
   }

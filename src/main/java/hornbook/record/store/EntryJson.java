@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import hornbook.record.Digest;
 import hornbook.record.Entry;
@@ -18,6 +19,7 @@ public final class EntryJson {
       JsonMapper.builder()
           .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
           .build();
 
   private EntryJson() {}
