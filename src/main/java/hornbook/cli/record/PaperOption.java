@@ -10,7 +10,11 @@ import hornbook.cli.option.FormatOption;
 import hornbook.record.Anonymous;
 import hornbook.record.Entry;
 import hornbook.report.record.OwnerSheet;
+import hornbook.report.record.RecordHtml;
+import hornbook.report.record.RecordJson;
+import hornbook.report.record.RecordMarkdown;
 import hornbook.report.record.RecordPage;
+import hornbook.report.record.RecordText;
 import hornbook.report.record.VetLetter;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
@@ -41,7 +45,10 @@ public final class PaperOption {
     return reader.value() != null;
   }
 
-  /** The paper. Nothing is recorded as done: the owner's lines are those of the first choice. */
+  /**
+   * The paper; a page for paper comes as HTML. Nothing is recorded as done: the owner's lines are
+   * those of the first choice.
+   */
   public String render(
       ReadResult.Good read, Advice advice, Units units, FormatOption.Format format) {
     Entry entry = new VisitRecord(read, advice).unwritten();
@@ -51,6 +58,12 @@ public final class PaperOption {
         reader.value() == Reader.VET
             ? VetLetter.of(told, false, units, labels)
             : OwnerSheet.of(told, false, labels);
-    return Pages.render(page, format, reader.value().name().toLowerCase(Locale.ROOT));
+    return switch (format) {
+      case TEXT, SVG -> RecordText.render(page);
+      case MARKDOWN -> RecordMarkdown.render(page);
+      case HTML, PDF -> RecordHtml.render(page);
+      case JSON ->
+          RecordJson.render(page, RecordJson.PAPER, reader.value().name().toLowerCase(Locale.ROOT));
+    };
   }
 }

@@ -5,9 +5,6 @@ import hornbook.cli.base.ExitCode;
 import hornbook.cli.base.Failure;
 import hornbook.cli.base.Surroundings;
 import hornbook.cli.base.Task;
-import hornbook.cli.option.FormatOption;
-import hornbook.cli.option.OutputOption;
-import hornbook.cli.option.UnitsOption;
 import hornbook.record.Anonymous;
 import hornbook.record.Entry;
 import hornbook.record.store.EntryJson;
@@ -15,6 +12,7 @@ import hornbook.record.store.StoredBook;
 import hornbook.report.record.CalendarPaper;
 import hornbook.report.record.EntryPage;
 import hornbook.report.record.OwnerSheet;
+import hornbook.report.record.RecordJson;
 import hornbook.report.record.RecordPage;
 import hornbook.report.record.VetLetter;
 import java.nio.charset.StandardCharsets;
@@ -41,9 +39,7 @@ final class RecordExportCommand extends Task {
   private final ArgumentValue<Boolean> anonymous =
       arguments.flag("--anonymous", "no names, no words of your own, days in place of dates");
   private final BookOption book = new BookOption(arguments);
-  private final FormatOption format = new FormatOption(arguments);
-  private final UnitsOption units = new UnitsOption(arguments);
-  private final OutputOption output = new OutputOption(arguments);
+  private final PageOutput output = new PageOutput(arguments);
 
   RecordExportCommand(Surroundings surroundings) {
     super(
@@ -69,7 +65,7 @@ final class RecordExportCommand extends Task {
       return ExitCode.DONE;
     }
     Entry entry = anonymous.value() ? Anonymous.of(found) : found;
-    if (reader.value() == null && format.format() == FormatOption.Format.JSON) {
+    if (reader.value() == null && output.form() == PageOutput.Form.JSON) {
       output.deliver(
           new String(EntryJson.bytes(entry.content()), StandardCharsets.UTF_8), surroundings);
       return ExitCode.DONE;
@@ -77,13 +73,13 @@ final class RecordExportCommand extends Task {
     UnaryOperator<String> labels = Labels.of(surroundings.rules().book());
     RecordPage page =
         reader.value() == null
-            ? EntryPage.of(entry, 0, units.units(), labels)
+            ? EntryPage.of(entry, 0, output.units(), labels)
             : reader.value() == Reader.VET
-                ? VetLetter.of(entry, true, units.units(), labels)
+                ? VetLetter.of(entry, true, output.units(), labels)
                 : OwnerSheet.of(entry, true, labels);
     String about =
         reader.value() == null ? "entry" : reader.value().name().toLowerCase(Locale.ROOT);
-    output.deliver(Pages.render(page, format.format(), about), surroundings);
+    output.deliver(page, RecordJson.PAPER, about, surroundings);
     return ExitCode.DONE;
   }
 
@@ -92,7 +88,7 @@ final class RecordExportCommand extends Task {
       throw Failure.usage(
           "a calendar needs days, and --anonymous takes them away", "leave one of them out");
     }
-    if (format.format() != FormatOption.Format.TEXT) {
+    if (output.form() != PageOutput.Form.TEXT) {
       throw Failure.usage("a calendar has one form", "leave --format out");
     }
     if (!CalendarPaper.any(entry)) {

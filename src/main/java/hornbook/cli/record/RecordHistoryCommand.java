@@ -6,9 +6,6 @@ import hornbook.cli.base.ExitCode;
 import hornbook.cli.base.Failure;
 import hornbook.cli.base.Surroundings;
 import hornbook.cli.base.Task;
-import hornbook.cli.option.FormatOption;
-import hornbook.cli.option.OutputOption;
-import hornbook.cli.option.UnitsOption;
 import hornbook.record.Entry;
 import hornbook.record.EntryLine;
 import hornbook.record.History;
@@ -27,9 +24,7 @@ final class RecordHistoryCommand extends Task {
   private final ArgumentValue<Limb> foot =
       arguments.word(Limb.class, null, "one foot alone", "--foot");
   private final BookOption book = new BookOption(arguments);
-  private final FormatOption format = new FormatOption(arguments);
-  private final UnitsOption units = new UnitsOption(arguments);
-  private final OutputOption output = new OutputOption(arguments);
+  private final PageOutput output = new PageOutput(arguments);
 
   RecordHistoryCommand(Surroundings surroundings) {
     super(
@@ -67,12 +62,8 @@ final class RecordHistoryCommand extends Task {
       throw Failure.usage("no visit of " + name + " has that foot", "leave --foot out");
     }
     RecordPage page =
-        HistoryPage.of(history, units.units(), Labels.of(surroundings.rules().book()));
-    output.deliver(
-        format.format() == FormatOption.Format.JSON
-            ? RecordJson.render(page, RecordJson.HISTORY, name)
-            : Pages.render(page, format.format(), name),
-        surroundings);
+        HistoryPage.of(history, output.units(), Labels.of(surroundings.rules().book()));
+    output.deliver(page, RecordJson.HISTORY, name, surroundings);
     return ExitCode.DONE;
   }
 }

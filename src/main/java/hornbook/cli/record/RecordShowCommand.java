@@ -4,14 +4,12 @@ import hornbook.cli.base.ArgumentValue;
 import hornbook.cli.base.ExitCode;
 import hornbook.cli.base.Surroundings;
 import hornbook.cli.base.Task;
-import hornbook.cli.option.FormatOption;
-import hornbook.cli.option.OutputOption;
-import hornbook.cli.option.UnitsOption;
 import hornbook.record.Entry;
 import hornbook.record.EntryLine;
 import hornbook.record.store.EntryJson;
 import hornbook.record.store.StoredBook;
 import hornbook.report.record.EntryPage;
+import hornbook.report.record.RecordJson;
 import java.nio.charset.StandardCharsets;
 
 /** Shows one entry. */
@@ -19,9 +17,7 @@ final class RecordShowCommand extends Task {
   private final ArgumentValue<String> number =
       arguments.operand("N", "the number of the entry, or the beginning of its digest");
   private final BookOption book = new BookOption(arguments);
-  private final FormatOption format = new FormatOption(arguments);
-  private final UnitsOption units = new UnitsOption(arguments);
-  private final OutputOption output = new OutputOption(arguments);
+  private final PageOutput output = new PageOutput(arguments);
 
   RecordShowCommand(Surroundings surroundings) {
     super(
@@ -40,7 +36,7 @@ final class RecordShowCommand extends Task {
   public ExitCode run() {
     StoredBook read = book.book(surroundings);
     Entry entry = BookReading.of(() -> read.entry(number.value()));
-    if (format.format() == FormatOption.Format.JSON) {
+    if (output.form() == PageOutput.Form.JSON) {
       output.deliver(
           new String(EntryJson.bytes(entry.content()), StandardCharsets.UTF_8), surroundings);
       return ExitCode.DONE;
@@ -52,10 +48,9 @@ final class RecordShowCommand extends Task {
             .max()
             .orElse(0);
     output.deliver(
-        Pages.render(
-            EntryPage.of(entry, later, units.units(), Labels.of(surroundings.rules().book())),
-            format.format(),
-            "entry"),
+        EntryPage.of(entry, later, output.units(), Labels.of(surroundings.rules().book())),
+        RecordJson.PAPER,
+        "entry",
         surroundings);
     return ExitCode.DONE;
   }

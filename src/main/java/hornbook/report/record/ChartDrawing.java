@@ -41,10 +41,20 @@ final class ChartDrawing {
         "http://www.w3.org/2000/svg",
         "viewBox",
         "0 0 " + WIDTH + " " + HEIGHT,
+        "width",
+        WIDTH,
+        "height",
+        HEIGHT,
+        "font-family",
+        "Sans, sans-serif",
+        "font-size",
+        7,
+        "text-anchor",
+        "middle",
+        "fill",
+        "currentColor",
         "role",
-        "img",
-        "style",
-        "max-width:34rem;flex-basis:34rem");
+        "img");
     svg.element("title", chart.title() + " over the visits");
     svg.element("desc", told());
     scale();
@@ -89,7 +99,7 @@ final class ChartDrawing {
           "0.25",
           "stroke-width",
           "0.6");
-      svg.element("text", Numbers.rounded(value, 0), "x", LEFT - 13, "y", y);
+      svg.element("text", Numbers.rounded(value, 0), "x", LEFT - 13, "y", at(y(value) + 2.4));
     }
     svg.element("text", chart.unit(), "x", LEFT - 13, "y", 6);
   }
@@ -100,7 +110,16 @@ final class ChartDrawing {
         .filter(RecordChart.Point::measured)
         .forEach(
             one -> points.append(at(x(one))).append(',').append(at(y(one.value()))).append(' '));
-    svg.empty("polyline", "points", points.toString().strip(), "stroke-width", "1.6");
+    svg.empty(
+        "polyline",
+        "points",
+        points.toString().strip(),
+        "fill",
+        "none",
+        "stroke",
+        "currentColor",
+        "stroke-width",
+        "1.6");
   }
 
   private void point(RecordChart.Point point) {

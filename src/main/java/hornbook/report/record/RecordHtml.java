@@ -1,26 +1,17 @@
 package hornbook.report.record;
 
-import hornbook.report.advice.AdviceHtml;
 import hornbook.report.page.Markup;
+import hornbook.report.page.PageFrame;
 import hornbook.report.words.Sentence;
 import java.util.List;
 
 /** A page of the record as HTML that needs nothing beside it. */
 public final class RecordHtml {
-  /** On a telephone the cells of a row stand one under the other, each under its heading. */
-  private static final String NARROW =
-      """
-      .alarm { border: 3px solid var(--alarm); padding: .7rem .9rem; }
-      @media (max-width: 30rem) {
-        td[data-heading]::before { content: attr(data-heading) ": "; font-weight: normal; }
-      }
-      """;
-
   private RecordHtml() {}
 
   public static String render(RecordPage page) {
     Markup html = new Markup();
-    AdviceHtml.begin(html, page.title(), AdviceHtml.style("page.css") + NARROW);
+    PageFrame.begin(html, page.title(), page.title());
     html.open("header").line().element("h1", page.title()).line();
     page.facts().forEach(fact -> html.element("p", fact).line());
     html.close("header").line().open("main").line();
@@ -30,11 +21,12 @@ public final class RecordHtml {
     html.close("main").line().open("footer").line();
     page.closing().forEach(line -> html.element("p", line).line());
     html.close("footer").line();
-    return html.close("body").line().close("html").line().toString();
+    PageFrame.end(html);
+    return html.toString();
   }
 
   private static void part(RecordPart part, Markup html) {
-    html.open("section", "class", part.alarm() ? "alarm" : "record").line();
+    html.open("section", "class", part.alarm() ? "referral" : "record").line();
     html.element("h2", Sentence.capital(part.heading())).line();
     if (!part.lines().isEmpty()) {
       html.open("ul").line();
@@ -44,8 +36,8 @@ public final class RecordHtml {
     table(part.table(), html);
     for (RecordChart chart : part.charts()) {
       html.element("h3", chart.title()).line();
-      html.open("div", "class", "figure").line();
-      html.raw(ChartDrawing.svg(chart)).line().close("div").line();
+      html.open("figure").line();
+      html.raw(ChartDrawing.svg(chart)).line().close("figure").line();
       if (chart.forecast()) {
         html.element("p", "Dashed bars: where growth would have brought it.", "class", "key")
             .line();
@@ -66,7 +58,7 @@ public final class RecordHtml {
       html.open("tr").element("th", row.get(0), "scope", "row");
       for (int i = 1; i < row.size(); i++) {
         if (row.size() > 2) {
-          html.element("td", row.get(i), "data-heading", rows.get(0).get(i));
+          html.element("td", row.get(i), "data-label", Sentence.capital(rows.get(0).get(i)));
         } else {
           html.element("td", row.get(i));
         }
