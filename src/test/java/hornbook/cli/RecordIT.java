@@ -150,7 +150,7 @@ class RecordIT {
   }
 
   @Test
-  void an_entry_is_put_right_by_a_later_one() throws Exception {
+  void an_entry_is_corrected_by_a_later_one() throws Exception {
     record("add", TORN, "--chose", "glue-on").done();
     String before = sha256(book.resolve("000001/entry.json"));
     record("add", "--corrects", "1", "--outcome", "stayed on for six weeks").done();
@@ -159,12 +159,13 @@ class RecordIT {
     assertThat(second.path("corrects").asInt()).isEqualTo(1);
     assertThat(second.path("advice"))
         .isEqualTo(read(book.resolve("000001/entry.json")).path("advice"));
-    assertThat(record("show", "1").done().out()).contains("Entry 2 puts this entry right");
+    assertThat(record("show", "1").done().out()).contains("Entry 2 corrects this entry");
     assertThat(record("show", "2").done().out())
-        .contains("Stayed on for six weeks", "Puts right entry 1");
+        .contains("Stayed on for six weeks", "Corrects entry 1");
     assertThat(record("add", "--corrects", "9", "--done", "x").refused(66).err())
         .contains("there is no entry 9", "from 1 to 2");
-    assertThat(record("add", "--corrects", "1").refused(2).err()).contains("nothing is put right");
+    assertThat(record("add", "--corrects", "1").refused(2).err())
+        .contains("there is nothing to correct");
     assertThat(record("verify").done().out()).startsWith("2 entries");
   }
 
@@ -211,6 +212,9 @@ class RecordIT {
     String anonymous = record("export", "1", "--anonymous", "--format", "json").done().out();
     assertThat(anonymous).doesNotContain("Tansy", "Smith", "2026-04-18", "18 April", "30 May");
     assertThat(anonymous).contains("day 42");
+    Path pdf = folder.resolve("owner.pdf");
+    record("export", "1", "--for", "owner", "--format", "pdf", "-o", pdf.toString()).done();
+    assertThat(pdf).content(StandardCharsets.ISO_8859_1).startsWith("%PDF-");
     assertThat(record("export", "1", "--for", "calendar", "--anonymous").refused(2).err())
         .contains("takes them away");
   }

@@ -41,7 +41,7 @@ final class RecordAddCommand extends Task {
   private final ArgumentValue<String> plan =
       arguments.text("FILE", "a job sheet to keep, as plan --format json writes it", "--plan");
   private final ArgumentValue<String> corrects =
-      arguments.text("N", "the entry this one puts right", "--corrects");
+      arguments.text("N", "the entry this one corrects", "--corrects");
   private final BookOption book = new BookOption(arguments);
   private final ListFormatOption format = new ListFormatOption(arguments);
   private final SetOption set = new SetOption(arguments);
@@ -53,7 +53,7 @@ final class RecordAddCommand extends Task {
         "add",
         "Write a visit into the daybook: what was seen, advised, chosen and done.",
         "Whatever departs from the advice needs a reason. An entry is never changed;",
-        "a later one puts it right.",
+        "a later one corrects it.",
         "",
         "Examples:",
         "  hornbook record add tansy.yaml --chose glue-on --done \"size 5\" --by \"A. S.\"",
@@ -117,7 +117,7 @@ final class RecordAddCommand extends Task {
       throw Failure.usage(
           "FILE is missing",
           "hornbook record add FILE --chose TECHNIQUE",
-          "to put an entry right without a new assessment: --corrects N");
+          "to correct an entry without a new assessment: --corrects N");
     }
     if (choice.given() || plan.value() != null || !set.settings().isEmpty()) {
       throw Failure.usage(
@@ -127,7 +127,7 @@ final class RecordAddCommand extends Task {
     RecordedWords said = words.words();
     if (said.equals(RecordedWords.NONE) && photos.value().isEmpty()) {
       throw Failure.usage(
-          "nothing is put right", "give --done, --outcome, --because, --by or --photo");
+          "there is nothing to correct", "give --done, --outcome, --because, --by or --photo");
     }
     return CorrectedEntry.of(old(), said);
   }

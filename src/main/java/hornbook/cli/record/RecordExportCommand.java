@@ -93,10 +93,10 @@ final class RecordExportCommand extends Task {
     }
     if (!CalendarPaper.any(entry)) {
       throw Failure.usage(
-          "entry " + entry.number() + " looks forward to no day",
+          "entry " + entry.number() + " has no dates for a calendar",
           entry.visited() == null
               ? "the day of the visit was not noted: visit.date"
-              : "nothing was put on, or the vet comes first");
+              : "nothing was put on, or the vet has to come first");
     }
     return CalendarPaper.render(entry);
   }

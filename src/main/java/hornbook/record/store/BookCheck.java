@@ -107,7 +107,7 @@ public final class BookCheck {
       remarks.add(
           "entry "
               + entry.number()
-              + " bears an earlier time than the one before it: a clock was set back or differs");
+              + " has an earlier time than the entry before it: a clock was set back, or two clocks differ");
     }
   }
 
@@ -157,15 +157,15 @@ public final class BookCheck {
       return;
     }
     if (name.startsWith(BookFolder.WRITING)) {
-      remarks.add(Printable.of(name) + " was left by a writer that was stopped; it is no entry");
+      remarks.add(Printable.of(name) + " was left by an interrupted write; it is not an entry");
       return;
     }
     int copied = Strangers.entryIn(book.at(name));
     if (copied > 0) {
-      String says = Printable.of(name) + " holds entry " + copied + ", which has its own place";
+      String says = Printable.of(name) + " holds entry " + copied + ", which already has its place";
       fault(copied, Kind.COPY, says);
     } else {
-      remarks.add(Printable.of(name) + " is no part of the book");
+      remarks.add(Printable.of(name) + " is not part of the book");
     }
   }
 

@@ -19,8 +19,8 @@ final class BookOpening {
         photos       pictures, if any
         SHA256SUMS   digests of these files: "sha256sum -c SHA256SUMS" checks them
 
-      Nothing in an entry is changed once it is written. What was wrong is put right by
-      a later entry that names it under "corrects". "previous" is the SHA-256 of
+      Nothing in an entry is changed once it is written. A mistake is corrected by a
+      later entry that names it under "corrects". "previous" is the SHA-256 of
       the entry.json before, so an entry that is altered, taken out or put in shows;
       last.sha256 tells which entry was the last.
 

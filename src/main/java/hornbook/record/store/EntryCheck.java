@@ -134,7 +134,7 @@ final class EntryCheck {
         String says = place + "/" + Printable.of(name) + " holds entry " + copied + " once more";
         faults.add(new BookFault(copied, Kind.COPY, says));
       } else if (!own.contains(name)) {
-        remarks.add(place + "/" + Printable.of(name) + " is no part of the book");
+        remarks.add(place + "/" + Printable.of(name) + " is not part of the book");
       }
     }
   }

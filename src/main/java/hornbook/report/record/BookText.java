@@ -48,10 +48,10 @@ public final class BookText {
       told.append("; departs from the advice");
     }
     if (entry.corrects() > 0) {
-      told.append("; puts right ").append(entry.corrects());
+      told.append("; corrects ").append(entry.corrects());
     }
     if (corrected.contains(entry.number())) {
-      told.append("; put right later");
+      told.append("; corrected later");
     }
     return told.toString();
   }

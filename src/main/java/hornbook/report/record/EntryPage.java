@@ -53,8 +53,8 @@ public final class EntryPage {
     if (correctedBy > 0) {
       parts.add(
           RecordPart.alarm(
-              "Put right later",
-              List.of("Entry " + correctedBy + " puts this entry right: read that one.")));
+              "Corrected later",
+              List.of("Entry " + correctedBy + " corrects this entry. Read that one.")));
     }
     chosen();
     parts.add(RecordPart.of("Done", filled(entry.done())));
@@ -82,7 +82,7 @@ public final class EntryPage {
       facts.add("Written" + by + ".");
     }
     if (entry.corrects() != null) {
-      facts.add("Puts right entry " + entry.corrects() + ".");
+      facts.add("Corrects entry " + entry.corrects() + ".");
     }
     return facts;
   }
@@ -168,7 +168,7 @@ public final class EntryPage {
     if (rows == null) {
       parts.add(
           RecordPart.of(
-              "Noted", List.of("This program can no longer read the assessment: see the file.")));
+              "Noted", List.of("This program can no longer read the assessment. See the file.")));
       return;
     }
     parts.add(RecordPart.table("Noted of horse and visit", rows.horse()));

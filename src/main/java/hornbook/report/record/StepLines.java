@@ -53,7 +53,7 @@ final class StepLines {
             + amounts.span(defect.from(), defect.to(), "mm")
             + " from the toe: ";
     if (defect.course() == DefectGrowth.Course.NOT_MEASURED) {
-      return place + "its height was not measured at both visits.";
+      return place + "its height was not measured at both visits, so growth cannot be checked.";
     }
     String was = "the defect was " + height(defect.before()) + " high";
     String forecast = "forecast " + Numbers.spanned(rounded(defect.low()), height(defect.high()));
@@ -64,12 +64,15 @@ final class StepLines {
   private static String course(DefectGrowth.Course course) {
     return switch (course) {
       case AS_FORECAST -> "The wall grows down as forecast.";
-      case SLOWER -> "Less has grown down than slow growth gives: keep the load off, and ask why.";
-      case FASTER -> "Lower than fast growth gives: cut away, or measured in another place?";
-      case CLIMBED -> "It stands higher than before: it runs up the wall. Show it to the vet.";
-      case GROWN_OUT -> "It is no longer in the map: grown out.";
+      case SLOWER ->
+          "It has grown down less than slow growth would. Keep load off this wall and find out why.";
+      case FASTER ->
+          "It is lower than fast growth explains. Was it cut away, or measured in another place?";
+      case CLIMBED ->
+          "It is higher than before: the defect is running up the wall. Show it to the vet.";
+      case GROWN_OUT -> "It is no longer on the wall map: it has grown out.";
       case GONE_EARLY ->
-          "It is no longer in the map, sooner than growth allows: cut away, or mapped otherwise?";
+          "It is no longer on the wall map, sooner than growth explains. Was it cut away, or mapped differently?";
       case NOT_MEASURED -> "";
     };
   }

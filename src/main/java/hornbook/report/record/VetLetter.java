@@ -49,7 +49,8 @@ public final class VetLetter {
     } else {
       parts.add(
           RecordPart.of(
-              "Measured and seen", List.of("The assessment can no longer be read: ask for it.")));
+              "Measured and seen",
+              List.of("This program can no longer read the assessment. Ask for it.")));
     }
     for (JsonNode foot : advice.feet()) {
       foot(foot, rows);
@@ -89,7 +90,7 @@ public final class VetLetter {
       }
     }
     parts.add(RecordPart.alarm("Why this letter", calls));
-    parts.add(RecordPart.of("Worth your knowing", mentions));
+    parts.add(RecordPart.of("For your information", mentions));
     if (calls.isEmpty()) {
       boolean open = advice.feet().stream().anyMatch(one -> !AdviceTree.notLookedAt(one).isEmpty());
       parts.add(

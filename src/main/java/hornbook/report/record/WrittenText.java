@@ -30,7 +30,7 @@ public final class WrittenText {
       lines.add("Reason given: " + entry.because());
     }
     if (entry.corrects() != null) {
-      lines.add("It puts right entry " + entry.corrects() + ", which stays as it is.");
+      lines.add("It corrects entry " + entry.corrects() + ", which stays as it is.");
     }
     StringBuilder text = new StringBuilder();
     for (String line : lines) {

@@ -187,7 +187,7 @@ class BookCheckTest {
     Files.createDirectories(book.entry(1).resolve("x/y"));
     Verified verified = BookCheck.verify(book);
     assertThat(verified.faults()).isEmpty();
-    assertThat(verified.remarks()).hasSize(5).allMatch(one -> one.contains("no part of the book"));
+    assertThat(verified.remarks()).hasSize(5).allMatch(one -> one.contains("not part of the book"));
     assertThat(String.join("", verified.remarks())).doesNotContain("\u001b");
     Files.createDirectories(book.at("999999999"));
     assertThat(BookCheck.verify(book).faults()).hasSize(2);
