@@ -1,7 +1,7 @@
 package hornbook.advice;
 
+import hornbook.assessment.word.Word;
 import hornbook.rulebook.fact.Urgency;
-import java.util.Locale;
 
 /** How much an answer could matter, the most first: a call for the vet outweighs any preference. */
 public enum QuestionValue {
@@ -23,7 +23,7 @@ public enum QuestionValue {
 
   /** The word of the formats: kebab-case. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Word.kebab(name());
   }
 
   /** Whether what is advised could change. */

@@ -1,6 +1,6 @@
 package hornbook.advice;
 
-import java.util.Locale;
+import hornbook.assessment.word.Word;
 
 /** What is said of a technique or a support on a foot, the best first. */
 public enum Verdict {
@@ -11,7 +11,7 @@ public enum Verdict {
   RULED_OUT;
 
   public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Word.kebab(name());
   }
 
   /** Whether the technique may still come into use on this foot. */

@@ -43,9 +43,4 @@ public record FootPair(
   public double angleGap() {
     return Math.abs(angle);
   }
-
-  /** Whether the toe angles differ by the gap or more; false also when unknown. */
-  public boolean uneven(double gap) {
-    return angleGap() >= gap;
-  }
 }

@@ -9,11 +9,6 @@ public final class Growth {
 
   private Growth() {}
 
-  /** A rate in mm a week as mm a month. */
-  public static double monthly(double weekly) {
-    return weekly / DAYS_IN_A_WEEK * DAYS_IN_A_MONTH;
-  }
-
   /** What grows in so many days. */
   public static double in(double days, double rate) {
     return days * rate / DAYS_IN_A_MONTH;

@@ -186,7 +186,7 @@ public final class Interview {
       return null;
     }
     String count = line.equalsIgnoreCase("none") ? "0" : line;
-    TypedAnswer.Result result = typed.read(new WholeNumber(0, most), count);
+    TypedAnswer.Result result = typed.read(new WholeNumber(0, most, ""), count);
     if (result.refused() != null) {
       return result.refused();
     }

@@ -1,7 +1,7 @@
 package hornbook.rulebook;
 
+import hornbook.assessment.word.Word;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * The numbers computed from an assessment that rules may read beside the measured fields
@@ -210,7 +210,7 @@ public enum ReadingKind {
   /** Growth, at the mean rate, until the tallest defect has passed the usual nail exit. */
   WEEKS_TO_NAILABLE("weeks until the defect has grown below the nail exits", "weeks", "foot.wall");
 
-  private final String id = name().toLowerCase(Locale.ROOT).replace('_', '-');
+  private final String id = Word.kebab(name());
   private final String label;
   private final String unit;
   private final List<String> fields;

@@ -74,8 +74,7 @@ public final class Subjects {
           field.name(), new Subject(field.label(), unit(amount), List.of(), bounds(amount)));
     } else if (field.kind() instanceof WholeNumber whole) {
       Range bounds = Range.between(whole.least(), whole.most());
-      NUMBERS.put(
-          field.name(), new Subject(field.label(), countUnit(field.name()), List.of(), bounds));
+      NUMBERS.put(field.name(), new Subject(field.label(), whole.unit(), List.of(), bounds));
     } else {
       List<String> words = words(field);
       if (words != null) {
@@ -93,16 +92,6 @@ public final class Subjects {
 
   private static String unit(Amount amount) {
     return amount.dimension().kept().symbol();
-  }
-
-  private static String countUnit(String name) {
-    if (name.startsWith("lameness") || name.endsWith("Grade")) {
-      return "grade";
-    }
-    if (name.endsWith("Years")) {
-      return "years";
-    }
-    return name.contains("Days") ? "days" : "";
   }
 
   private static List<String> words(Field field) {

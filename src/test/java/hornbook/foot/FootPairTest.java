@@ -16,10 +16,10 @@ class FootPairTest {
   /** wiggers-2015: pairs 1.4 deg apart are even, 1.6 deg apart uneven. */
   @Test
   void anUnevenPairDiffersByTheGapOrMore() {
-    assertThat(pair(50.0, 51.4).uneven(GAP)).isFalse();
-    assertThat(pair(50.0, 51.6).uneven(GAP)).isTrue();
-    assertThat(pair(51.5, 50.0).uneven(GAP)).isTrue();
-    assertThat(pair(51.5, null).uneven(GAP)).isFalse();
+    assertThat(pair(50.0, 51.4).angleGap()).isLessThan(GAP);
+    assertThat(pair(50.0, 51.6).angleGap()).isGreaterThan(GAP);
+    assertThat(pair(51.5, 50.0).angleGap()).isGreaterThanOrEqualTo(GAP);
+    assertThat(pair(51.5, null).angleGap()).isNaN();
   }
 
   @Test

@@ -19,7 +19,7 @@ class GrowthTest {
   /** kolstrung-2012: 2.1 mm a week is 13 mm in six weeks. */
   @Test
   void growthOfSixWeeks() {
-    assertThat(Growth.in(42, Growth.monthly(2.1))).isCloseTo(12.6, within(1e-9));
+    assertThat(Growth.in(42, 2.1 / 7 * Growth.DAYS_IN_A_MONTH)).isCloseTo(12.6, within(1e-9));
   }
 
   /** reeks-1906, ch. III: 1/4 in a month; 80 mm of toe in 12 to 13 months, 30 mm of heel in 5. */

@@ -20,8 +20,8 @@ final class FieldTable {
     return new Field(name, new Flag(), label, how, false);
   }
 
-  static Field whole(String name, int least, int most, String label, String how) {
-    return new Field(name, new WholeNumber(least, most), label, how, false);
+  static Field whole(String name, int least, int most, String unit, String label, String how) {
+    return new Field(name, new WholeNumber(least, most, unit), label, how, false);
   }
 
   static Field amount(

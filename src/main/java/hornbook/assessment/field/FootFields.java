@@ -32,6 +32,7 @@ final class FootFields {
               "lameness",
               0,
               5,
+              "grade",
               "lameness grade",
               "0 none, 1 hard to see and comes and goes, 2 hard to see but there on a circle, slope"
                   + " or hard ground, 3 there at every trot, 4 plain at walk, 5 bears little or no"
@@ -45,7 +46,13 @@ final class FootFields {
               "lameSinceShod",
               "lame since shoeing",
               "Was it sound before the last shoeing and lame since?"),
-          whole("lameForDays", 0, 9999, "days lame", "Since it was first seen lame on this foot."),
+          whole(
+              "lameForDays",
+              0,
+              9999,
+              "days",
+              "days lame",
+              "Since it was first seen lame on this foot."),
           word("shoeing", Shoeing.values(), "shoeing", "What is on the foot as it stands.")
               .asFixed(),
           flag(
@@ -57,6 +64,7 @@ final class FootFields {
                   "gluedCycles",
                   0,
                   200,
+                  "",
                   "glued cycles",
                   "How many shoeings in a row it has been glued, this one not counted.")
               .asFixed(),
@@ -64,6 +72,7 @@ final class FootFields {
                   "wrappedDaysAgo",
                   0,
                   3650,
+                  "days",
                   "days since wrapping",
                   "Since tape was put round the foot, if it is still on.")
               .asFixed(),

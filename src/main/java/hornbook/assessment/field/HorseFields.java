@@ -20,9 +20,21 @@ final class HorseFields {
   static final List<Field> ALL =
       List.of(
           text("name", "name", "As the owner calls it, or as the passport has it.").asFixed(),
-          whole("ageYears", 0, 65, "age in years", "From the passport, or judged by the teeth.")
+          whole(
+                  "ageYears",
+                  0,
+                  65,
+                  "years",
+                  "age in years",
+                  "From the passport, or judged by the teeth.")
               .asFixed(),
-          whole("ageDays", 0, 24_000, "age in days", "For a foal or yearling: days since birth.")
+          whole(
+                  "ageDays",
+                  0,
+                  24_000,
+                  "days",
+                  "age in days",
+                  "For a foal or yearling: days since birth.")
               .asFixed(),
           amount(
               "weight",
@@ -68,12 +80,14 @@ final class HorseFields {
               "bodyCondition",
               1,
               9,
+              "",
               "body condition",
               "From 1, skin and bone, to 9, bulging with fat; 5 when the ribs are felt and not seen."),
           whole(
               "laminitisGrade",
               0,
               4,
+              "grade",
               "laminitis grade (Obel)",
               "0 none, 1 shifts weight and trots short, 2 stilted at walk but a foot can be lifted,"
                   + " 3 hardly walks or lifts a foot, 4 moves only if forced."),

@@ -36,7 +36,7 @@ final class KitFields {
                       1.2,
                       "thickness of a layer",
                       "Calliper over a set piece, over the number of layers in it."),
-                  whole("rolls", 0, 500, "rolls of tape", "How many are in the van."))),
+                  whole("rolls", 0, 500, "", "rolls of tape", "How many are in the van."))),
           group(
               "shoe",
               new OfShoeStock(),

@@ -79,6 +79,7 @@ final class SignFields {
               "abscessesSameSpot",
               0,
               100,
+              "",
               "abscesses in one spot",
               "How many there have been in that same spot, this one counted."),
           flag(

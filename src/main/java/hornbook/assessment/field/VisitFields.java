@@ -42,6 +42,7 @@ final class VisitFields {
                   "shodDaysAgo",
                   0,
                   3650,
+                  "days",
                   "days since shoeing",
                   "Since shoes were last fitted or reset; 0 is today.")
               .asFixed(),

@@ -3,8 +3,12 @@ package hornbook.assessment.field;
 import hornbook.assessment.tree.LocatedValue.Scalar;
 import hornbook.assessment.tree.LocatedValue.Token;
 
-/** A whole number within bounds. */
-public record WholeNumber(int least, int most) implements ScalarKind {
+/**
+ * A whole number within bounds.
+ *
+ * @param unit what is counted, as limits name it: days, years, grade; an empty text for a number
+ */
+public record WholeNumber(int least, int most, String unit) implements ScalarKind {
   @Override
   public Class<?> type() {
     return Integer.class;

@@ -8,6 +8,11 @@ public interface Word {
 
   /** The word as it stands in a file: kebab-case. */
   default String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return kebab(name());
+  }
+
+  /** The name of a constant as a word: {@code FIRST_CHOICE} is {@code first-choice}. */
+  static String kebab(String constant) {
+    return constant.toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

@@ -1,10 +1,10 @@
 package hornbook.cli.base;
 
 import hornbook.assessment.tree.Nearest;
+import hornbook.assessment.word.Word;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Locale;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -51,6 +51,6 @@ final class WordChoices<E extends Enum<E>> implements ITypeConverter<E>, Iterabl
   }
 
   private static String of(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Word.kebab(constant.name());
   }
 }

@@ -53,14 +53,15 @@ public final class WishOptions {
     if (despite.value() != null && despite.value().isBlank()) {
       throw Failure.usage("--despite says nothing", "say why the sheet is wanted all the same");
     }
-    return new PlanWishes(
-        RATIO.of(ratio.value()),
-        ANGLE.of(angle.value()),
-        ADD.of(add.value()),
-        DIP.of(dip.value()),
-        degrees,
-        named.stream().distinct().toList(),
-        despite.value() == null ? null : despite.value().strip().replaceAll("\\s+", " "));
+    return PlanWishes.NONE
+        .withTargetRatio(RATIO.of(ratio.value()))
+        .withTargetAngle(ANGLE.of(angle.value()))
+        .withAdd(ADD.of(add.value()))
+        .withDip(DIP.of(dip.value()))
+        .withWedge(degrees)
+        .withSupports(named.stream().distinct().toList())
+        .withDespite(
+            despite.value() == null ? null : despite.value().strip().replaceAll("\\s+", " "));
   }
 
   private static void known(String support, Rulebook book) {

@@ -99,13 +99,6 @@ public final class GroundOutline {
     return edgeToWidest;
   }
 
-  /** Area of ground within both edges and a line across the heel buttresses, mm2. */
-  public double area() {
-    double ahead = Math.PI / 4 * toeToWidest * halfWidth;
-    double behind = rearAxis * halfWidth / 2 * (rearAngle + sin(rearAngle) * cos(rearAngle));
-    return 2 * (ahead + behind);
-  }
-
   /**
    * The distance along the edge of the point that lies so far back along the bearing length, mm.
    *

@@ -90,14 +90,14 @@ public final class FinishedFoot {
       return depths.toe().value() == 0
           ? before
           : Figure.reckoned(
-              "toe angle",
+              before.label(),
               before.value(),
               "deg",
               "{before}: the same at toe and heels turns nothing",
               FormulaParts.of("before", before));
     }
     return Figure.reckoned(
-        "toe angle",
+        before.label(),
         foot.toeAngle(),
         "deg",
         "{before} + atan(d sin({before}) / ({bearing} - d cos({before}))), d = heels {heel} - toe"

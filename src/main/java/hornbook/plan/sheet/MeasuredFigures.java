@@ -5,6 +5,7 @@ import hornbook.assessment.Foot;
 import hornbook.assessment.Kit;
 import hornbook.assessment.Measures;
 import hornbook.assessment.WallStretch;
+import hornbook.assessment.field.Fields;
 import hornbook.plan.figure.Figure;
 import java.util.List;
 
@@ -26,39 +27,39 @@ public final class MeasuredFigures {
   }
 
   public Figure toeLength() {
-    return mm("toe length", measures().toeLength(), "toeLength");
+    return mm(measures().toeLength(), "toeLength");
   }
 
   public Figure heelLength() {
-    return mm("heel length", measures().heelLength(), "heelLength");
+    return mm(measures().heelLength(), "heelLength");
   }
 
   public Figure toeAngle() {
-    return deg("toe angle", measures().toeAngle(), "toeAngle");
+    return deg(measures().toeAngle(), "toeAngle");
   }
 
   public Figure pasternAngle() {
-    return deg("pastern angle", measures().pasternAngle(), "pasternAngle");
+    return deg(measures().pasternAngle(), "pasternAngle");
   }
 
   public Figure bearingLength() {
-    return mm("bearing length", measures().bearingLength(), "bearingLength");
+    return mm(measures().bearingLength(), "bearingLength");
   }
 
   public Figure width() {
-    return mm("width", measures().width(), "width");
+    return mm(measures().width(), "width");
   }
 
   public Figure toeToWidest() {
-    return mm("toe to widest part", measures().toeToWidest(), "toeToWidest");
+    return mm(measures().toeToWidest(), "toeToWidest");
   }
 
   public Figure toeToFrog() {
-    return mm("toe to point of frog", measures().toeToFrog(), "toeToFrog");
+    return mm(measures().toeToFrog(), "toeToFrog");
   }
 
   public Figure coronetGirth() {
-    return mm("coronet girth", measures().coronetGirth(), "coronetGirth");
+    return mm(measures().coronetGirth(), "coronetGirth");
   }
 
   public Figure airTemperature() {
@@ -113,12 +114,16 @@ public final class MeasuredFigures {
     return assessment.kit();
   }
 
-  private Figure mm(String label, Double value, String field) {
-    return Figure.measured(label, value, "mm", path + "measures." + field);
+  private Figure mm(Double value, String field) {
+    return measured(value, "mm", path + "measures." + field);
   }
 
-  private Figure deg(String label, Double value, String field) {
-    return Figure.measured(label, value, "deg", path + "measures." + field);
+  private Figure deg(Double value, String field) {
+    return measured(value, "deg", path + "measures." + field);
+  }
+
+  private static Figure measured(Double value, String unit, String path) {
+    return Figure.measured(Fields.at(path).label(), value, unit, path);
   }
 
   private static Figure kit(String label, Double value, String field) {

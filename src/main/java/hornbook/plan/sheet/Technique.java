@@ -1,6 +1,6 @@
 package hornbook.plan.sheet;
 
-import java.util.Locale;
+import hornbook.assessment.word.Word;
 
 /** The techniques a sheet can be made for, from least to most intervention. */
 public enum Technique {
@@ -14,7 +14,7 @@ public enum Technique {
 
   /** The name the rule base and the command line use. */
   public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Word.kebab(name());
   }
 
   /** The technique of that name, or null. */

@@ -1,6 +1,6 @@
 package hornbook.record.store;
 
-import java.util.Locale;
+import hornbook.assessment.word.Word;
 
 /**
  * Something wrong in a book.
@@ -18,7 +18,7 @@ public record BookFault(int entry, Kind kind, String says) {
     LINK;
 
     public String word() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+      return Word.kebab(name());
     }
   }
 }

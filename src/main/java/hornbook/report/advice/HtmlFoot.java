@@ -1,6 +1,7 @@
 package hornbook.report.advice;
 
 import hornbook.advice.FootAdvice;
+import hornbook.assessment.word.Word;
 import hornbook.report.drawing.Drawing;
 import hornbook.report.drawing.DrawingPart;
 import hornbook.report.drawing.Drawings;
@@ -14,7 +15,6 @@ import hornbook.report.words.PageContext;
 import hornbook.report.words.Sentence;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -68,7 +68,7 @@ final class HtmlFoot {
   }
 
   private void section(Section section) {
-    String kind = section.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    String kind = Word.kebab(section.kind().name());
     page.open("section", "class", kind).line();
     page.element("h3", section.heading()).line();
     if (section.kind() == Kind.MEASURES) {

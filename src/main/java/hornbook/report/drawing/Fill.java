@@ -1,5 +1,6 @@
 package hornbook.report.drawing;
 
+import hornbook.assessment.word.Word;
 import hornbook.report.page.Markup;
 
 /** The patterns areas are filled with; each tells itself from the others without its colour. */
@@ -30,7 +31,7 @@ enum Fill {
   }
 
   String id(String drawing) {
-    return drawing + "-" + name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    return drawing + "-" + Word.kebab(name());
   }
 
   /** The pattern, to be referred to by its id. */

@@ -2,6 +2,7 @@ package hornbook.report.rules;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import hornbook.assessment.quantity.Units;
+import hornbook.assessment.word.Word;
 import hornbook.report.words.CrossReferences;
 import hornbook.report.words.Phrases;
 import hornbook.report.words.RuleWords;
@@ -11,7 +12,6 @@ import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Limit;
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
 
 /** Writes rules and limits of the catalogue as JSON. */
 final class RuleJson {
@@ -122,6 +122,6 @@ final class RuleJson {
   }
 
   private static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Word.kebab(constant.name());
   }
 }

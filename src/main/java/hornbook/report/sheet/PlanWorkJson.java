@@ -2,6 +2,7 @@ package hornbook.report.sheet;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import hornbook.assessment.WallStretch;
+import hornbook.assessment.word.Word;
 import hornbook.plan.Plan;
 import hornbook.plan.effect.FootNumbers;
 import hornbook.plan.figure.Figure;
@@ -11,7 +12,6 @@ import hornbook.plan.sheet.PlannedClip;
 import hornbook.plan.sheet.PlannedNail;
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
 
 /** The work on a job sheet as JSON: nails, the foot before and after, materials, clock, growth. */
 final class PlanWorkJson {
@@ -127,8 +127,7 @@ final class PlanWorkJson {
       json.writeNumber(PlanFields.tidy(step.minutes().low()));
       json.writeNumber(PlanFields.tidy(step.minutes().high()));
       json.writeEndArray();
-      json.writeStringField(
-          "counted", step.counted().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+      json.writeStringField("counted", Word.kebab(step.counted().name()));
       json.writeEndObject();
     }
     json.writeEndArray();

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import hornbook.advice.FootAdvice;
 import hornbook.advice.OptionAdvice;
 import hornbook.assessment.quantity.Units;
+import hornbook.assessment.word.Word;
 import hornbook.report.advice.PageHead;
 import hornbook.report.advice.PracticeJson;
 import hornbook.report.page.JsonText;
@@ -18,7 +19,6 @@ import hornbook.study.contrast.OutcomeChange;
 import java.io.IOException;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -135,6 +135,6 @@ public final class ContrastJson {
   }
 
   private static String kebab(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Word.kebab(constant.name());
   }
 }

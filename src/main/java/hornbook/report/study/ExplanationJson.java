@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import hornbook.advice.fact.Truth;
 import hornbook.assessment.field.FieldValue;
 import hornbook.assessment.quantity.Units;
+import hornbook.assessment.word.Word;
 import hornbook.report.advice.PageHead;
 import hornbook.report.advice.PracticeJson;
 import hornbook.report.page.JsonText;
@@ -24,7 +25,6 @@ import hornbook.study.explain.RuleChain;
 import hornbook.study.explain.Subject;
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
 
 /** Writes explanations in the format {@code hornbook-why/1}. */
 public final class ExplanationJson {
@@ -203,6 +203,6 @@ public final class ExplanationJson {
   }
 
   private static String kebab(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Word.kebab(constant.name());
   }
 }

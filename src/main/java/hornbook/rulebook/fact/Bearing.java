@@ -1,6 +1,6 @@
 package hornbook.rulebook.fact;
 
-import java.util.Locale;
+import hornbook.assessment.word.Word;
 
 /** Which way a reason bears on a technique or a support. */
 public enum Bearing {
@@ -14,6 +14,6 @@ public enum Bearing {
 
   /** The word of the advice format, which has one word for both needs. */
   public String word() {
-    return this == NEEDS_VET ? "needs" : name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return this == NEEDS_VET ? "needs" : Word.kebab(name());
   }
 }

@@ -1,7 +1,7 @@
 /**
  * The facts rules match and the conclusions they insert; the words of the rule language.
  *
- * <p>May use: nothing else of the program.
+ * <p>May use: {@code assessment}.
  *
  * <p>Begin with {@link hornbook.rulebook.fact.Reading}.
  */

@@ -1,5 +1,6 @@
 package hornbook.rulebook.file;
 
+import hornbook.assessment.word.Word;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -243,7 +244,7 @@ public final class YamlMap {
     }
     List<String> known = new ArrayList<>();
     for (E constant : type.getEnumConstants()) {
-      String name = constant.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+      String name = Word.kebab(constant.name());
       if (name.equals(word)) {
         return constant;
       }

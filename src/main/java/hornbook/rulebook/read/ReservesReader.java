@@ -1,5 +1,6 @@
 package hornbook.rulebook.read;
 
+import hornbook.assessment.word.Word;
 import hornbook.rulebook.NamedOption;
 import hornbook.rulebook.RuleConclusion;
 import hornbook.rulebook.fact.Urgency;
@@ -14,7 +15,6 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
 /** Reads what a call for the vet holds back, and adds what its urgency holds back by itself. */
@@ -113,6 +113,6 @@ final class ReservesReader {
   }
 
   private static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Word.kebab(constant.name());
   }
 }

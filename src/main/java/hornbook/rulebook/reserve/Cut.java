@@ -1,6 +1,6 @@
 package hornbook.rulebook.reserve;
 
-import java.util.Locale;
+import hornbook.assessment.word.Word;
 
 /** What a knife, nippers or rasp may take from a foot. */
 public enum Cut {
@@ -13,6 +13,6 @@ public enum Cut {
 
   /** The word for it in files. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Word.kebab(name());
   }
 }

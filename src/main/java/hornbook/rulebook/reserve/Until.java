@@ -1,6 +1,6 @@
 package hornbook.rulebook.reserve;
 
-import java.util.Locale;
+import hornbook.assessment.word.Word;
 
 /** Who or what gives back what is held back; what is waited for longest stands last. */
 public enum Until {
@@ -10,7 +10,7 @@ public enum Until {
 
   /** The word for it in files. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Word.kebab(name());
   }
 
   /** The one that is waited for longer. */

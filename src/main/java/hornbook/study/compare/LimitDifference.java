@@ -1,5 +1,6 @@
 package hornbook.study.compare;
 
+import hornbook.assessment.word.Word;
 import hornbook.rulebook.fact.Limit;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,6 +39,6 @@ final class LimitDifference {
   }
 
   private static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    return Word.kebab(constant.name());
   }
 }

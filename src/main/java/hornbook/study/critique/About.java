@@ -1,6 +1,6 @@
 package hornbook.study.critique;
 
-import java.util.Locale;
+import hornbook.assessment.word.Word;
 
 /** What a point of a critique is about, in the order of an answer. */
 public enum About {
@@ -15,6 +15,6 @@ public enum About {
   NEXT_VISIT;
 
   public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Word.kebab(name());
   }
 }

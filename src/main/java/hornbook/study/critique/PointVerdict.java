@@ -1,6 +1,6 @@
 package hornbook.study.critique;
 
-import java.util.Locale;
+import hornbook.assessment.word.Word;
 
 /** What is said of one point of an answer, in the order a tutor would say it. */
 public enum PointVerdict {
@@ -14,7 +14,7 @@ public enum PointVerdict {
   UNANSWERED;
 
   public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Word.kebab(name());
   }
 
   /** Whether a horse or a person could come to harm by it. */

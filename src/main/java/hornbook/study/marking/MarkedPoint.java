@@ -1,11 +1,11 @@
 package hornbook.study.marking;
 
+import hornbook.assessment.word.Word;
 import hornbook.study.critique.About;
 import hornbook.study.critique.FootCritique;
 import hornbook.study.critique.Point;
 import hornbook.study.exercise.FootAnswer;
 import java.util.List;
-import java.util.Locale;
 
 /** What marks are given for on a foot. */
 public enum MarkedPoint {
@@ -26,7 +26,7 @@ public enum MarkedPoint {
   }
 
   public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Word.kebab(name());
   }
 
   /** Whether it is one word, and not a list. */

@@ -1,6 +1,7 @@
 package hornbook.study.review;
 
 import hornbook.assessment.tree.Fault;
+import hornbook.assessment.word.Word;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Limit;
 import java.io.IOException;
@@ -11,7 +12,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -94,7 +94,7 @@ public final class ReviewSheet {
   }
 
   static String word(Enum<?> constant) {
-    return constant == null ? "" : constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return constant == null ? "" : Word.kebab(constant.name());
   }
 
   /**

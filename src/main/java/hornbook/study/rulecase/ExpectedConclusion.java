@@ -1,5 +1,6 @@
 package hornbook.study.rulecase;
 
+import hornbook.assessment.word.Word;
 import hornbook.rulebook.RuleConclusion;
 import hornbook.rulebook.fact.Caution;
 import hornbook.rulebook.fact.Conclusion;
@@ -7,7 +8,6 @@ import hornbook.rulebook.fact.Finding;
 import hornbook.rulebook.fact.Reason;
 import hornbook.rulebook.fact.Referral;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -92,6 +92,6 @@ public record ExpectedConclusion(Map<String, Set<String>> words) {
 
   /** Unlike the word of the advice format, this tells the two kinds of need apart. */
   private static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Word.kebab(constant.name());
   }
 }
