@@ -36,7 +36,7 @@ class ConfidenceIT {
         .startsWith("Left fore: how steady the advice is. 10000 runs, seed 1\n")
         .contains("First choice: a glued shoe", "Calls for the vet", "Worth measuring again")
         .contains("stretch 3 of the wall: to", "± 2 mm", "Measure to know, not until it fits")
-        .contains("a length: ± 2 mm (memory)", "not a diagnosis");
+        .contains("a length: ± 2 mm (derived)", "not a diagnosis");
     assertThat(text.lines()).allMatch(line -> line.length() <= 80);
   }
 

@@ -109,7 +109,7 @@ class ContrastIT {
     String text = Program.run("contrast", TORN, "--practice", yard).done().out();
     assertThat(text.replaceAll("\\s+", " "))
         .contains("Upper Yard", "we measure with a tape")
-        .contains("measuring error of a length: ± 4 mm (memory)");
+        .contains("measuring error of a length: ± 4 mm (practice)");
   }
 
   @Test

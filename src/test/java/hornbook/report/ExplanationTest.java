@@ -217,7 +217,7 @@ class ExplanationTest {
             "Left fore: a nailed shoe is ruled out.",
             "feet[0].measures.bearingLength = 130 mm",
             "nail sites, weaker branch 0: less than 2, by 2",
-            "limit nails.branch.least: fewest nails that hold a branch: 2 (practice",
+            "limit nails.branch.least: fewest nails that hold a branch: 2 (published",
             "source:",
             "so: Too few nails find sound wall in a branch (N003): rules out");
   }

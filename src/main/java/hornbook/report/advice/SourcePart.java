@@ -13,8 +13,10 @@ import hornbook.report.words.Detail;
 import hornbook.report.words.PageContext;
 import hornbook.rulebook.Source;
 import hornbook.rulebook.fact.Bearing;
+import hornbook.rulebook.fact.Urgency;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -48,7 +50,7 @@ final class SourcePart {
     return List.of(new Section(Kind.SOURCES, "SOURCES", items));
   }
 
-  /** Those that call the vet or stand behind the first choice, and how many more there are. */
+  /** Those that call the vet soonest or stand behind the first choice, and how many more. */
   private static String brief(Set<String> weighty, int all) {
     int more = all - weighty.size();
     if (weighty.isEmpty()) {
@@ -68,8 +70,15 @@ final class SourcePart {
   }
 
   private static Stream<List<String>> behindTheChoice(FootAdvice foot) {
+    Urgency soonest =
+        foot.referrals().stream()
+            .map(ReferralGiven::urgency)
+            .min(Comparator.naturalOrder())
+            .orElse(null);
     return Stream.concat(
-        foot.referrals().stream().map(ReferralGiven::sources),
+        foot.referrals().stream()
+            .filter(referral -> referral.urgency() == soonest)
+            .map(ReferralGiven::sources),
         foot.firstChoice().stream()
             .flatMap(chosen -> chosen.reasons().stream())
             .filter(reason -> reason.bearing() == Bearing.FOR)

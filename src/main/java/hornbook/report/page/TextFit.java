@@ -18,7 +18,15 @@ public final class TextFit {
         continue;
       }
     }
-    sections.forEach(section -> growBack(section, budget, sections));
+    boolean urgentCut = sections.stream().anyMatch(TextFit::urgentCut);
+    sections.stream()
+        .filter(section -> !(urgentCut && section.kind() == Kind.REFERRAL_LATER))
+        .forEach(section -> growBack(section, budget, sections));
+  }
+
+  /** Whether the most urgent calls had to give: then no later one is told more fully. */
+  private static boolean urgentCut(TextSection section) {
+    return section.kind() == Kind.REFERRAL && section.grows();
   }
 
   /** Makes items whole again as long as there is room. */

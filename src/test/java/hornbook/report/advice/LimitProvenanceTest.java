@@ -30,7 +30,7 @@ class LimitProvenanceTest {
   @Test
   void a_number_is_no_better_founded_than_what_it_was_computed_with() {
     assertThat(LimitProvenance.of("nail-sites-medial", LIMITS)).isEqualTo(Basis.MEMORY);
-    assertThat(LimitProvenance.of("weeks-to-nailable", LIMITS)).isEqualTo(Basis.PRACTICE);
+    assertThat(LimitProvenance.of("weeks-to-nailable", LIMITS)).isEqualTo(Basis.PUBLISHED);
     assertThat(LimitProvenance.of("toe-heel-angle-difference", LIMITS)).isEqualTo(Basis.PUBLISHED);
     assertThat(LimitProvenance.of("toeLength", LIMITS)).isEqualTo(Basis.PUBLISHED);
   }

@@ -85,7 +85,7 @@ class ContrastTextTest {
         .contains("-> first choice: a shoe nailed only where the wall is sound, was a glued shoe")
         .contains("-> a nailed shoe: workable, was ruled out")
         .contains("-> the vet today for acute laminitis")
-        .contains("measuring error of a length: ± 2 mm (memory)")
+        .contains("measuring error of a length: ± 2 mm (derived)")
         .contains("a sign seen otherwise counts as 2 measuring errors (memory)");
     assertThat(text)
         .contains(
