@@ -136,7 +136,8 @@ public record ClassAnalysis(
     PointVerdict verdict =
         point.verdict() == PointVerdict.UNANSWERED ? PointVerdict.MISSED : point.verdict();
     String id = foot.limb().word() + "/" + point.about().word();
-    String wanted = point.wanted() == null ? point.subject() : point.wanted();
+    boolean word = point.wanted() != null && point.about() != About.RULED_OUT;
+    String wanted = word ? point.wanted() : point.subject();
     String subject = verdict.wrong() ? point.subject() : wanted;
     missed.merge(
         String.join(" ", id, subject, verdict.word()),

@@ -3,6 +3,7 @@ package hornbook.study.marking;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.assessment.Assessment;
+import hornbook.report.classroom.MarksPage;
 import hornbook.rules.Shipped;
 import hornbook.study.critique.CaseKey;
 import hornbook.study.critique.FootKey;
@@ -116,6 +117,21 @@ class MarkerTest {
     FootAnswer now = Answers.vet(model(cob), "now", List.of());
     assertThat(of(cob, now, MarkedPoint.VET)).isZero();
     assertThat(mark(cob, now).capped()).isFalse();
+  }
+
+  /** Whatever was answered, every form of the page can be written. */
+  @Test
+  void the_page_of_a_class_is_written_whatever_was_answered() {
+    for (CaseKey key : Lessons.KEYS.values()) {
+      List<ClassMarks.Row> rows =
+          List.of(
+              new ClassMarks.Row("1", "1", Lessons.marks(key, Lessons.answer(key)), List.of()),
+              new ClassMarks.Row("2", "2", Lessons.marks(key, Lessons.model(key)), List.of()));
+      ClassMarks marks = new ClassMarks(key, Lessons.SCHEME, rows, null);
+      assertThat(MarksPage.text(marks, key.name(), List.of())).contains("2 of 2 answers marked");
+      assertThat(MarksPage.html(marks, key.name(), List.of())).contains("</html>");
+      assertThat(ClassAnalysis.of(marks).missed()).isNotEmpty();
+    }
   }
 
   @Test
