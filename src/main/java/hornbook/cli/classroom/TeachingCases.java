@@ -22,7 +22,7 @@ import java.util.List;
 
 /** The teaching cases: those that come with the program, or a folder of one's own. */
 final class TeachingCases {
-  private static final String HINT = "how a case is written: see DEVELOPERS.md, A teaching case";
+  private static final String HINT = "how a case is written: cases/README.md";
 
   private final ArgumentValue<String> library;
 

@@ -94,12 +94,25 @@ public final class ModelAnswer {
   /** Every defect, and whatever else a call for the vet, the choice or a bar rests on. */
   private List<String> findings() {
     Set<String> deciding = new LinkedHashSet<>();
-    foot.findings().stream().filter(FindingGiven::defect).forEach(one -> deciding.add(one.id()));
     foot.referrals().forEach(one -> add(one.because(), deciding));
+    if (waits()) {
+      return made(deciding);
+    }
+    foot.findings().stream().filter(FindingGiven::defect).forEach(one -> deciding.add(one.id()));
     foot.firstChoice().ifPresent(one -> add(one, Bearing.FOR, deciding));
     ruledOut().keySet().forEach(id -> add(judged(id), Bearing.RULES_OUT, deciding));
-    List<String> made = foot.findings().stream().map(FindingGiven::id).toList();
-    return made.stream().filter(deciding::contains).toList();
+    return made(deciding);
+  }
+
+  private List<String> made(Set<String> deciding) {
+    return foot.findings().stream().map(FindingGiven::id).filter(deciding::contains).toList();
+  }
+
+  /**
+   * While the vet is called for now nothing is done, and nothing of the work belongs to the answer.
+   */
+  private boolean waits() {
+    return foot.firstChoice().isEmpty() && foot.urgency().filter(Urgency.NOW::equals).isPresent();
   }
 
   private static void add(OptionAdvice judged, Bearing bearing, Set<String> to) {
@@ -167,6 +180,7 @@ public final class ModelAnswer {
   /** Those that belong to the first choice or to any work. */
   private List<String> cautions(String first) {
     return foot.cautions().stream()
+        .filter(one -> !waits())
         .filter(one -> one.techniques().isEmpty() || one.techniques().contains(first))
         .map(CautionGiven::id)
         .distinct()

@@ -126,6 +126,7 @@ public record ClassAnalysis(
         .sorted(
             Comparator.comparing((Missed one) -> !one.verdict().dangerous())
                 .thenComparing(Missed::learners, Comparator.reverseOrder())
+                .thenComparing(Missed::about)
                 .thenComparing(Missed::id)
                 .thenComparing(Missed::subject))
         .toList();
