@@ -18,8 +18,7 @@ import java.util.regex.Pattern;
  */
 final class NextVersion {
   private static final Pattern VERSION = Pattern.compile("(?m)^version: *(\\d+)\\.(\\d+)\\.\\d+");
-  private static final Pattern RULES = Pattern.compile("(?m)^  rules: *\\[([^\\]]+)\\]");
-  private static final Pattern LIMITS = Pattern.compile("(?m)^  limits: *\\[([^\\]]+)\\]");
+  private static final String ENTRY = "- version:";
 
   private final String head;
   private final String changes;
@@ -54,12 +53,18 @@ final class NextVersion {
         RuleFiles.HEAD, raised, VersionNotes.FILE, begun ? named(rule) : entry(rule, today));
   }
 
+  /** The newest entry with the rule and its limit among those it names. */
   private String named(StarterText rule) {
-    int end = changes.indexOf("\n- version:", 1);
+    int end = changes.indexOf("\n" + ENTRY, changes.indexOf(ENTRY) + 1);
     String newest = end < 0 ? changes : changes.substring(0, end);
-    String with = RULES.matcher(newest).replaceFirst("  rules: [$1, " + rule.id() + "]");
-    return LIMITS.matcher(with).replaceFirst("  limits: [$1, " + rule.limitId() + "]")
-        + changes.substring(newest.length());
+    String with = listed(listed(newest, "rules", rule.id()), "limits", rule.limitId());
+    return with + changes.substring(newest.length());
+  }
+
+  private static String listed(String entry, String key, String name) {
+    Matcher list = Pattern.compile("(?m)^  " + key + ": *\\[([^\\]]*)\\]").matcher(entry);
+    return list.replaceFirst(
+        found -> "  " + key + ": [" + (found.group(1).isBlank() ? "" : "$1, ") + name + "]");
   }
 
   private String entry(StarterText rule, LocalDate today) {
@@ -79,7 +84,7 @@ final class NextVersion {
             rule.id(),
             rule.id(),
             rule.limitId());
-    int first = Math.max(0, changes.indexOf("- version:"));
+    int first = Math.max(0, changes.indexOf(ENTRY));
     return changes.substring(0, first) + entry + changes.substring(first);
   }
 }
