@@ -8,6 +8,7 @@ import hornbook.cli.base.Surroundings;
 import hornbook.cli.base.Task;
 import hornbook.cli.option.CasesOption;
 import hornbook.cli.option.OutputOption;
+import hornbook.cli.option.PdfOption;
 import hornbook.cli.option.RulesOption;
 import hornbook.cli.option.UnitsOption;
 import hornbook.report.handbook.Handbook;
@@ -22,16 +23,21 @@ import java.util.Map;
 final class RulesHandbookCommand extends Task {
   private enum Form {
     HTML,
+    PDF,
     MARKDOWN
   }
 
   private final ArgumentValue<Form> form =
       arguments.word(
-          Form.class, Form.HTML, "a page for the browser and the printer, or Markdown", "--format");
+          Form.class,
+          Form.HTML,
+          "a page for the browser and the printer, a PDF, or Markdown",
+          "--format");
   private final UnitsOption units = new UnitsOption(arguments);
   private final RulesOption rules = new RulesOption(arguments);
   private final CasesOption cases = new CasesOption(arguments);
   private final OutputOption output = new OutputOption(arguments);
+  private final PdfOption pdf = new PdfOption(arguments, output);
 
   public RulesHandbookCommand(Surroundings surroundings) {
     super(
@@ -41,6 +47,7 @@ final class RulesHandbookCommand extends Task {
         "",
         "Examples:",
         "  hornbook rules handbook --output handbook.html",
+        "  hornbook rules handbook --format pdf --output handbook.pdf",
         "  hornbook rules handbook --format markdown --output handbook.md",
         "  hornbook rules handbook --practice yard.yaml -o our-handbook.html",
         "");
@@ -49,13 +56,14 @@ final class RulesHandbookCommand extends Task {
   @Override
   public ExitCode run() {
     LoadedRules loaded = rules.of(surroundings).loaded();
+    pdf.only(form.value() == Form.PDF);
     Map<String, FiredCase> fired = fired(loaded);
-    output.deliver(
-        switch (form.value()) {
-          case HTML -> Handbook.html(loaded.book(), fired, units.units());
-          case MARKDOWN -> Handbook.markdown(loaded.book(), fired, units.units());
-        },
-        surroundings);
+    switch (form.value()) {
+      case HTML -> output.deliver(Handbook.html(loaded.book(), fired, units.units()), surroundings);
+      case PDF -> pdf.deliver(Handbook.html(loaded.book(), fired, units.units()), surroundings);
+      case MARKDOWN ->
+          output.deliver(Handbook.markdown(loaded.book(), fired, units.units()), surroundings);
+    }
     return ExitCode.DONE;
   }
 

@@ -9,6 +9,7 @@ import hornbook.cli.base.Task;
 import hornbook.cli.file.FaultsFound;
 import hornbook.cli.file.InputFile;
 import hornbook.cli.option.OutputOption;
+import hornbook.cli.option.PdfOption;
 import hornbook.cli.option.RulesOption;
 import hornbook.report.rules.ReviewPage;
 import hornbook.report.rules.ReviewText;
@@ -26,6 +27,7 @@ final class RulesReviewCommand extends Task {
   private enum Form {
     CSV,
     HTML,
+    PDF,
     MARKDOWN
   }
 
@@ -33,13 +35,17 @@ final class RulesReviewCommand extends Task {
 
   private final ArgumentValue<Form> form =
       arguments.word(
-          Form.class, Form.CSV, "for a spreadsheet, a page to print, or Markdown", "--format");
+          Form.class,
+          Form.CSV,
+          "for a spreadsheet, a page to print, a PDF, or Markdown",
+          "--format");
   private final ArgumentValue<Boolean> reading =
       arguments.flag("--read", "read filled questionnaires (CSV); nothing is changed");
   private final ArgumentValue<List<String>> files =
       arguments.operands("FILE", "0..*", "filled questionnaires, with --read");
   private final RulesOption rules = new RulesOption(arguments);
   private final OutputOption output = new OutputOption(arguments);
+  private final PdfOption pdf = new PdfOption(arguments, output);
 
   public RulesReviewCommand(Surroundings surroundings) {
     super(
@@ -64,14 +70,20 @@ final class RulesReviewCommand extends Task {
     }
     output.spare(files.value());
     Rulebook book = rules.of(surroundings).book();
-    output.deliver(reading.value() ? answered(book) : blank(book), surroundings);
+    boolean paper = form.value() == Form.PDF && !reading.value();
+    pdf.only(paper);
+    if (paper) {
+      pdf.deliver(blank(book), surroundings);
+    } else {
+      output.deliver(reading.value() ? answered(book) : blank(book), surroundings);
+    }
     return ExitCode.DONE;
   }
 
   private String blank(Rulebook book) {
     return switch (form.value()) {
       case CSV -> ReviewSheet.blank(book);
-      case HTML -> ReviewPage.html(book);
+      case HTML, PDF -> ReviewPage.html(book);
       case MARKDOWN -> ReviewPage.markdown(book);
     };
   }

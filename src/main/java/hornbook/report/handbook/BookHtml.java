@@ -52,7 +52,8 @@ final class BookHtml {
       page.close("section").line();
     }
     page.close("main").line();
-    return page.close("body").line().close("html").line().toString();
+    PageFrame.end(page);
+    return page.toString();
   }
 
   private void block(Block block) {

@@ -39,6 +39,7 @@ final class PaperHtml {
     Document page = parsed(html);
     Element screen = (Element) page.getElementsByTagName("style").item(0);
     screen.setTextContent(style());
+    Outline.of(page);
     NodeList drawings = page.getElementsByTagName("svg");
     for (int i = 0; i < drawings.getLength(); i++) {
       describe((Element) drawings.item(i));

@@ -3,6 +3,7 @@ package hornbook.report.rules;
 import hornbook.assessment.quantity.Units;
 import hornbook.report.advice.AdviceMarkdown;
 import hornbook.report.page.Markup;
+import hornbook.report.page.PageFrame;
 import hornbook.report.words.Citations;
 import hornbook.report.words.Phrases;
 import hornbook.report.words.RuleWords;
@@ -17,6 +18,19 @@ import java.util.List;
 /** The questionnaire on the limits as a page to print and fill in by hand. */
 public final class ReviewPage {
   private static final String TITLE = "Hornbook: limits to be looked over by the trade";
+
+  private static final String SCREEN = "body { font: 10pt sans-serif; }\n";
+
+  /** Room to write in, on a screen and on paper alike. */
+  private static final String TABLE =
+      """
+      table { border-collapse: collapse; width: 100%; }
+      td, th { border: 1px solid #666; padding: .3em; text-align: left; vertical-align: top; }
+      td:nth-child(n+4) { min-width: 5em; }
+      td:last-child { width: 24%; }
+      tr { break-inside: avoid; }
+      thead { display: table-header-group; }
+      """;
 
   private static final List<String> ASKED =
       List.of(
@@ -70,14 +84,7 @@ public final class ReviewPage {
 
   private String html() {
     Markup page = new Markup();
-    page.raw("<!DOCTYPE html>\n").open("html", "lang", "en-GB").line().open("head").line();
-    page.open("meta", "charset", "utf-8").element("title", TITLE).open("style");
-    page.raw(
-        "body{font-family:sans-serif;font-size:10pt}table{border-collapse:collapse;width:100%}");
-    page.raw("td,th{border:1px solid #666;padding:.3em;text-align:left;vertical-align:top}");
-    page.raw(
-        "td:nth-child(n+4){min-width:5em}td:last-child{width:24%}tr{break-inside:avoid}thead{display:table-header-group}");
-    page.close("style").line().close("head").line().open("body").line();
+    PageFrame.begin(page, TITLE, List.of(SCREEN, TABLE));
     page.element("h1", TITLE).line();
     ASKED.forEach(line -> page.element("p", line).line());
     Basis basis = null;
@@ -88,7 +95,7 @@ public final class ReviewPage {
         }
         basis = row.limit().basis();
         page.element("h2", "Basis: " + basis.word()).line().open("table").open("thead").open("tr");
-        HEAD.forEach(cell -> page.element("th", cell));
+        HEAD.forEach(cell -> page.element("th", cell, "scope", "col"));
         page.close("tr").close("thead").open("tbody").line();
       }
       page.open("tr");
@@ -96,7 +103,8 @@ public final class ReviewPage {
       page.close("tr").line();
     }
     page.close("tbody").close("table").line();
-    return page.close("body").line().close("html").line().toString();
+    PageFrame.end(page);
+    return page.toString();
   }
 
   private List<String> cells(ReviewRow row) {
