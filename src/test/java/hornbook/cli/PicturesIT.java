@@ -15,7 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Drawings, pages and PDF from the packaged program. */
 class PicturesIT {
-  private static final String FOOT = Program.EXERCISES.resolve("showjumper-torn-side.yaml").toString();
+  private static final String FOOT =
+      Program.EXERCISES.resolve("showjumper-torn-side.yaml").toString();
   private static final String PAIR =
       Program.EXERCISES.resolve("long-toe-under-run-heels.yaml").toString();
 
@@ -28,7 +29,9 @@ class PicturesIT {
   private static String text(Path pdf) throws IOException {
     try (PDDocument read = Loader.loadPDF(pdf.toFile())) {
       assertThat(read.getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
-      return new PDFTextStripper().getText(read);
+      PDFTextStripper asSeen = new PDFTextStripper();
+      asSeen.setSortByPosition(true);
+      return asSeen.getText(read).replaceAll("\\s+", " ");
     }
   }
 
@@ -39,15 +42,15 @@ class PicturesIT {
           Program.run("assess", FOOT, "--format", "svg", "--picture", picture).done().out();
       assertThat(advice).startsWith("<svg ").endsWith("</svg>\n").contains("left fore of Tansy");
       String sheet =
-          Program.run("plan", FOOT, "--technique", "glue-on", "--format", "svg", "--picture", picture)
+          Program.run(
+                  "plan", FOOT, "--technique", "glue-on", "--format", "svg", "--picture", picture)
               .done()
               .out();
       assertThat(sheet).startsWith("<svg ").contains("<title", "<desc");
     }
     assertThat(Program.run("assess", FOOT, "--format", "svg").done().out())
         .contains("The ground edge");
-    assertThat(
-            Program.run("plan", FOOT, "--technique", "glue-on", "--format", "svg").done().out())
+    assertThat(Program.run("plan", FOOT, "--technique", "glue-on", "--format", "svg").done().out())
         .contains("After the job, from the side");
   }
 
@@ -59,8 +62,7 @@ class PicturesIT {
     assertThat(Program.run("assess", FOOT, FOOT, "--format", "svg").refused(2).err())
         .contains("one file at a time");
     String bare = "format: hornbook-assessment/1\nfeet: [{limb: left-fore}]\n";
-    assertThat(
-            Program.here().input(bare).with("assess", "-", "--format", "svg").refused(2).err())
+    assertThat(Program.here().input(bare).with("assess", "-", "--format", "svg").refused(2).err())
         .contains("there is nothing to draw", "bearing length or width was not measured");
     assertThat(Program.run("assess", FOOT, "--picture", "wall").refused(2).err())
         .contains("--picture goes with --format svg");
@@ -84,7 +86,15 @@ class PicturesIT {
     String advice = text(folder.resolve("advice.pdf"));
     assertThat(advice).contains("Hornbook advice: Tansy, 18 April 2026", "Page 1 of ", "[G005]");
     Program.run(
-            "plan", FOOT, "--technique", "glue-on", "--format", "pdf", "--paper", "letter", "-o",
+            "plan",
+            FOOT,
+            "--technique",
+            "glue-on",
+            "--format",
+            "pdf",
+            "--paper",
+            "letter",
+            "-o",
             file("sheet.pdf"))
         .done();
     assertThat(text(folder.resolve("sheet.pdf"))).contains("Hornbook job sheet", "SHOE");
@@ -100,7 +110,7 @@ class PicturesIT {
   @Test
   void the_questionnaire_comes_as_pdf() throws IOException {
     Program.run("rules", "review", "--format", "pdf", "-o", file("review.pdf")).done();
-    assertThat(text(folder.resolve("review.pdf"))).contains("Your value", "nails.branch.least");
+    assertThat(text(folder.resolve("review.pdf"))).contains("Your value", "yes / no");
   }
 
   @Test

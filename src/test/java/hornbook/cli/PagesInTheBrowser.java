@@ -1,0 +1,117 @@
+package hornbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The pages in a browser, held to a validator of HTML and a checker of accessibility, on a
+ * telephone, a desk and two papers, by day and by night. Needs Node and Chromium: run by {@code mvn
+ * -Ppages verify}. Screenshots are left in {@code target/pages/seen}.
+ */
+class PagesInTheBrowser {
+  private static final Path TOOLS = Path.of("src/test/pages");
+  private static final Path PAGES = Path.of(System.getProperty("hornbook.pages"));
+  private static final String BROWSER = System.getProperty("hornbook.browser");
+
+  /** What a run of another program said, and how it ended. */
+  private record Ended(int code, String said) {}
+
+  private static Ended run(String... command) throws IOException, InterruptedException {
+    Process process =
+        new ProcessBuilder(command).directory(PAGES.toFile()).redirectErrorStream(true).start();
+    process.getOutputStream().close();
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    return new Ended(process.waitFor(), said);
+  }
+
+  @BeforeAll
+  static void tools() throws Exception {
+    Files.createDirectories(PAGES);
+    try (Stream<Path> files = Files.list(TOOLS)) {
+      for (Path file : files.toList()) {
+        Files.copy(file, PAGES.resolve(file.getFileName()), StandardCopyOption.REPLACE_EXISTING);
+      }
+    }
+    Ended installed = run("npm", "ci", "--no-audit", "--no-fund", "--ignore-scripts");
+    assertThat(installed.code()).as(installed.said()).isZero();
+  }
+
+  private static Path folder(String name) throws IOException {
+    Path folder = PAGES.resolve(name);
+    if (Files.exists(folder)) {
+      try (Stream<Path> old = Files.list(folder)) {
+        for (Path file : old.toList()) {
+          Files.delete(file);
+        }
+      }
+    }
+    return Files.createDirectories(folder);
+  }
+
+  private static void page(Path folder, String name, String... command) {
+    String[] all =
+        Stream.concat(Stream.of(command), Stream.of("--format", "html")).toArray(String[]::new);
+    Program.Run run = Program.run(all);
+    assertThat(run.out()).as(name + ": " + run.err()).startsWith("<!DOCTYPE html>");
+    Written.file(folder, name + ".html", run.out());
+  }
+
+  private static String exercise(String name) {
+    return Program.EXERCISES.resolve(name + ".yaml").toString();
+  }
+
+  @Test
+  void every_page_is_valid_and_open_to_everybody_and_fits() throws Exception {
+    Path seen = folder("seen");
+    for (String name :
+        List.of(
+            "showjumper-torn-side",
+            "quarter-crack-that-bleeds",
+            "long-toe-under-run-heels",
+            "half-seen-foot")) {
+      page(seen, "assess-" + name, "assess", exercise(name));
+    }
+    page(seen, "assess-inches", "assess", exercise("heavy-horse-torn-hind"), "--units", "inch");
+    for (String technique : List.of("nail-on-adapted", "glue-on", "cast-wrap", "prosthetic-wall")) {
+      page(
+          seen,
+          "plan-" + technique,
+          "plan",
+          exercise("racehorse-both-sides-broken"),
+          "--technique",
+          technique,
+          "--despite",
+          "to see the <page>");
+    }
+    page(seen, "plan-vet-first", "plan", exercise("nail-in-the-frog"), "--technique", "nail-on");
+    Ended checked = run("node", "check.mjs", BROWSER, seen.toString());
+    assertThat(checked.code()).as(checked.said()).isZero();
+    assertThat(checked.said()).contains("10 pages, 6 views each, 0 faults");
+  }
+
+  @Test
+  void the_check_finds_what_is_wrong() throws Exception {
+    Path wrong = folder("wrong");
+    String page = Program.run("assess", exercise("foal-trim"), "--format", "html").done().out();
+    Written.file(
+        wrong,
+        "wrong.html",
+        page.replace(
+            "</main>",
+            "<p id=\"twice\"></p><p id=\"twice\" style=\"color:#ccc\">pale</p><img"
+                + " src=\"data:,\"/><pre style=\"width: 2000px\">wide</pre></main>"));
+    Ended checked = run("node", "check.mjs", BROWSER, wrong.toString());
+    assertThat(checked.code()).isEqualTo(1);
+    assertThat(checked.said())
+        .contains("no-dup-id", "no-inline-style", "color-contrast", "image-alt", "wide in 390");
+  }
+}
