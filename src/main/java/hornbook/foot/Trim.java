@@ -23,7 +23,7 @@ public record Trim(double mm, Known known) {
   public enum Known {
     /** The farrier said so. */
     SAID,
-    /** Slow growth over the days since the foot was shod. */
+    /** Mean growth over the days since the foot was shod. */
     GROWN,
     /** Neither: what a trim usually takes. */
     USUAL
@@ -36,7 +36,7 @@ public record Trim(double mm, Known known) {
     }
     boolean shod = foot.shoeing() != null && foot.shoeing() != Shoeing.UNSHOD;
     if (shod && visit.shodDaysAgo() != null) {
-      double grown = growth.slow() * visit.shodDaysAgo() / DAYS_IN_A_MONTH;
+      double grown = growth.mean() * visit.shodDaysAgo() / DAYS_IN_A_MONTH;
       return new Trim(Math.min(limits.most(), grown), Known.GROWN);
     }
     return new Trim(limits.usual(), Known.USUAL);

@@ -1,6 +1,7 @@
 package hornbook.rulebook;
 
 import hornbook.assessment.word.Word;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -238,6 +239,37 @@ public enum ReadingKind {
   /** The fields that have to be known for the reading to be. */
   public List<String> fields() {
     return fields;
+  }
+
+  /** The number of that name; null when a rule reads a field of the assessment by it. */
+  public static ReadingKind of(String id) {
+    for (ReadingKind kind : values()) {
+      if (kind.id.equals(id)) {
+        return kind;
+      }
+    }
+    return null;
+  }
+
+  /** How the ids of the limits begin without which it would be another number. */
+  public List<String> computedWith() {
+    List<String> with = new ArrayList<>();
+    if (fields.contains("foot.wall")) {
+      with.addAll(List.of("outline.", "trim.", "growth.mean"));
+    }
+    if (name().startsWith("NAIL") || this == THINNEST_SOUND_WALL) {
+      with.add("nails.");
+    }
+    if (name().startsWith("NAIL") || name().startsWith("STRONG") || this == LOSS_BEHIND) {
+      with.add("wall.");
+    }
+    if (this == TALL_LOSS_SHARE) {
+      with.add("loss.");
+    }
+    if (this == TOE_LENGTH_OVER_USUAL) {
+      with.add("toe.");
+    }
+    return with;
   }
 
   /** Whether it can lie below zero. */

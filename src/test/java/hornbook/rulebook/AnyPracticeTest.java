@@ -41,8 +41,9 @@ class AnyPracticeTest {
       double far = bounds.least() + (bounds.most() - bounds.least()) * random.nextDouble();
       double value = limit.step() == 1 ? Math.rint(mild ? near : far) : mild ? near : far;
       boolean safer =
-          limit.safer() == Limit.Safer.NEITHER
-              || (limit.safer() == Limit.Safer.UP) == (value > limit.value());
+          limit.safer() == Limit.Safer.NEITHER && !limit.computing()
+              || limit.safer() != Limit.Safer.NEITHER
+                  && (limit.safer() == Limit.Safer.UP) == (value > limit.value());
       boolean free = safer || !ReferralLimits.of(Shipped.BOOK).contains(id);
       boolean within = value >= bounds.least() && value <= bounds.most();
       if (free && within && value != limit.value() && random.nextInt(4) == 0) {

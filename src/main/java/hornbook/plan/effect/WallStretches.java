@@ -96,7 +96,7 @@ public final class WallStretches {
               && outline.edgeToWidest() < one.to();
       boolean flared = one.state() == WallState.FLARED || one.flare() != null && one.flare() > 0;
       if (there && flared) {
-        Figure flare = draft.given().flare(one);
+        Figure flare = flareOff(one);
         sum += flare.value();
         formula.append(formula.isEmpty() ? "{" : " + {").append(one.side().word()).append("}");
         parts.and(one.side().word(), flare);
@@ -105,6 +105,20 @@ public final class WallStretches {
     return parts.all().isEmpty()
         ? null
         : Figure.reckoned("flares at the widest part", sum, "mm", formula.toString(), parts);
+  }
+
+  /** What of a flare comes off at one trim: the wall keeps what a nail needs. */
+  public Figure flareOff(WallStretch one) {
+    Figure flare = draft.given().flare(one);
+    Figure thickness = draft.given().thickness(one);
+    Figure least = draft.limit("nails.wall.least");
+    double spare = Math.max(0, thickness.value() - least.value());
+    return Figure.reckoned(
+        "flare to come off at this trim",
+        Math.min(flare.value(), spare),
+        "mm",
+        "flare {flare}, but no more than wall {thickness} - {least}",
+        FormulaParts.of("flare", flare).and("thickness", thickness).and("least", least));
   }
 
   private Figure unmapped() {

@@ -6,6 +6,7 @@ import hornbook.assessment.WallStretch;
 import hornbook.assessment.word.Shoeing;
 import hornbook.foot.BuildDepth;
 import hornbook.foot.shape.SideProfile;
+import hornbook.plan.effect.WallStretches;
 import hornbook.plan.figure.Figure;
 import hornbook.plan.figure.FormulaParts;
 import hornbook.plan.figure.Placeholder;
@@ -99,20 +100,24 @@ public final class Dressing {
     }
   }
 
+  /** No more than the wall can spare: a flare wider than that comes back over several trims. */
   private void flare(WallStretch stretch, Placeholder place) {
     Figure flare = given.flare(stretch);
-    draft.say(DRESS, "dress.flare", Placeholders.of("place", place).and("flare", flare));
-    Figure thickness = given.thickness(stretch);
-    Figure left =
-        Figure.reckoned(
-            "wall left at the ground when the flare is off",
-            thickness.value() - flare.value(),
-            "mm",
-            "wall {thickness} - flare {flare}",
-            FormulaParts.of("thickness", thickness).and("flare", flare));
+    Figure off = new WallStretches(draft).flareOff(stretch);
+    if (!draft.known(off)) {
+      return;
+    }
     Figure least = draft.limit("nails.wall.least");
-    if (draft.known(left) && left.value() < least.value()) {
-      draft.say(DRESS, "dress.flare-thin", Placeholders.of("left", left).and("least", least));
+    Placeholders holes =
+        Placeholders.of("place", place)
+            .and("flare", flare)
+            .and("off", off)
+            .and("least", least)
+            .and("thickness", given.thickness(stretch));
+    if (off.value() == 0) {
+      draft.say(DRESS, "dress.flare-none", holes);
+    } else {
+      draft.say(DRESS, off.value() < flare.value() ? "dress.flare-part" : "dress.flare", holes);
     }
   }
 

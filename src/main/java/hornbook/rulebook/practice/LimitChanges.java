@@ -91,9 +91,22 @@ final class LimitChanges {
     LimitChange change = new LimitChange(before, moved(before, value, reason), reason);
     if (change.lessSafe()) {
       lessSafe(keys, change);
+    } else if (eitherWay(before)) {
+      keys.refuse(
+          "value",
+          "a move of " + before.id() + ", which may take a call for the vet away either way",
+          "the value it has, " + amount(before) + ": measure the foot instead",
+          null);
     }
     made.add(change);
     entries.add(keys);
+  }
+
+  /** What the computing assumes where nobody measured, with no side that is always the safer. */
+  private boolean eitherWay(Limit limit) {
+    return limit.computing()
+        && limit.safer() == Limit.Safer.NEITHER
+        && referring.contains(limit.id());
   }
 
   /** Refuses changes that leave limits out of the order the computing needs. */

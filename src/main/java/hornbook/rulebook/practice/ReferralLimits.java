@@ -1,12 +1,15 @@
 package hornbook.rulebook.practice;
 
 import hornbook.rulebook.Condition;
+import hornbook.rulebook.ReadingKind;
 import hornbook.rulebook.RuleConclusion;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.fact.Limit;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -30,7 +33,9 @@ public final class ReferralLimits {
       if (seen.add(rule.id())) {
         rule.limits().forEach(limits::add);
         for (Condition condition : rule.conditions()) {
-          if (condition instanceof Condition.OfFinding finding) {
+          if (condition instanceof Condition.OfReading reading) {
+            computedWith(book, reading.what(), limits);
+          } else if (condition instanceof Condition.OfFinding finding) {
             makers(book, finding.what(), open);
           } else if (condition instanceof Condition.OfSeen seenWord
               && seenWord.what().equals("age")) {
@@ -40,6 +45,16 @@ public final class ReferralLimits {
       }
     }
     return limits;
+  }
+
+  /** Those of the computing that a number is worked out with: moved, they move the number. */
+  private static void computedWith(Rulebook book, String reading, Set<String> limits) {
+    ReadingKind kind = ReadingKind.of(reading);
+    for (Limit limit : kind == null ? List.<Limit>of() : book.limits()) {
+      if (limit.computing() && kind.computedWith().stream().anyMatch(limit.id()::startsWith)) {
+        limits.add(limit.id());
+      }
+    }
   }
 
   private static void makers(Rulebook book, String finding, Deque<RuleEntry> open) {
