@@ -40,6 +40,9 @@ public final class Dressing {
   public void write() {
     oldShoe();
     draft.say(DRESS, "dress.clean");
+    if (draft.found("trims-away")) {
+      draft.say(DRESS, "dress.trim");
+    }
     List<WallStretch> wall = draft.assessed().wall();
     if (wall == null) {
       draft.ask(given.path("wall"), "what dead horn and flare come off");
