@@ -123,7 +123,7 @@ class PlanReportTest {
 
   @Test
   void whatMakesTheSheetAskForTheVetStandsFirst() throws IOException {
-    Advice advice = Jobs.exercise("showjumper-torn-side", "feet[0].lameness=3");
+    Advice advice = Jobs.exercise("showjumper-torn-side", "feet[0].lameness=4");
     String text =
         PlanText.render(Jobs.plan(advice, Technique.NAIL_ON_ADAPTED, PlanWishes.NONE), Units.MM);
     assertThat(text).contains("A VET DECIDES");
