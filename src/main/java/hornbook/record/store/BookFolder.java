@@ -38,7 +38,8 @@ public record BookFolder(Path root) {
 
   static final int HIGHEST = 999_999_999;
 
-  private static final Pattern NUMBER = Pattern.compile("0*([1-9]\\d{0,8})");
+  private static final int DIGITS = 6;
+  private static final int MOST_DIGITS = 9;
   private static final Pattern LAST_LINE =
       Pattern.compile("([0-9a-f]{64})  (\\d{6,9})/entry\\.json\n");
 
@@ -48,7 +49,7 @@ public record BookFolder(Path root) {
   /** Name of the folder of an entry: six digits, more where they are needed. */
   public static String name(int number) {
     String digits = Integer.toString(number);
-    return "0".repeat(Math.max(0, 6 - digits.length())) + digits;
+    return "0".repeat(Math.max(0, DIGITS - digits.length())) + digits;
   }
 
   /** The folder of an entry. */
@@ -57,7 +58,7 @@ public record BookFolder(Path root) {
   }
 
   public Path entryFile(int number) {
-    return entry(number).resolve(ENTRY);
+    return root.resolve(name(number) + "/" + ENTRY);
   }
 
   Path at(String name) {
@@ -66,12 +67,20 @@ public record BookFolder(Path root) {
 
   /** The number a name in the folder stands for; 0 for any other name. */
   static int number(String name) {
-    Matcher number = NUMBER.matcher(name);
-    if (!number.matches()) {
+    int length = name.length();
+    boolean filled = length == DIGITS || length > DIGITS && name.charAt(0) != '0';
+    if (!filled || length > MOST_DIGITS) {
       return 0;
     }
-    int value = Integer.parseInt(number.group(1));
-    return name(value).equals(name) ? value : 0;
+    int number = 0;
+    for (int i = 0; i < length; i++) {
+      char digit = name.charAt(i);
+      if (digit < '0' || digit > '9') {
+        return 0;
+      }
+      number = number * 10 + digit - '0';
+    }
+    return number;
   }
 
   /** All names in the folder of the book. */

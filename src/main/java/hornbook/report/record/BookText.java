@@ -33,8 +33,13 @@ public final class BookText {
               + "  "
               + padded(horse, NAME)
               + "  ";
-      LineWrap.lines(told(entry, corrected), WIDTH, start, " ".repeat(start.length()))
-          .forEach(line -> text.append(line).append('\n'));
+      String told = told(entry, corrected);
+      if (start.length() + told.length() <= WIDTH) {
+        text.append(start).append(told).append('\n');
+      } else {
+        LineWrap.lines(told, WIDTH, start, " ".repeat(start.length()))
+            .forEach(line -> text.append(line).append('\n'));
+      }
     }
     return text.toString();
   }
