@@ -90,9 +90,13 @@ class PagesInTheBrowser {
           "to see the <page>");
     }
     page(seen, "plan-vet-first", "plan", exercise("nail-in-the-frog"), "--technique", "nail-on");
+    String book = Files.createTempDirectory("book").resolve("book").toString();
+    Program.run(
+        "record", "add", exercise("showjumper-torn-side"), "--chose", "glue-on", "--book", book);
+    page(seen, "record-show", "record", "show", "1", "--book", book);
     Ended checked = run("node", "check.mjs", BROWSER, seen.toString());
     assertThat(checked.code()).as(checked.said()).isZero();
-    assertThat(checked.said()).contains("8 pages, 6 views each, 0 faults");
+    assertThat(checked.said()).contains("9 pages, 6 views each, 0 faults");
   }
 
   @Test
