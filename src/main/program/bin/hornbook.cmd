@@ -61,5 +61,8 @@ if %major% GEQ 25 (
 set "archive=%home%\lib\hornbook-%build%"
 set "quick="
 if exist "%archive%.%ending%" set quick="%use%=%archive%.%ending%"
-"%java%" %quick% "@%home%\lib\java.options" %HORNBOOK_JAVA_OPTIONS% -cp "%home%\lib\hornbook.jar" "-Dhornbook.home=%home%" hornbook.cli.Hornbook %*
+rem A stream of many assessments is worth compiling well for; one is not.
+set "options=java.options"
+if "%~1"=="batch" set "options=batch.options"
+"%java%" %quick% "@%home%\lib\%options%" %HORNBOOK_JAVA_OPTIONS% -cp "%home%\lib\hornbook.jar" "-Dhornbook.home=%home%" hornbook.cli.Hornbook %*
 exit /b %ERRORLEVEL%

@@ -6,6 +6,7 @@ import hornbook.cli.classroom.CritiqueCommand;
 import hornbook.cli.classroom.ExerciseCommand;
 import hornbook.cli.classroom.MarkCommand;
 import hornbook.cli.command.AssessCommand;
+import hornbook.cli.command.BatchCommand;
 import hornbook.cli.command.ConfidenceCommand;
 import hornbook.cli.command.ContrastCommand;
 import hornbook.cli.command.NewCommand;
@@ -27,6 +28,7 @@ final class Commands {
 
   static {
     ALL.put("assess", AssessCommand::new);
+    ALL.put("batch", BatchCommand::new);
     ALL.put("plan", PlanCommand::new);
     ALL.put("why", WhyCommand::why);
     ALL.put("why-not", WhyCommand::whyNot);
@@ -44,7 +46,9 @@ final class Commands {
 
   /** Those that cannot do without the rules, if what they are given is in order. */
   private static final Set<String> FIRING =
-      Set.of("assess", "plan", "why", "why-not", "contrast", "confidence", "critique", "mark");
+      Set.of(
+          "assess", "batch", "plan", "why", "why-not", "contrast", "confidence", "critique",
+          "mark");
 
   private Commands() {}
 

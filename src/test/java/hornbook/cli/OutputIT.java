@@ -52,6 +52,17 @@ class OutputIT {
   }
 
   @Test
+  void a_link_that_leads_nowhere_yet_leads_to_the_result() throws IOException {
+    Path target = folder.resolve("advice.txt");
+    Path link = Files.createSymbolicLink(folder.resolve("latest.txt"), Path.of("advice.txt"));
+    assessInto(link).done();
+    assertThat(link).isSymbolicLink();
+    assertThat(target).isRegularFile().isNotEmptyFile();
+    Path ring = Files.createSymbolicLink(folder.resolve("ring"), Path.of("ring"));
+    assertThat(assessInto(ring).refused(74).err()).contains("leads round in a ring");
+  }
+
+  @Test
   void a_file_keeps_its_permissions_and_a_link_stays_a_link() throws IOException {
     Path output = Files.writeString(folder.resolve("advice.txt"), "old");
     Set<PosixFilePermission> shared = PosixFilePermissions.fromString("rw-rw-r--");

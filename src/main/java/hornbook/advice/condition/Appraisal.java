@@ -53,6 +53,16 @@ public final class Appraisal {
     return appraisal.states;
   }
 
+  /** The states of some rules only. */
+  public static List<RuleState> of(Rulebook book, FactSheet sheet, List<RuleEntry> rules) {
+    Appraisal appraisal = new Appraisal(book, sheet);
+    List<RuleState> states = new ArrayList<>(rules.size());
+    for (RuleEntry rule : rules) {
+      states.add(appraisal.state(rule));
+    }
+    return states;
+  }
+
   private RuleState state(RuleEntry rule) {
     RuleState known = states.get(rule.id());
     if (known != null) {

@@ -56,6 +56,13 @@ public final class Advisor {
   /** Laid out only where a horse has several feet to compare. */
   private OtherFeet otherFeet;
 
+  /** What is made of all that was not looked at. */
+  private enum Asking {
+    EVERYTHING,
+    WHETHER_PROVISIONAL,
+    NOTHING
+  }
+
   public Advisor(LoadedRules rules) {
     this.book = rules.book();
     this.engine = new RuleEngine(rules);
@@ -68,7 +75,7 @@ public final class Advisor {
 
   /** Advises on every foot of the assessment. */
   public Advice advise(Assessment assessment) {
-    return advise(assessment, true);
+    return advise(assessment, Asking.EVERYTHING);
   }
 
   /**
@@ -76,7 +83,15 @@ public final class Advisor {
    * verdicts.
    */
   public Advice judge(Assessment assessment) {
-    return advise(assessment, false);
+    return advise(assessment, Asking.NOTHING);
+  }
+
+  /**
+   * The same without the questions, but it is told whether the advice is provisional: for whoever
+   * wants the verdicts and is told the truth about them.
+   */
+  public Advice brief(Assessment assessment) {
+    return advise(assessment, Asking.WHETHER_PROVISIONAL);
   }
 
   /** Everything known of the foot at this place, as the rules meet it. */
@@ -101,23 +116,27 @@ public final class Advisor {
 
   /** The advice on the foot at this place from its sheet, without the questions. */
   public FootAdvice judge(Assessment assessment, int foot, FactSheet sheet) {
-    return adviseFoot(assessment, foot, sheet, false);
+    return adviseFoot(assessment, foot, sheet, engine.ready(List.of(sheet)), Asking.NOTHING);
   }
 
-  private Advice advise(Assessment assessment, boolean asking) {
+  private Advice advise(Assessment assessment, Asking asking) {
     List<FootAdvice> feet = new ArrayList<>();
     List<FactSheet> laidOut = sheets(assessment);
+    RuleEngine.Ready rules = engine.ready(laidOut);
     for (int index = 0; index < laidOut.size(); index++) {
-      feet.add(adviseFoot(assessment, index, laidOut.get(index), asking));
+      feet.add(adviseFoot(assessment, index, laidOut.get(index), rules, asking));
     }
     return new Advice(book, assessment, List.copyOf(feet));
   }
 
-  private FootAdvice adviseFoot(Assessment assessment, int index, FactSheet sheet, boolean asking) {
+  private FootAdvice adviseFoot(
+      Assessment assessment, int index, FactSheet sheet, RuleEngine.Ready rules, Asking asking) {
     // Asked before the engine is: on a cold start it is still laying out the rules.
     List<Question> questions =
-        asking ? Questions.of(book, sheet, assessment.visit().vet()) : List.of();
-    List<FiredRule> firings = firstOfEachRule(engine.fire(sheet.facts()));
+        asking == Asking.EVERYTHING
+            ? Questions.of(book, sheet, assessment.visit().vet())
+            : List.of();
+    List<FiredRule> firings = firstOfEachRule(rules.fire(sheet));
     WeakestBasis ground = new WeakestBasis(book, firings);
     List<ReferralGiven> referrals = referrals(firings, ground);
     Urgency urgency = referrals.isEmpty() ? null : referrals.get(0).urgency();
@@ -133,7 +152,9 @@ public final class Advisor {
     return new FootAdvice(
         assessment.feet().get(index).limb(),
         index,
-        questions.stream().anyMatch(Question::provisional),
+        asking == Asking.WHETHER_PROVISIONAL
+            ? Questions.provisional(book, sheet)
+            : questions.stream().anyMatch(Question::provisional),
         MeasureNames.of(sheet, findings),
         findings,
         referrals,

@@ -1,30 +1,81 @@
 package hornbook.advice.engine;
 
 import hornbook.advice.FiredRule;
+import hornbook.advice.fact.FactSheet;
 import hornbook.rulebook.fact.CitedFact;
 import hornbook.rulebook.fact.Conclusion;
+import hornbook.rulebook.fact.Limit;
 import hornbook.rulebook.load.LoadedRules;
+import hornbook.rulebook.network.RuleNetworks;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import org.kie.api.KieBase;
 import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
 import org.kie.api.event.rule.ObjectInsertedEvent;
 import org.kie.api.runtime.KieSession;
 
-/** Fires the compiled rules over the facts of one foot. Safe to use from several threads. */
+/** Fires the rules over the facts of a foot. Safe to use from several threads. */
 final class RuleEngine {
   /** More firings than any foot can cause: meeting it means a rule feeds itself. */
   private static final int MOST_FIRINGS = 10_000;
 
-  private final LoadedRules rules;
+  private final KieBase compiled;
+  private final RuleNetworks networks;
 
   RuleEngine(LoadedRules rules) {
-    this.rules = rules;
+    this.compiled = rules.compiled();
+    this.networks = new RuleNetworks(rules.book().rules().values());
   }
 
-  /** Every firing, in an order that does not hang on the engine's. */
-  List<FiredRule> fire(Iterable<? extends CitedFact> facts) {
+  /** Rules that are ready to fire on certain feet, or soon will be. */
+  interface Ready {
+    /** Every firing on one of the feet, in an order that does not hang on the engine's. */
+    List<FiredRule> fire(FactSheet sheet);
+  }
+
+  /** Has the rules made ready for these feet. */
+  Ready ready(List<FactSheet> sheets) {
+    if (compiled != null) {
+      return sheet -> ordered(fireCompiled(sheet.facts()));
+    }
+    Map<Map<String, Limit>, RuleNetworks.Ready> ready = new IdentityHashMap<>();
+    for (FactSheet sheet : sheets) {
+      Map<String, Limit> limits = sheet.limits();
+      if (!ready.containsKey(limits)) {
+        ready.put(limits, networks.ready(() -> facts(sheets, limits), limits));
+      }
+    }
+    return sheet -> {
+      List<FiredRule> firings = new ArrayList<>();
+      ready
+          .get(sheet.limits())
+          .fire(sheet.observed())
+          .forEach(one -> firings.add(new FiredRule(one.rule(), one.conclusion())));
+      return ordered(firings);
+    };
+  }
+
+  private static Collection<CitedFact> facts(List<FactSheet> sheets, Map<String, Limit> limits) {
+    List<CitedFact> facts = new ArrayList<>();
+    for (FactSheet sheet : sheets) {
+      if (sheet.limits() == limits) {
+        facts.addAll(sheet.observed());
+      }
+    }
+    return facts;
+  }
+
+  private static List<FiredRule> ordered(List<FiredRule> firings) {
+    firings.sort(new FiringOrder());
+    return firings;
+  }
+
+  private List<FiredRule> fireCompiled(Iterable<? extends CitedFact> facts) {
     List<FiredRule> firings = new ArrayList<>();
-    KieSession session = rules.rules().newKieSession();
+    KieSession session = compiled.newKieSession();
     try {
       session.addEventListener(new Recorder(firings));
       for (CitedFact fact : facts) {
@@ -36,7 +87,6 @@ final class RuleEngine {
     } finally {
       session.dispose();
     }
-    firings.sort(new FiringOrder());
     return firings;
   }
 

@@ -38,10 +38,16 @@ public record FactSheet(
     return new FactSheet(seen, readings, cracks, wall, limits, bound, other, unknown);
   }
 
-  /** All facts, for the engine. */
+  /** All facts, the limits among them. */
   public Collection<CitedFact> facts() {
-    List<CitedFact> facts = new ArrayList<>(bound.size() + 64);
-    facts.addAll(bound);
+    List<CitedFact> facts = new ArrayList<>(bound);
+    facts.addAll(observed());
+    return facts;
+  }
+
+  /** What is known of the foot itself. */
+  public List<CitedFact> observed() {
+    List<CitedFact> facts = new ArrayList<>(64);
     seen.values().forEach(facts::addAll);
     facts.addAll(readings.values());
     if (cracks != null) {

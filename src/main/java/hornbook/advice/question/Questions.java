@@ -10,11 +10,13 @@ import hornbook.advice.fact.Truth;
 import hornbook.assessment.VetRole;
 import hornbook.rulebook.NamedOption;
 import hornbook.rulebook.RuleConclusion;
+import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Urgency;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -67,6 +69,42 @@ public final class Questions {
                 .thenComparing(one -> one.field))
         .map(Open::question)
         .toList();
+  }
+
+  /**
+   * Whether some question is open that could bring a call for the vet now or today: what {@link
+   * Question#provisional()} says of some question, without working out the questions.
+   */
+  public static boolean provisional(Rulebook book, FactSheet sheet) {
+    Map<String, Urgency> told = new HashMap<>();
+    List<RuleState> open = new ArrayList<>();
+    for (RuleState state : Appraisal.of(book, sheet, urgent(book))) {
+      RuleConclusion.Refers refers = (RuleConclusion.Refers) state.rule().outcome();
+      if (state.truth() == Truth.TRUE) {
+        told.merge(refers.id(), refers.urgency(), (a, b) -> a.compareTo(b) <= 0 ? a : b);
+      } else if (state.truth() == Truth.UNKNOWN && state.unseen().findAny().isPresent()) {
+        open.add(state);
+      }
+    }
+    for (RuleState state : open) {
+      RuleConclusion.Refers refers = (RuleConclusion.Refers) state.rule().outcome();
+      Urgency already = told.get(refers.id());
+      if (already == null || refers.urgency().compareTo(already) < 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static List<RuleEntry> urgent(Rulebook book) {
+    List<RuleEntry> urgent = new ArrayList<>();
+    for (RuleEntry rule : book.rules().values()) {
+      if (rule.outcome() instanceof RuleConclusion.Refers refers
+          && refers.urgency().compareTo(Urgency.TODAY) <= 0) {
+        urgent.add(rule);
+      }
+    }
+    return urgent;
   }
 
   /** Where the vet may be needed now, it counts whether one has the case in hand already. */

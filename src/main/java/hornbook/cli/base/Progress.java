@@ -30,6 +30,11 @@ public final class Progress {
     return new Progress(shown ? surroundings.err() : null, all, System.nanoTime());
   }
 
+  /** The same, where it may be shown; where nobody can know how much there is, none is. */
+  public static Progress of(Surroundings surroundings, long all, boolean shown) {
+    return shown && all > 0 ? of(surroundings, all) : new Progress(null, 1, System.nanoTime());
+  }
+
   /** Shows that so many steps are done. */
   public synchronized void done(long steps) {
     if (to == null || System.nanoTime() - began < PATIENCE_NANOS) {

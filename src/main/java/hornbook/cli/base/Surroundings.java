@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -58,9 +59,23 @@ public record Surroundings(
   /** The same for what is no text. */
   public void print(byte[] result) {
     try {
-      out.write(result);
-      out.flush();
-    } catch (IOException unwritten) {
+      stream(to -> to.write(result));
+    } catch (IOException never) {
+      throw new UncheckedIOException(never);
+    }
+  }
+
+  /**
+   * As {@link #print}, for a result that is never all in memory.
+   *
+   * @throws IOException what went wrong while it was made, not while it was written
+   */
+  public void stream(Writing result) throws IOException {
+    try {
+      OutputStream to = new Outlet(out);
+      result.to(to);
+      to.flush();
+    } catch (Outlet.Unwritten unwritten) {
       String reason = String.valueOf(unwritten.getMessage());
       if (!reason.toLowerCase(Locale.ROOT).contains("pipe")) {
         throw Failure.of(

@@ -2,6 +2,7 @@ package hornbook.cli.command;
 
 import hornbook.advice.Advice;
 import hornbook.advice.engine.Advisor;
+import hornbook.assessment.Assessment;
 import hornbook.assessment.read.ReadResult;
 import hornbook.cli.base.ArgumentValue;
 import hornbook.cli.base.ExitCode;
@@ -29,7 +30,10 @@ import hornbook.report.drawing.Drawings;
 import hornbook.report.drawing.Picture;
 import hornbook.report.page.TextOptions;
 import hornbook.report.words.Amounts;
-import java.util.ArrayList;
+import hornbook.rulebook.fact.Urgency;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Iterator;
 import java.util.List;
 
 /** The main job: assessments in, advice out. */
@@ -77,46 +81,89 @@ public final class AssessCommand extends Task {
     boolean colour = output.toScreen() && surroundings.colour();
     TextOptions options =
         new TextOptions(units.units(), detail.detail(), colour, TextOptions.USUAL_WIDTH);
-    List<ReadResult.Good> read = Assessments.read(files.value(), set.settings(), surroundings);
-    Advisor advisor = new Advisor(rules.of(surroundings).loaded());
-    List<AssessedFile> assessed = new ArrayList<>();
-    for (int at = 0; at < read.size(); at++) {
-      String file = InputFile.shown(files.value().get(at));
-      assessed.add(new AssessedFile(file, advisor.advise(read.get(at).assessment())));
-    }
-    deliver(options, read, assessed);
-    return failOn.of(assessed.stream().map(AssessedFile::advice).toList());
-  }
-
-  private void deliver(
-      TextOptions options, List<ReadResult.Good> read, List<AssessedFile> assessed) {
     Format wanted = format.format();
     picture.only(wanted == Format.SVG);
     pdf.only(wanted == Format.PDF);
+    Rendering.refuseSeveral(wanted, files.value().size());
     if (wanted == Format.SVG && paper.given()) {
       throw Failure.usage("a letter or a sheet is no drawing", "leave --for or --format svg out");
     }
-    if (wanted == Format.SVG) {
-      output.deliver(picture.of(drawings(assessed)), surroundings);
-      return;
+    if (wanted == Format.SVG && files.value().size() > 1) {
+      throw Failure.usage("a drawing shows one foot", "give one file at a time");
     }
-    String result =
-        paper.given()
-            ? paper.render(read.get(0), assessed.get(0).advice(), units.units(), wanted)
-            : new Rendering(options).of(wanted, assessed);
+    List<ReadResult.Good> read = Assessments.read(files.value(), set.settings(), surroundings);
+    Advised advised =
+        new Advised(
+            new Advisor(rules.of(surroundings).loaded()),
+            read.stream().map(ReadResult.Good::assessment).toList());
+    if (paper.given()) {
+      String sheet = paper.render(read.get(0), advised.next().advice(), units.units(), wanted);
+      deliver(sheet, wanted);
+      return failOn.of(advised);
+    }
+    Rendering rendering = new Rendering(options);
+    switch (wanted) {
+      case SVG -> output.deliver(picture.of(drawings(advised.next().advice())), surroundings);
+      case PDF -> pdf.deliver(rendering.page(advised.next().advice()), surroundings);
+      default -> write(rendering, wanted, advised);
+    }
+    return failOn.of(advised);
+  }
+
+  private void deliver(String sheet, Format wanted) {
     if (wanted == Format.PDF) {
-      pdf.deliver(result, surroundings);
+      pdf.deliver(sheet, surroundings);
     } else {
-      output.deliver(result, surroundings);
+      output.deliver(sheet, surroundings);
     }
   }
 
-  private List<Drawing> drawings(List<AssessedFile> assessed) {
-    if (assessed.size() > 1) {
-      throw Failure.usage("a drawing shows one foot", "give one file at a time");
+  private void write(Rendering rendering, Format wanted, Advised advised) {
+    boolean several = files.value().size() > 1;
+    try {
+      output.stream(to -> rendering.write(wanted, advised, several, to), surroundings);
+    } catch (IOException never) {
+      throw new UncheckedIOException(never);
     }
-    Advice advice = assessed.get(0).advice();
+  }
+
+  private List<Drawing> drawings(Advice advice) {
     return Drawings.of(
         advice, advice.feet().get(foot.one(advice.assessment())), new Amounts(units.units()));
+  }
+
+  /** The advice on each file, made when it is asked for; remembers how urgent the worst was. */
+  private final class Advised implements Iterator<AssessedFile>, FailOnOption.Found {
+    private final Advisor advisor;
+    private final List<Assessment> read;
+    private int at;
+    private Urgency worst;
+
+    Advised(Advisor advisor, List<Assessment> read) {
+      this.advisor = advisor;
+      this.read = read;
+    }
+
+    @Override
+    public boolean hasNext() {
+      return at < read.size();
+    }
+
+    @Override
+    public AssessedFile next() {
+      Advice advice = advisor.advise(read.get(at));
+      Urgency urgency = advice.urgency().orElse(worst);
+      worst = worst == null || urgency.compareTo(worst) < 0 ? urgency : worst;
+      return new AssessedFile(InputFile.shown(files.value().get(at++)), advice);
+    }
+
+    /** Of all files, those too that a reader who went away did not want to see. */
+    @Override
+    public Urgency mostUrgent() {
+      while (hasNext()) {
+        next();
+      }
+      return worst;
+    }
   }
 }

@@ -50,8 +50,44 @@ public final class InputFile {
     } catch (AccessDeniedException denied) {
       throw failure(name + " cannot be read: this user has no right to", "give leave to read it");
     } catch (IOException unreadable) {
-      throw failure(name + " cannot be read", "look whether it opens in another program");
+      throw unreadable(name);
     }
+  }
+
+  /**
+   * A file opened to be read piece by piece.
+   *
+   * @param size in bytes; 0 where nobody can know
+   */
+  public record Opened(InputStream stream, long size) {}
+
+  /**
+   * Opens a file, or standard input.
+   *
+   * @throws Failure with code 66 when there is nothing to read
+   */
+  public static Opened open(String name, Surroundings surroundings) {
+    try {
+      if (name.equals(STANDARD_INPUT)) {
+        return new Opened(surroundings.in(), 0);
+      }
+      Path file = Path.of(name);
+      if (Files.isDirectory(file)) {
+        throw failure(name + " is a folder, not a file", "name a file in it");
+      }
+      return new Opened(Files.newInputStream(file), Files.size(file));
+    } catch (InvalidPathException | NoSuchFileException missing) {
+      throw failure("there is no file " + name, lookedFor(name, null));
+    } catch (AccessDeniedException denied) {
+      throw failure(name + " cannot be read: this user has no right to", "give leave to read it");
+    } catch (IOException unreadable) {
+      throw unreadable(name);
+    }
+  }
+
+  /** It cannot be read, for whatever reason. */
+  public static Failure unreadable(String name) {
+    return failure(name + " cannot be read", "look whether it opens in another program");
   }
 
   /** How the user knows it: by its name, or as standard input. */

@@ -2,7 +2,10 @@ package hornbook.cli.file;
 
 import hornbook.cli.base.ExitCode;
 import hornbook.cli.base.Failure;
+import hornbook.cli.base.Writing;
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
@@ -11,6 +14,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.OpenOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -18,6 +22,8 @@ import java.nio.file.attribute.PosixFileAttributeView;
 
 /** A file the user asked for: written whole, or not touched at all. */
 public final class ResultFile {
+  private static final int MOST_LINKS = 40;
+
   private final String name;
 
   public ResultFile(String name) {
@@ -31,29 +37,35 @@ public final class ResultFile {
 
   /** The same for what is no text. */
   public void write(byte[] result) {
-    write(result, true);
+    write(out -> out.write(result), true);
   }
 
   /** Writes the file where there is none yet. */
   public void writeNew(String result) {
-    write(result.getBytes(StandardCharsets.UTF_8), false);
+    byte[] bytes = result.getBytes(StandardCharsets.UTF_8);
+    write(out -> out.write(bytes), false);
   }
 
-  private void write(byte[] bytes, boolean replace) {
+  /** As {@link #write(String)}, for a result that is never all in memory. */
+  public void write(Writing result) {
+    write(result, true);
+  }
+
+  private void write(Writing result, boolean replace) {
     try {
-      Path file = Path.of(name);
+      Path file = followed(Path.of(name));
       if (Files.isDirectory(file)) {
         throw failure("it is a folder", "name a file in it");
       }
       boolean there = Files.exists(file);
       if (there && !Files.isRegularFile(file)) {
-        Files.write(file, bytes);
+        put(result, file);
       } else if (there && !replace) {
         throw failure("there is such a file already", "name another file, or take it away first");
       } else if (there && !Files.isWritable(file)) {
         throw failure("the file is write-protected", "name another file, or lift the protection");
       } else {
-        putInPlace(there ? file.toRealPath() : file.toAbsolutePath(), bytes);
+        putInPlace(there ? file.toRealPath() : file.toAbsolutePath(), result);
       }
     } catch (InvalidPathException noName) {
       throw failure("no file can have such a name", "name another file");
@@ -69,10 +81,28 @@ public final class ResultFile {
     }
   }
 
-  private static void putInPlace(Path target, byte[] bytes) throws IOException {
+  /** What a link leads to where nothing is yet: the link stays a link. */
+  private Path followed(Path file) throws IOException {
+    Path at = file;
+    for (int links = 0; Files.isSymbolicLink(at) && !Files.exists(at); links++) {
+      if (links == MOST_LINKS) {
+        throw failure("the link leads round in a ring", "name another file");
+      }
+      at = at.resolveSibling(Files.readSymbolicLink(at));
+    }
+    return at;
+  }
+
+  private static void put(Writing result, Path file, OpenOption... how) throws IOException {
+    try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file, how), 1 << 16)) {
+      result.to(out);
+    }
+  }
+
+  private static void putInPlace(Path target, Writing result) throws IOException {
     Path beside = beside(target);
     try {
-      Files.write(beside, bytes, StandardOpenOption.CREATE_NEW);
+      put(result, beside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
       if (Files.exists(target)) {
         keepPermissions(target, beside);
       }

@@ -1,11 +1,9 @@
 package hornbook.cli.option;
 
-import hornbook.advice.Advice;
 import hornbook.cli.base.ArgumentValue;
 import hornbook.cli.base.Arguments;
 import hornbook.cli.base.ExitCode;
 import hornbook.rulebook.fact.Urgency;
-import java.util.List;
 
 /** Lets a script stop where the vet is wanted. */
 public final class FailOnOption {
@@ -20,13 +18,15 @@ public final class FailOnOption {
             "--fail-on");
   }
 
-  public ExitCode of(List<Advice> advice) {
+  /** What the vet is wanted for. */
+  public interface Found {
+    /** The most urgent referral's urgency, or null. */
+    Urgency mostUrgent();
+  }
+
+  public ExitCode of(Found found) {
     Urgency asked = urgency.value();
-    boolean met =
-        asked != null
-            && advice.stream()
-                .flatMap(one -> one.urgency().stream())
-                .anyMatch(found -> found.compareTo(asked) <= 0);
-    return met ? ExitCode.URGENCY_MET : ExitCode.DONE;
+    Urgency worst = asked == null ? null : found.mostUrgent();
+    return worst != null && worst.compareTo(asked) <= 0 ? ExitCode.URGENCY_MET : ExitCode.DONE;
   }
 }

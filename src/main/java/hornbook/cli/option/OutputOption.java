@@ -4,6 +4,7 @@ import hornbook.cli.base.ArgumentValue;
 import hornbook.cli.base.Arguments;
 import hornbook.cli.base.Failure;
 import hornbook.cli.base.Surroundings;
+import hornbook.cli.base.Writing;
 import hornbook.cli.file.InputFile;
 import hornbook.cli.file.ResultFile;
 import java.io.IOException;
@@ -47,6 +48,19 @@ public final class OutputOption {
   public void deliver(byte[] result, Surroundings surroundings) {
     if (toScreen()) {
       surroundings.print(result);
+    } else {
+      new ResultFile(file.value()).write(result);
+    }
+  }
+
+  /**
+   * As {@link #deliver(String, Surroundings)}, for a result that is never all in memory.
+   *
+   * @throws IOException what went wrong while it was made, not while it was written
+   */
+  public void stream(Writing result, Surroundings surroundings) throws IOException {
+    if (toScreen()) {
+      surroundings.stream(result);
     } else {
       new ResultFile(file.value()).write(result);
     }

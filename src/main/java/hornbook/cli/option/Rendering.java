@@ -9,11 +9,10 @@ import hornbook.report.advice.AdviceMarkdown;
 import hornbook.report.advice.AdviceText;
 import hornbook.report.page.TextOptions;
 import hornbook.report.words.Detail;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
+import java.util.Iterator;
 import java.util.function.Function;
 
 /** Puts the advice on one file or several into the form asked for. */
@@ -24,15 +23,28 @@ public final class Rendering {
     this.options = options;
   }
 
-  public String of(FormatOption.Format format, List<AssessedFile> assessed) {
-    return switch (format) {
-      case TEXT -> pages(assessed, advice -> AdviceText.render(advice, options));
+  /**
+   * Writes the advice on so many files, holding one at a time.
+   *
+   * @param several whether there is more than one
+   */
+  public void write(
+      FormatOption.Format format, Iterator<AssessedFile> all, boolean several, OutputStream to)
+      throws IOException {
+    switch (format) {
+      case TEXT -> pages(all, several, advice -> AdviceText.render(advice, options), to);
       case MARKDOWN ->
-          pages(assessed, advice -> AdviceMarkdown.render(advice, options.units(), whole()));
-      case HTML, PDF -> page(assessed);
-      case SVG -> throw new IllegalArgumentException("a drawing shows one foot");
-      case JSON -> json(assessed.stream().map(AssessedFile::advice).toList());
-    };
+          pages(
+              all, several, advice -> AdviceMarkdown.render(advice, options.units(), whole()), to);
+      case HTML -> to.write(bytes(page(all.next().advice())));
+      case SVG, PDF -> throw new IllegalArgumentException(format.name());
+      case JSON -> json(all, several, to);
+    }
+  }
+
+  /** A page in HTML. */
+  public String page(Advice advice) {
+    return AdviceHtml.render(advice, options.units(), whole());
   }
 
   /** A page to keep tells everything unless asked for little. */
@@ -40,39 +52,54 @@ public final class Rendering {
     return options.detail() == Detail.BRIEF ? Detail.BRIEF : Detail.FULL;
   }
 
-  /** One after the other; with several, each under the name of its file. */
-  private static String pages(List<AssessedFile> assessed, Function<Advice, String> page) {
-    StringBuilder pages = new StringBuilder();
-    for (AssessedFile one : assessed) {
-      if (assessed.size() > 1) {
-        pages.append(pages.isEmpty() ? "" : "\n").append(one.file()).append(":\n\n");
-      }
-      pages.append(page.apply(one.advice()));
-    }
-    return pages.toString();
-  }
-
-  private String page(List<AssessedFile> assessed) {
-    if (assessed.size() > 1) {
+  /** Refuses several files where the format holds one. */
+  public static void refuseSeveral(FormatOption.Format format, int files) {
+    boolean page = format == FormatOption.Format.HTML || format == FormatOption.Format.PDF;
+    if (page && files > 1) {
       throw Failure.usage(
           "a page holds one assessment",
           "give one file at a time, or --format markdown for several");
     }
-    return AdviceHtml.render(assessed.get(0).advice(), options.units(), whole());
+  }
+
+  /** One after the other; with several, each under the name of its file. */
+  private static void pages(
+      Iterator<AssessedFile> all, boolean several, Function<Advice, String> page, OutputStream to)
+      throws IOException {
+    for (boolean first = true; all.hasNext(); first = false) {
+      AssessedFile one = all.next();
+      if (several) {
+        to.write(bytes((first ? "" : "\n") + one.file() + ":\n\n"));
+      }
+      to.write(bytes(page.apply(one.advice())));
+    }
   }
 
   /** One object; with several an array of them, in the order of the files. */
-  private String json(List<Advice> advice) {
-    ByteArrayOutputStream json = new ByteArrayOutputStream();
-    try {
-      if (advice.size() == 1) {
-        AdviceJson.write(advice.get(0), options.units(), json);
-      } else {
-        AdviceJson.writeAll(advice, options.units(), json);
-      }
-    } catch (IOException never) {
-      throw new UncheckedIOException(never);
+  private void json(Iterator<AssessedFile> all, boolean several, OutputStream to)
+      throws IOException {
+    boolean brief = options.detail() == Detail.BRIEF;
+    if (several) {
+      Iterable<Advice> each = () -> new AdviceOf(all);
+      AdviceJson.writeAll(each, options.units(), brief, to);
+    } else {
+      AdviceJson.write(all.next().advice(), options.units(), brief, to);
     }
-    return json.toString(StandardCharsets.UTF_8);
+  }
+
+  private record AdviceOf(Iterator<AssessedFile> all) implements Iterator<Advice> {
+    @Override
+    public boolean hasNext() {
+      return all.hasNext();
+    }
+
+    @Override
+    public Advice next() {
+      return all.next().advice();
+    }
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
   }
 }

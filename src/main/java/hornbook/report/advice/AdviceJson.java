@@ -9,7 +9,6 @@ import java.io.OutputStream;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
-import java.util.List;
 
 /**
  * Writes advice in the format {@code hornbook-advice/1}, which {@link #SCHEMA} describes: UTF-8,
@@ -26,8 +25,18 @@ public final class AdviceJson {
 
   /** One advice as one object, on many lines; the stream stays open. */
   public static void write(Advice advice, Units units, OutputStream to) throws IOException {
+    write(advice, units, false, to);
+  }
+
+  /**
+   * One advice as one object, on many lines; the stream stays open.
+   *
+   * @param brief whether only verdicts, findings and referrals are told
+   */
+  public static void write(Advice advice, Units units, boolean brief, OutputStream to)
+      throws IOException {
     try (JsonGenerator json = JsonText.pretty(JsonText.JSON.createGenerator(to))) {
-      new AdviceWriter(json, advice, units).write();
+      new AdviceWriter(json, advice, units, brief).write();
       json.writeRaw('\n');
     }
   }
@@ -40,14 +49,31 @@ public final class AdviceJson {
     }
   }
 
-  /** The advice on several assessments as one array, in their order; the stream stays open. */
-  public static void writeAll(List<Advice> all, Units units, OutputStream to) throws IOException {
+  /**
+   * The advice on several assessments as one array, in their order, each written before the next is
+   * asked for; the stream stays open.
+   */
+  public static void writeAll(Iterable<Advice> all, Units units, boolean brief, OutputStream to)
+      throws IOException {
     try (JsonGenerator json = JsonText.pretty(JsonText.JSON.createGenerator(to))) {
       json.writeStartArray();
       for (Advice advice : all) {
-        new AdviceWriter(json, advice, units).write();
+        new AdviceWriter(json, advice, units, brief).write();
       }
       json.writeEndArray();
+      json.writeRaw('\n');
+    }
+  }
+
+  /**
+   * One advice as one line, ended; the stream stays open.
+   *
+   * @param brief whether only verdicts, findings and referrals are told
+   */
+  public static void writeLine(Advice advice, Units units, boolean brief, OutputStream to)
+      throws IOException {
+    try (JsonGenerator json = JsonText.JSON.createGenerator(to)) {
+      new AdviceWriter(json, advice, units, brief).write();
       json.writeRaw('\n');
     }
   }

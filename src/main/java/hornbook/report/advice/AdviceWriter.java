@@ -12,6 +12,7 @@ import hornbook.advice.Question;
 import hornbook.advice.ReasonGiven;
 import hornbook.advice.ReferralGiven;
 import hornbook.advice.Statement;
+import hornbook.advice.Verdict;
 import hornbook.advice.fact.Held;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.quantity.Units;
@@ -34,8 +35,18 @@ final class AdviceWriter {
   private final Rulebook book;
   private final Phrases phrases;
   private final FactWriter facts;
+  private final boolean brief;
 
   AdviceWriter(JsonGenerator json, Advice advice, Units units) {
+    this(json, advice, units, false);
+  }
+
+  /**
+   * @param brief whether measures, cautions, questions and the reasons of what is not indicated are
+   *     left out; what they stand in is empty then
+   */
+  AdviceWriter(JsonGenerator json, Advice advice, Units units, boolean brief) {
+    this.brief = brief;
     this.json = json;
     this.advice = advice;
     this.book = advice.rulebook();
@@ -46,6 +57,9 @@ final class AdviceWriter {
   void write() throws IOException {
     json.writeStartObject();
     json.writeStringField("format", AdviceJson.FORMAT);
+    if (brief) {
+      json.writeBooleanField("brief", true);
+    }
     rulebook();
     Assessment assessment = advice.assessment();
     json.writeStringField("horse", assessment.horse().name());
@@ -95,7 +109,7 @@ final class AdviceWriter {
     urgency(foot.urgency().orElse(null));
     json.writeStringField("firstChoice", foot.firstChoice().map(OptionAdvice::id).orElse(null));
     json.writeArrayFieldStart("measures");
-    for (MeasureGiven measure : foot.measures()) {
+    for (MeasureGiven measure : told(foot.measures())) {
       measure(measure);
     }
     json.writeEndArray();
@@ -118,16 +132,20 @@ final class AdviceWriter {
     judged("techniques", "technique", foot.techniques());
     judged("supports", "support", foot.supports());
     json.writeArrayFieldStart("cautions");
-    for (CautionGiven caution : foot.cautions()) {
+    for (CautionGiven caution : told(foot.cautions())) {
       caution(caution);
     }
     json.writeEndArray();
     json.writeArrayFieldStart("questions");
-    for (Question question : foot.questions()) {
+    for (Question question : told(foot.questions())) {
       question(question);
     }
     json.writeEndArray();
     json.writeEndObject();
+  }
+
+  private <T> List<T> told(List<T> all) {
+    return brief ? List.of() : all;
   }
 
   private void measure(MeasureGiven measure) throws IOException {
@@ -198,7 +216,8 @@ final class AdviceWriter {
       json.writeStringField(key, judged.id());
       json.writeStringField("verdict", judged.verdict().word());
       json.writeArrayFieldStart("reasons");
-      for (ReasonGiven reason : judged.reasons()) {
+      boolean open = !brief || judged.verdict() != Verdict.NOT_INDICATED;
+      for (ReasonGiven reason : open ? judged.reasons() : List.<ReasonGiven>of()) {
         reason(reason);
       }
       json.writeEndArray();

@@ -1,36 +1,37 @@
 package hornbook.rulebook.load;
 
 import hornbook.rulebook.Rulebook;
-import java.util.function.Supplier;
 import org.kie.api.KieBase;
 
 /**
- * A rule base ready to fire: its catalogue and its compiled rules. The catalogue is there at once;
- * whoever asks for the rules may have to wait until the engine has laid them out.
+ * A rule base ready to fire: its catalogue, and its compiled rules where there are any. Rules that
+ * were not compiled are put together from the catalogue as they are needed.
  */
 public final class LoadedRules {
   private final Rulebook book;
-  private final Supplier<KieBase> rules;
+  private final KieBase compiled;
 
-  public LoadedRules(Rulebook book, KieBase rules) {
-    this(book, () -> rules);
+  /** Rules that are to be put together from the catalogue. */
+  public LoadedRules(Rulebook book) {
+    this(book, null);
   }
 
-  LoadedRules(Rulebook book, Supplier<KieBase> rules) {
+  public LoadedRules(Rulebook book, KieBase compiled) {
     this.book = book;
-    this.rules = rules;
+    this.compiled = compiled;
   }
 
   public Rulebook book() {
     return book;
   }
 
-  public KieBase rules() {
-    return rules.get();
+  /** The compiled rules; null where they are put together from the catalogue. */
+  public KieBase compiled() {
+    return compiled;
   }
 
   /** The same rules under a catalogue with other limits. */
   public LoadedRules under(Rulebook other) {
-    return new LoadedRules(other, rules);
+    return new LoadedRules(other, compiled);
   }
 }

@@ -5,11 +5,6 @@ import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import org.drools.model.Model;
-import org.drools.modelcompiler.KieBaseBuilder;
-import org.kie.api.KieBase;
 
 /** The rule base that comes with the program, compiled when it was built. */
 public final class ShippedRules {
@@ -39,33 +34,7 @@ public final class ShippedRules {
     }
   }
 
-  /**
-   * The engine lays out its network on a thread of its own while the catalogue is read here, and a
-   * third loads the classes the engine is about to need. Nobody waits for the engine before a rule
-   * is to be fired.
-   */
   static LoadedRules load(ClassLoader from) {
-    List<String> classes = ModelClasses.read(from);
-    CompletableFuture<KieBase> rules = new CompletableFuture<>();
-    begin("engine", () -> complete(rules, classes.get(0), from));
-    Rulebook book = book(from);
-    begin("classes", () -> ModelClasses.preload(classes, from));
-    return new LoadedRules(book, rules::join);
-  }
-
-  private static void complete(CompletableFuture<KieBase> rules, String model, ClassLoader from) {
-    try {
-      Class<?> compiled = Class.forName(model, true, from);
-      Model built = (Model) compiled.getDeclaredConstructor().newInstance();
-      rules.complete(KieBaseBuilder.createKieBaseFromModel(built));
-    } catch (ReflectiveOperationException | RuntimeException | Error damaged) {
-      rules.completeExceptionally(damaged);
-    }
-  }
-
-  private static void begin(String name, Runnable work) {
-    Thread thread = new Thread(work, name);
-    thread.setDaemon(true);
-    thread.start();
+    return new LoadedRules(book(from));
   }
 }

@@ -144,7 +144,7 @@ class AdviceJsonTest {
     ByteArrayOutputStream array = new ByteArrayOutputStream();
     AdviceJson.write(advice, Units.MM, bytes);
     AdviceJson.write(advice, Units.MM, words);
-    AdviceJson.writeAll(List.of(advice, advice), Units.MM, array);
+    AdviceJson.writeAll(List.of(advice, advice), Units.MM, false, array);
     String text = bytes.toString(StandardCharsets.UTF_8);
     assertThat(text).isEqualTo(words.toString()).endsWith("}\n").startsWith("{\n  \"format\"");
     String line = AdviceJson.line(advice, Units.MM);

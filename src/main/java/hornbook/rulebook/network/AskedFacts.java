@@ -1,0 +1,115 @@
+package hornbook.rulebook.network;
+
+import hornbook.rulebook.Condition;
+import hornbook.rulebook.RuleEntry;
+import hornbook.rulebook.WordTest;
+import hornbook.rulebook.fact.CitedFact;
+import hornbook.rulebook.fact.Crack;
+import hornbook.rulebook.fact.Reading;
+import hornbook.rulebook.fact.Seen;
+import hornbook.rulebook.fact.Stretch;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The facts some rule asks for: the others would only cost the engine time. Of rows that say the
+ * same in every word one is enough, the first by its path: no rule could tell them apart.
+ */
+final class AskedFacts {
+  private final Map<String, List<WordTest>> words = new HashMap<>();
+  private final Set<String> numbers = new HashSet<>();
+  private final List<Map<String, WordTest>> cracks = new ArrayList<>();
+  private final List<Map<String, WordTest>> stretches = new ArrayList<>();
+
+  AskedFacts(Iterable<RuleEntry> rules) {
+    for (RuleEntry rule : rules) {
+      rule.conditions().forEach(this::add);
+    }
+  }
+
+  private void add(Condition condition) {
+    if (condition instanceof Condition.OfReading reading) {
+      numbers.add(reading.what());
+    } else if (condition instanceof Condition.OfSeen seen) {
+      words.computeIfAbsent(seen.what(), what -> new ArrayList<>()).add(seen.word());
+    } else if (condition instanceof Condition.OfCrack crack) {
+      cracks.add(crack.words());
+    } else if (condition instanceof Condition.OfStretch stretch) {
+      stretches.add(stretch.words());
+    }
+  }
+
+  /** Those of the facts that some rule asks for. */
+  List<CitedFact> among(Collection<? extends CitedFact> facts) {
+    List<CitedFact> asked = new ArrayList<>(facts.size());
+    Map<String, CitedFact> rows = new HashMap<>();
+    for (CitedFact fact : facts) {
+      if (fact instanceof Seen seen) {
+        if (passesAny(words.get(seen.what()), seen.word())) {
+          asked.add(seen);
+        }
+      } else if (fact instanceof Reading reading) {
+        if (numbers.contains(reading.what())) {
+          asked.add(reading);
+        }
+      } else if (fact instanceof Crack crack) {
+        if (anyPasses(cracks, crack)) {
+          rows.merge(words(crack), crack, AskedFacts::first);
+        }
+      } else if (fact instanceof Stretch stretch && anyPasses(stretches, stretch)) {
+        rows.merge(words(stretch), stretch, AskedFacts::first);
+      }
+    }
+    asked.addAll(rows.values());
+    return asked;
+  }
+
+  private static boolean passesAny(List<WordTest> tests, String word) {
+    if (tests != null) {
+      for (WordTest test : tests) {
+        if (test.passes(word)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static boolean anyPasses(List<Map<String, WordTest>> all, CitedFact row) {
+    for (Map<String, WordTest> tests : all) {
+      if (WordsTest.all(tests, row)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static String words(Crack crack) {
+    return String.join(
+        " ",
+        "crack",
+        crack.place(),
+        crack.side(),
+        crack.starts(),
+        crack.depth(),
+        crack.bleeds(),
+        crack.moves());
+  }
+
+  private static String words(Stretch stretch) {
+    return String.join(" ", "stretch", stretch.side(), stretch.state(), stretch.moist());
+  }
+
+  private static CitedFact first(CitedFact one, CitedFact other) {
+    return path(one).compareTo(path(other)) <= 0 ? one : other;
+  }
+
+  private static String path(CitedFact row) {
+    return row instanceof Crack crack ? crack.field() : ((Stretch) row).field();
+  }
+}

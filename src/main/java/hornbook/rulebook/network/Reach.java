@@ -1,0 +1,96 @@
+package hornbook.rulebook.network;
+
+import hornbook.rulebook.Condition;
+import hornbook.rulebook.RuleConclusion;
+import hornbook.rulebook.RuleEntry;
+import hornbook.rulebook.WordTest;
+import hornbook.rulebook.fact.CitedFact;
+import hornbook.rulebook.fact.Crack;
+import hornbook.rulebook.fact.Reading;
+import hornbook.rulebook.fact.Seen;
+import hornbook.rulebook.fact.Stretch;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Which rules certain facts could fire: those of which every condition is about some fact that is
+ * there. Whether a number meets a limit is not looked at: that is the engine's. To leave the others
+ * out is sound because every condition asks for something that is there, and none for something
+ * that is not.
+ */
+final class Reach {
+  private final Map<String, List<String>> words = new HashMap<>();
+  private final Set<String> numbers = new HashSet<>();
+  private final List<CitedFact> rows = new ArrayList<>();
+  private final Set<String> findings = new HashSet<>();
+
+  private Reach(Collection<? extends CitedFact> facts) {
+    for (CitedFact fact : facts) {
+      if (fact instanceof Seen seen) {
+        words.computeIfAbsent(seen.what(), what -> new ArrayList<>(2)).add(seen.word());
+      } else if (fact instanceof Reading reading) {
+        numbers.add(reading.what());
+      } else {
+        rows.add(fact);
+      }
+    }
+  }
+
+  /** The rules within reach of these facts, in the order given. */
+  static Set<RuleEntry> of(Collection<RuleEntry> rules, Collection<? extends CitedFact> facts) {
+    Reach reach = new Reach(facts);
+    Set<RuleEntry> within = new HashSet<>();
+    int before;
+    do {
+      before = reach.findings.size();
+      for (RuleEntry rule : rules) {
+        if (!within.contains(rule) && reach.all(rule)) {
+          within.add(rule);
+          if (rule.outcome() instanceof RuleConclusion.Finds finds) {
+            reach.findings.add(finds.finding());
+          }
+        }
+      }
+    } while (reach.findings.size() > before);
+    Set<RuleEntry> ordered = new LinkedHashSet<>(rules);
+    ordered.retainAll(within);
+    return ordered;
+  }
+
+  private boolean all(RuleEntry rule) {
+    for (Condition condition : rule.conditions()) {
+      if (!some(condition)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean some(Condition condition) {
+    if (condition instanceof Condition.OfReading reading) {
+      return numbers.contains(reading.what());
+    }
+    if (condition instanceof Condition.OfSeen seen) {
+      List<String> seenHere = words.get(seen.what());
+      return seenHere != null && seenHere.stream().anyMatch(seen.word()::passes);
+    }
+    if (condition instanceof Condition.OfFinding finding) {
+      return findings.contains(finding.what());
+    }
+    if (condition instanceof Condition.OfCrack crack) {
+      return row(Crack.class, crack.words());
+    }
+    return !(condition instanceof Condition.OfStretch stretch)
+        || row(Stretch.class, stretch.words());
+  }
+
+  private boolean row(Class<? extends CitedFact> kind, Map<String, WordTest> tests) {
+    return rows.stream().anyMatch(row -> kind.isInstance(row) && WordsTest.all(tests, row));
+  }
+}

@@ -1,0 +1,63 @@
+package hornbook.rulebook.network;
+
+import hornbook.rulebook.WordTest;
+import hornbook.rulebook.fact.CitedFact;
+import hornbook.rulebook.fact.Crack;
+import hornbook.rulebook.fact.Seen;
+import hornbook.rulebook.fact.Stretch;
+import java.util.Map;
+import org.drools.model.functions.Predicate1;
+
+/** Whether a word of a sign, a crack or a stretch of wall passes; one not looked at never does. */
+final class WordsTest implements Predicate1<CitedFact> {
+  private static final long serialVersionUID = 1L;
+
+  private final String field;
+  private final transient WordTest test;
+
+  WordsTest(String field, WordTest test) {
+    this.field = field;
+    this.test = test;
+  }
+
+  @Override
+  public boolean test(CitedFact fact) {
+    String word = word(fact, field);
+    return word != null && test.passes(word);
+  }
+
+  /** Whether a row passes all tests on its words. */
+  static boolean all(Map<String, WordTest> tests, CitedFact row) {
+    for (Map.Entry<String, WordTest> one : tests.entrySet()) {
+      String word = word(row, one.getKey());
+      if (word == null || !one.getValue().passes(word)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static String word(CitedFact fact, String field) {
+    if (fact instanceof Seen seen) {
+      return seen.word();
+    }
+    if (fact instanceof Crack crack) {
+      return switch (field) {
+        case "place" -> crack.place();
+        case "side" -> crack.side();
+        case "starts" -> crack.starts();
+        case "depth" -> crack.depth();
+        case "bleeds" -> crack.bleeds();
+        case "moves" -> crack.moves();
+        default -> throw new IllegalArgumentException(field);
+      };
+    }
+    Stretch stretch = (Stretch) fact;
+    return switch (field) {
+      case "side" -> stretch.side();
+      case "state" -> stretch.state();
+      case "moist" -> stretch.moist();
+      default -> throw new IllegalArgumentException(field);
+    };
+  }
+}
