@@ -1,5 +1,7 @@
 package hornbook.rulebook.fact;
 
+import java.util.List;
+
 /** A crack in the wall, in the words of the assessment; a word that was not looked at is null. */
 public record Crack(
     String place,
@@ -9,4 +11,21 @@ public record Crack(
     String bleeds,
     String moves,
     String field)
-    implements CitedFact {}
+    implements CitedFact {
+  /** The words rules may ask for, by name. */
+  public static final List<String> WORDS =
+      List.of("place", "side", "starts", "depth", "bleeds", "moves");
+
+  /** The word of this name; null where it was not looked at. */
+  public String word(String name) {
+    return switch (name) {
+      case "place" -> place;
+      case "side" -> side;
+      case "starts" -> starts;
+      case "depth" -> depth;
+      case "bleeds" -> bleeds;
+      case "moves" -> moves;
+      default -> throw new IllegalArgumentException(name);
+    };
+  }
+}

@@ -1,9 +1,25 @@
 package hornbook.rulebook.fact;
 
+import java.util.List;
+
 /**
  * A stretch of the ground edge of the wall, in the words of the assessment; a word not looked at is
  * null.
  */
 public record Stretch(
     String side, String state, String moist, String damp, double from, double to, String field)
-    implements CitedFact {}
+    implements CitedFact {
+  /** The words rules may ask for, by name. */
+  public static final List<String> WORDS = List.of("side", "state", "moist", "damp");
+
+  /** The word of this name; null where it was not looked at. */
+  public String word(String name) {
+    return switch (name) {
+      case "side" -> side;
+      case "state" -> state;
+      case "moist" -> moist;
+      case "damp" -> damp;
+      default -> throw new IllegalArgumentException(name);
+    };
+  }
+}

@@ -15,6 +15,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 
 /**
  * The facts some rule asks for: the others would only cost the engine time. Of rows that say the
@@ -90,19 +91,19 @@ final class AskedFacts {
   }
 
   private static String words(Crack crack) {
-    return String.join(
-        " ",
-        "crack",
-        crack.place(),
-        crack.side(),
-        crack.starts(),
-        crack.depth(),
-        crack.bleeds(),
-        crack.moves());
+    return joined("crack", Crack.WORDS, crack::word);
   }
 
   private static String words(Stretch stretch) {
-    return String.join(" ", "stretch", stretch.side(), stretch.state(), stretch.moist());
+    return joined("stretch", Stretch.WORDS, stretch::word);
+  }
+
+  private static String joined(String kind, List<String> names, UnaryOperator<String> word) {
+    StringBuilder joined = new StringBuilder(kind);
+    for (String name : names) {
+      joined.append(' ').append(word.apply(name));
+    }
+    return joined.toString();
   }
 
   private static CitedFact first(CitedFact one, CitedFact other) {

@@ -41,23 +41,6 @@ final class WordsTest implements Predicate1<CitedFact> {
     if (fact instanceof Seen seen) {
       return seen.word();
     }
-    if (fact instanceof Crack crack) {
-      return switch (field) {
-        case "place" -> crack.place();
-        case "side" -> crack.side();
-        case "starts" -> crack.starts();
-        case "depth" -> crack.depth();
-        case "bleeds" -> crack.bleeds();
-        case "moves" -> crack.moves();
-        default -> throw new IllegalArgumentException(field);
-      };
-    }
-    Stretch stretch = (Stretch) fact;
-    return switch (field) {
-      case "side" -> stretch.side();
-      case "state" -> stretch.state();
-      case "moist" -> stretch.moist();
-      default -> throw new IllegalArgumentException(field);
-    };
+    return fact instanceof Crack crack ? crack.word(field) : ((Stretch) fact).word(field);
   }
 }
