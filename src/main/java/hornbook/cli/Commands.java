@@ -47,7 +47,14 @@ final class Commands {
   /** Those that cannot do without the rules, if what they are given is in order. */
   private static final Set<String> FIRING =
       Set.of(
-          "assess", "batch", "plan", "why", "why-not", "contrast", "confidence", "critique",
+          "assess",
+          "batch",
+          "plan",
+          "why",
+          "why-not",
+          "contrast",
+          "confidence",
+          "critique",
           "mark");
 
   private Commands() {}
