@@ -53,14 +53,9 @@ public final class Appraisal {
     return appraisal.states;
   }
 
-  /** The states of some rules only. */
-  public static List<RuleState> of(Rulebook book, FactSheet sheet, List<RuleEntry> rules) {
-    Appraisal appraisal = new Appraisal(book, sheet);
-    List<RuleState> states = new ArrayList<>(rules.size());
-    for (RuleEntry rule : rules) {
-      states.add(appraisal.state(rule));
-    }
-    return states;
+  /** What looks at the conditions of a foot one by one. */
+  static Appraisal condition(Rulebook book, FactSheet sheet) {
+    return new Appraisal(book, sheet);
   }
 
   private RuleState state(RuleEntry rule) {
@@ -77,7 +72,7 @@ public final class Appraisal {
     return state;
   }
 
-  private ConditionState state(RuleEntry rule, Condition condition) {
+  ConditionState state(RuleEntry rule, Condition condition) {
     if (condition instanceof Condition.OfLimit limit) {
       Limit held = sheet.limits().get(limit.id());
       return settled(condition, held != null, held == null ? List.of() : List.of(held), held);
@@ -164,10 +159,18 @@ public final class Appraisal {
   }
 
   private ConditionState finding(Condition.OfFinding condition) {
+    List<RuleState> states = new ArrayList<>();
+    for (RuleEntry maker : makers.getOrDefault(condition.what(), List.of())) {
+      states.add(state(maker));
+    }
+    return finding(condition, states);
+  }
+
+  /** A finding, as the rules stand that make it; those that fail may be left out. */
+  static ConditionState finding(Condition.OfFinding condition, List<RuleState> makers) {
     Truth truth = Truth.FALSE;
     Set<String> unseen = new LinkedHashSet<>();
-    for (RuleEntry maker : makers.getOrDefault(condition.what(), List.of())) {
-      RuleState state = state(maker);
+    for (RuleState state : makers) {
       truth = truth.or(state.truth());
       state.unseen().forEach(unseen::add);
     }

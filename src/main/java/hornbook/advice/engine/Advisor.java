@@ -52,6 +52,7 @@ public final class Advisor {
   private final Rulebook book;
   private final RuleEngine engine;
   private final FactSheets sheets;
+  private final Questions questions;
 
   /** Laid out only where a horse has several feet to compare. */
   private OtherFeet otherFeet;
@@ -67,6 +68,7 @@ public final class Advisor {
     this.book = rules.book();
     this.engine = new RuleEngine(rules);
     this.sheets = new FactSheets(book);
+    this.questions = new Questions(book);
   }
 
   public Rulebook book() {
@@ -132,10 +134,8 @@ public final class Advisor {
   private FootAdvice adviseFoot(
       Assessment assessment, int index, FactSheet sheet, RuleEngine.Ready rules, Asking asking) {
     // Asked before the engine is: on a cold start it is still laying out the rules.
-    List<Question> questions =
-        asking == Asking.EVERYTHING
-            ? Questions.of(book, sheet, assessment.visit().vet())
-            : List.of();
+    List<Question> asked =
+        asking == Asking.EVERYTHING ? questions.of(sheet, assessment.visit().vet()) : List.of();
     List<FiredRule> firings = firstOfEachRule(rules.fire(sheet));
     WeakestBasis ground = new WeakestBasis(book, firings);
     List<ReferralGiven> referrals = referrals(firings, ground);
@@ -153,15 +153,15 @@ public final class Advisor {
         assessment.feet().get(index).limb(),
         index,
         asking == Asking.WHETHER_PROVISIONAL
-            ? Questions.provisional(book, sheet)
-            : questions.stream().anyMatch(Question::provisional),
+            ? questions.provisional(sheet)
+            : asked.stream().anyMatch(Question::provisional),
         MeasureNames.of(sheet, findings),
         findings,
         referrals,
         techniques,
         supports,
         Cautions.of(book, firings, only -> anyOpen(techniques, only)),
-        questions,
+        asked,
         sheet,
         firings);
   }

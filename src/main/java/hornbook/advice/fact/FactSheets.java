@@ -23,6 +23,7 @@ import hornbook.rulebook.fact.Stretch;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -188,6 +189,8 @@ public final class FactSheets {
     private void computed(FootReadings computed) {
       Map<ReadingKind, List<String>> fieldsOf =
           fields.computeIfAbsent(path + foot.limb().word(), at -> fieldsOfReadings());
+      Set<String> alone = new HashSet<>();
+      unknown.values().forEach(paths -> addIfAlone(paths, alone));
       for (ReadingKind kind : ReadingKind.values()) {
         Interval value = Computed.value(kind, computed);
         List<String> fields = fieldsOf.get(kind);
@@ -195,8 +198,16 @@ public final class FactSheets {
           readings.put(kind.id(), new Reading(kind.id(), value.low(), value.high(), fields));
         }
         if (!value.known() || !value.exact()) {
-          unknown.put(kind.id(), MissingInputs.paths(kind, fields, foot, path, unknown.values()));
+          List<String> missing = MissingInputs.paths(kind, fields, foot, path, alone);
+          unknown.put(kind.id(), missing);
+          addIfAlone(missing, alone);
         }
+      }
+    }
+
+    private static void addIfAlone(List<String> paths, Set<String> to) {
+      if (paths.size() == 1) {
+        to.add(paths.get(0));
       }
     }
 

@@ -5,8 +5,8 @@ import hornbook.assessment.WallCrack;
 import hornbook.assessment.WallStretch;
 import hornbook.rulebook.ReadingKind;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
+import java.util.Set;
 
 /**
  * What is missing for a computed reading: the fields left out, or what the rows of a map leave
@@ -28,18 +28,13 @@ final class MissingInputs {
    *
    * @param fields everything the reading rests on
    * @param path of the foot in the file
-   * @param unknown paths of fields that were left out
+   * @param unknown paths that alone would make something known that is not
    */
   static List<String> paths(
-      ReadingKind kind,
-      List<String> fields,
-      Foot foot,
-      String path,
-      Collection<List<String>> unknown) {
+      ReadingKind kind, List<String> fields, Foot foot, String path, Set<String> unknown) {
     MissingInputs missing = new MissingInputs(path);
     for (String field : fields) {
-      if (unknown.contains(List.of(field))
-          || field.startsWith("feet[") && !field.startsWith(path)) {
+      if (unknown.contains(field) || field.startsWith("feet[") && !field.startsWith(path)) {
         missing.paths.add(field);
       }
     }

@@ -2,7 +2,7 @@ package hornbook.advice.question;
 
 import hornbook.advice.Question;
 import hornbook.advice.QuestionValue;
-import hornbook.advice.condition.Appraisal;
+import hornbook.advice.condition.OpenRules;
 import hornbook.advice.condition.RuleState;
 import hornbook.advice.fact.FactSheet;
 import hornbook.advice.fact.Held;
@@ -14,7 +14,6 @@ import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Urgency;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -32,15 +31,36 @@ import java.util.stream.Stream;
 public final class Questions {
   private static final String VET = "visit.vet";
 
-  private Questions() {}
+  private final Rulebook book;
+  private final OpenRules rules;
+
+  /** The calls for the vet now and today alone. */
+  private OpenRules urgent;
+
+  public Questions(Rulebook book) {
+    this.book = book;
+    this.rules = new OpenRules(book);
+  }
+
+  private synchronized OpenRules urgent() {
+    if (urgent == null) {
+      urgent = new OpenRules(book, Questions::urgent);
+    }
+    return urgent;
+  }
+
+  private static boolean urgent(RuleEntry rule) {
+    return rule.outcome() instanceof RuleConclusion.Refers refers
+        && refers.urgency().compareTo(Urgency.TODAY) <= 0;
+  }
 
   /**
    * The questions a foot leaves open.
    *
    * @param vet the vet's part in the case, null when unknown
    */
-  public static List<Question> of(Rulebook book, FactSheet sheet, VetRole vet) {
-    Collection<RuleState> states = Appraisal.of(book, sheet).values();
+  public List<Question> of(FactSheet sheet, VetRole vet) {
+    List<RuleState> states = rules.on(sheet);
     PossibleOutcomes prospects =
         new PossibleOutcomes(book, states, vet, sheet.held().stream().map(Held::rule).toList());
     Map<String, Open> open = new LinkedHashMap<>();
@@ -75,10 +95,10 @@ public final class Questions {
    * Whether some question is open that could bring a call for the vet now or today: what {@link
    * Question#provisional()} says of some question, without working out the questions.
    */
-  public static boolean provisional(Rulebook book, FactSheet sheet) {
+  public boolean provisional(FactSheet sheet) {
     Map<String, Urgency> told = new HashMap<>();
     List<RuleState> open = new ArrayList<>();
-    for (RuleState state : Appraisal.of(book, sheet, urgent(book))) {
+    for (RuleState state : urgent().on(sheet)) {
       RuleConclusion.Refers refers = (RuleConclusion.Refers) state.rule().outcome();
       if (state.truth() == Truth.TRUE) {
         told.merge(refers.id(), refers.urgency(), (a, b) -> a.compareTo(b) <= 0 ? a : b);
@@ -94,17 +114,6 @@ public final class Questions {
       }
     }
     return false;
-  }
-
-  private static List<RuleEntry> urgent(Rulebook book) {
-    List<RuleEntry> urgent = new ArrayList<>();
-    for (RuleEntry rule : book.rules().values()) {
-      if (rule.outcome() instanceof RuleConclusion.Refers refers
-          && refers.urgency().compareTo(Urgency.TODAY) <= 0) {
-        urgent.add(rule);
-      }
-    }
-    return urgent;
   }
 
   /** Where the vet may be needed now, it counts whether one has the case in hand already. */

@@ -40,9 +40,8 @@ public final class StartUpArchive {
         FileLock lock = channel.tryLock()) {
       if (lock != null) {
         train();
+        Files.deleteIfExists(locked);
       }
-    } finally {
-      Files.deleteIfExists(locked);
     }
   }
 
@@ -61,9 +60,14 @@ public final class StartUpArchive {
                     "-XX:SharedArchiveFile=" + unfinished);
     Files.deleteIfExists(list);
     if (made && Files.exists(unfinished)) {
-      Files.writeString(Path.of(name + ".of"), home + "\n");
-      move(unfinished, Path.of(name + (compiled ? ".aot" : ".jsa")));
+      Path archive = Path.of(name + (compiled ? ".aot" : ".jsa"));
+      Path note = Path.of(name + ".of");
+      Files.deleteIfExists(note);
+      move(unfinished, archive);
+      Files.deleteIfExists(Path.of(name + ".crash"));
       Files.deleteIfExists(Path.of(name + ".no"));
+      // Last of all: an archive that is newer than its note is taken for damaged.
+      Files.writeString(note, home + "\n");
     } else {
       Files.writeString(Path.of(name + ".no"), "this Java makes no archive\n");
     }
