@@ -3,6 +3,7 @@ package hornbook.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -54,6 +55,48 @@ class LauncherIT {
     long made = Files.getLastModifiedTime(archive).toMillis();
     assertThat(program.with("assess", FOAL).done().out()).isEqualTo(first);
     assertThat(Files.getLastModifiedTime(archive).toMillis()).isEqualTo(made);
+    long size = Files.size(archive);
+    damage(archive, size / 3, 0);
+    heals(program, archive, size, first);
+    damage(archive, size, 64);
+    heals(program, archive, size, first);
+  }
+
+  /** Cuts a file to a size, and turns over a bit of every byte in front of the new end. */
+  private static void damage(Path file, long size, int bytes) throws IOException {
+    Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-r--r--"));
+    try (RandomAccessFile open = new RandomAccessFile(file.toFile(), "rw")) {
+      open.setLength(size);
+      for (long at = size - bytes; at < size; at++) {
+        open.seek(at);
+        int was = open.read();
+        open.seek(at);
+        open.write(was ^ 1);
+      }
+    }
+  }
+
+  /** Answers as ever, leaves no trace of a crash, and has a whole archive again in the end. */
+  private static void heals(Program program, Path archive, long size, String first)
+      throws Exception {
+    assertThat(program.with("assess", FOAL).done().out()).isEqualTo(first);
+    Path note = Path.of(archive.toString().replaceAll("\\.(jsa|aot)$", ".of"));
+    for (int second = 0; second < 120; second++) {
+      boolean whole =
+          Files.exists(note)
+              && Files.getLastModifiedTime(note).compareTo(Files.getLastModifiedTime(archive)) >= 0
+              && Files.size(archive) > size / 2;
+      if (whole) {
+        break;
+      }
+      Thread.sleep(1000);
+    }
+    assertThat(Files.size(archive)).isGreaterThan(size / 2);
+    assertThat(program.with("assess", FOAL).done().out()).isEqualTo(first);
+    try (Stream<Path> left = Files.list(Program.HOME)) {
+      assertThat(left.map(one -> one.getFileName().toString()))
+          .noneMatch(name -> name.startsWith("hs_err") || name.endsWith(".crash"));
+    }
   }
 
   @Test

@@ -94,4 +94,25 @@ class OutputIT {
   private static String launcher() {
     return "'" + Program.HOME.resolve("bin/hornbook") + "'";
   }
+
+  /** A bell, a change of colour, a turn of the direction of writing. */
+  @Test
+  void what_would_play_with_the_screen_is_shown_by_its_number() throws IOException {
+    String tricks = "a\u001b[31mb\u202ec\u0007d";
+    String shown = "a\\u001b[31mb\\u202ec\\u0007d";
+    Path there = Files.copy(Path.of(FOAL), folder.resolve(tricks + ".yaml"));
+    for (Program.Run run :
+        List.of(
+            Program.run("assess", folder.resolve("no " + tricks).toString()).refused(66),
+            Program.run("assess", there.toString(), FOAL, "--brief").done(),
+            Program.run("assess", FOAL, "-o", folder + "/no/" + tricks).refused(74),
+            Program.run("assess", FOAL, "--units", tricks).refused(2),
+            Program.run("assess", FOAL, "--" + tricks).refused(2),
+            Program.run(tricks).refused(2),
+            Program.run("plan", FOAL, "--technique", "nail-on", "--despite", tricks).refused(2))) {
+      assertThat(run.out() + run.err())
+          .contains(shown)
+          .doesNotContain("\u001b", "\u202e", "\u0007");
+    }
+  }
 }

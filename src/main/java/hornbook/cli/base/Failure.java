@@ -7,7 +7,7 @@ public final class Failure extends RuntimeException {
   private final ExitCode code;
 
   private Failure(ExitCode code, String text) {
-    super(text, null, false, false);
+    super(Printable.of(text), null, false, false);
     this.code = code;
   }
 

@@ -5,6 +5,7 @@ import hornbook.assessment.tree.Nearest;
 import hornbook.cli.base.ArgumentValue;
 import hornbook.cli.base.Arguments;
 import hornbook.cli.base.Failure;
+import hornbook.cli.base.Printable;
 import hornbook.plan.sheet.PlanWishes;
 import hornbook.rulebook.NamedOption;
 import hornbook.rulebook.Rulebook;
@@ -52,6 +53,10 @@ public final class WishOptions {
     named.forEach(support -> known(support, book));
     if (despite.value() != null && despite.value().isBlank()) {
       throw Failure.usage("--despite says nothing", "say why the sheet is wanted all the same");
+    }
+    if (despite.value() != null && !Printable.of(despite.value()).equals(despite.value())) {
+      throw Failure.usage(
+          "--despite holds what cannot be printed: " + despite.value(), "say it in plain words");
     }
     return PlanWishes.NONE
         .withTargetRatio(RATIO.of(ratio.value()))
