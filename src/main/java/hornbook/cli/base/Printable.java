@@ -1,6 +1,6 @@
 package hornbook.cli.base;
 
-import hornbook.assessment.field.ShortText;
+import hornbook.assessment.tree.FileText;
 
 /**
  * Words that came from outside, made safe for a screen: what would move the cursor, change colours
@@ -25,6 +25,6 @@ public final class Printable {
 
   private static boolean safe(int point) {
     boolean turns = point == 0x200e || point == 0x200f || point == 0x061c;
-    return point == '\n' || !turns && ShortText.printable(point);
+    return point == '\n' || !turns && FileText.printable(point);
   }
 }
