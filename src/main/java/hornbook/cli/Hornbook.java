@@ -2,8 +2,8 @@ package hornbook.cli;
 
 import hornbook.cli.base.ExitCode;
 import hornbook.cli.base.Failure;
-import hornbook.cli.base.Printable;
 import hornbook.cli.base.ProgramFault;
+import hornbook.cli.base.ScreenSafe;
 import hornbook.cli.base.ShippedWithProgram;
 import hornbook.cli.base.Surroundings;
 import hornbook.cli.base.Task;
@@ -33,7 +33,7 @@ public final class Hornbook {
     try {
       return command(surroundings, arguments).number();
     } catch (ParameterException misused) {
-      surroundings.err().print(Printable.of(UsageErrors.told(misused)));
+      surroundings.err().print(ScreenSafe.of(UsageErrors.told(misused)));
       return ExitCode.USAGE.number();
     } catch (Failure failure) {
       surroundings.err().print(failure.text());

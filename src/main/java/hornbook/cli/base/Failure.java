@@ -7,7 +7,7 @@ public final class Failure extends RuntimeException {
   private final ExitCode code;
 
   private Failure(ExitCode code, String text) {
-    super(Printable.of(text), null, false, false);
+    super(ScreenSafe.of(text), null, false, false);
     this.code = code;
   }
 

@@ -4,7 +4,7 @@ import hornbook.assessment.tree.FileText;
 import hornbook.assessment.tree.Nearest;
 import hornbook.cli.base.ExitCode;
 import hornbook.cli.base.Failure;
-import hornbook.cli.base.Printable;
+import hornbook.cli.base.ScreenSafe;
 import hornbook.cli.base.Surroundings;
 import java.io.IOException;
 import java.io.InputStream;
@@ -93,7 +93,7 @@ public final class InputFile {
 
   /** How the user knows it: by its name, or as standard input. */
   public static String shown(String name) {
-    return name.equals(STANDARD_INPUT) ? "standard input" : Printable.of(name);
+    return name.equals(STANDARD_INPUT) ? "standard input" : ScreenSafe.of(name);
   }
 
   private static Failure failure(String what, String then) {

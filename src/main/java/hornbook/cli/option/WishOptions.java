@@ -5,7 +5,7 @@ import hornbook.assessment.tree.Nearest;
 import hornbook.cli.base.ArgumentValue;
 import hornbook.cli.base.Arguments;
 import hornbook.cli.base.Failure;
-import hornbook.cli.base.Printable;
+import hornbook.cli.base.ScreenSafe;
 import hornbook.plan.sheet.PlanWishes;
 import hornbook.rulebook.NamedOption;
 import hornbook.rulebook.Rulebook;
@@ -54,7 +54,7 @@ public final class WishOptions {
     if (despite.value() != null && despite.value().isBlank()) {
       throw Failure.usage("--despite says nothing", "say why the sheet is wanted all the same");
     }
-    if (despite.value() != null && !Printable.of(despite.value()).equals(despite.value())) {
+    if (despite.value() != null && !ScreenSafe.of(despite.value()).equals(despite.value())) {
       throw Failure.usage(
           "--despite holds what cannot be printed: " + despite.value(), "say it in plain words");
     }

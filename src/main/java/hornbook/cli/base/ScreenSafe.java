@@ -6,12 +6,12 @@ import hornbook.assessment.tree.FileText;
  * Words that came from outside, made safe for a screen: what would move the cursor, change colours
  * or turn the direction of writing is shown as its number.
  */
-public final class Printable {
-  private Printable() {}
+public final class ScreenSafe {
+  private ScreenSafe() {}
 
   /** The text with all that is not printable shown by number; line ends stay. */
   public static String of(String text) {
-    if (text.codePoints().allMatch(Printable::safe)) {
+    if (text.codePoints().allMatch(ScreenSafe::safe)) {
       return text;
     }
     StringBuilder shown = new StringBuilder();
