@@ -2,6 +2,7 @@ package hornbook.advice;
 
 import hornbook.advice.fact.FactSheet;
 import hornbook.assessment.Limb;
+import hornbook.rulebook.reserve.Reserves;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,6 +35,18 @@ public record FootAdvice(
 
   public OptionAdvice support(String id) {
     return find(supports, id);
+  }
+
+  /** All that the calls for the vet hold back on this foot, those on other feet among them. */
+  public Reserves reserves() {
+    Reserves all = Reserves.NOTHING;
+    for (ReferralGiven referral : referrals) {
+      all = all.and(referral.reserves());
+    }
+    for (Held held : sheet.held()) {
+      all = all.and(held.reserves());
+    }
+    return all;
   }
 
   /** The most urgent referral's urgency, or empty. */

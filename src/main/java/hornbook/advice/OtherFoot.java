@@ -1,6 +1,7 @@
 package hornbook.advice;
 
 import hornbook.advice.fact.Held;
+import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Bearing;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +10,7 @@ import java.util.Map;
 public final class OtherFoot {
   private OtherFoot() {}
 
-  public static ReasonGiven reason(Held held) {
+  public static ReasonGiven reason(Held held, Basis basis) {
     String limb = held.from().word().replace('-', ' ');
     String says = "The " + limb + " foot calls the vet: " + lower(held.rule().title()) + ".";
     return new ReasonGiven(
@@ -21,7 +22,7 @@ public final class OtherFoot {
         false,
         List.of(),
         held.rule().text().sources(),
-        held.rule().basis(),
+        basis,
         new HeldBack(held.reserves().until(), held.reserves().days(), held.from()));
   }
 

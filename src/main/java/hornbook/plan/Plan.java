@@ -19,7 +19,6 @@ import hornbook.plan.sheet.SheetLine;
 import hornbook.plan.sheet.SheetPart;
 import hornbook.plan.sheet.ShoeSizes;
 import hornbook.rulebook.fact.Limit;
-import hornbook.rulebook.fact.Urgency;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -151,8 +150,8 @@ public record Plan(
     return sources;
   }
 
-  /** The referrals that do not stop the work but belong on the sheet, the most urgent first. */
+  /** Every call for the vet on the foot, the most urgent first. */
   public List<ReferralGiven> referrals() {
-    return foot.referrals().stream().filter(one -> one.urgency() != Urgency.MENTION).toList();
+    return foot.referrals();
   }
 }

@@ -41,7 +41,9 @@ class PlanInstructionsTest {
         SHEETS.add(Jobs.plan(advice, technique, Jobs.ANYWAY));
         SHEETS.add(
             Jobs.plan(
-                advice, technique, Jobs.ANYWAY.withSupports(List.of("clips", "longer-branch"))));
+                advice,
+                technique,
+                Jobs.ANYWAY.withSupports(List.of("clips", "longer-branch", "rolled-toe"))));
       }
     }
   }

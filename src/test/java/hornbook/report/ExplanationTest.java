@@ -100,9 +100,7 @@ class ExplanationTest {
         Stream<OptionAdvice> judged =
             Stream.concat(foot.techniques().stream(), foot.supports().stream());
         for (ReasonGiven reason : judged.flatMap(one -> one.reasons().stream()).toList()) {
-          assertThat(explainer.chain(reason.rule()).basis())
-              .as(reason.rule())
-              .isEqualTo(reason.basis());
+          assertThat(explainer.chain(reason).basis()).as(reason.rule()).isEqualTo(reason.basis());
           reasons++;
         }
       }

@@ -21,6 +21,7 @@ import hornbook.advice.fact.Held;
 import hornbook.advice.outcome.OtherFeet;
 import hornbook.advice.question.Questions;
 import hornbook.assessment.Assessment;
+import hornbook.assessment.Limb;
 import hornbook.assessment.VetRole;
 import hornbook.rulebook.NamedOption;
 import hornbook.rulebook.RuleEntry;
@@ -38,6 +39,7 @@ import hornbook.rulebook.load.LoadedRules;
 import hornbook.rulebook.reserve.Reserves;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -105,7 +107,7 @@ public final class Advisor {
 
   /** The sheets of all feet, each with what the others hold back on it. */
   private List<FactSheet> sheets(Assessment assessment) {
-    List<FactSheet> own = sheets.of(assessment);
+    List<FactSheet> own = sheets(assessment);
     return own.size() < 2 ? own : otherFeet().together(assessment, own);
   }
 
@@ -118,25 +120,43 @@ public final class Advisor {
 
   /** The advice on the foot at this place from its sheet, without the questions. */
   public FootAdvice judge(Assessment assessment, int foot, FactSheet sheet) {
-    return adviseFoot(assessment, foot, sheet, engine.ready(List.of(sheet)), Asking.NOTHING);
+    List<FiredRule> firings =
+        firstOfEachRule(engine.ready(List.of(sheet)).fire(sheet));
+    Limb limb = assessment.feet().get(foot).limb();
+    return adviseFoot(assessment, foot, sheet, List.of(), Map.of(limb, firings));
   }
 
   private Advice advise(Assessment assessment, Asking asking) {
-    List<FootAdvice> feet = new ArrayList<>();
     List<FactSheet> laidOut = sheets(assessment);
     RuleEngine.Ready rules = engine.ready(laidOut);
+    // Asked before the engine is: on a cold start it is still laying out the rules.
+    List<List<Question>> asked = new ArrayList<>();
+    for (FactSheet sheet : laidOut) {
+      asked.add(
+          asking == Asking.EVERYTHING ? questions.of(sheet, assessment.visit().vet()) : List.of());
+    }
+    Map<Limb, List<FiredRule>> firings = new EnumMap<>(Limb.class);
     for (int index = 0; index < laidOut.size(); index++) {
-      feet.add(adviseFoot(assessment, index, laidOut.get(index), rules, asking));
+      Limb limb = assessment.feet().get(index).limb();
+      firings.put(limb, firstOfEachRule(rules.fire(laidOut.get(index))));
+    }
+    List<FootAdvice> feet = new ArrayList<>();
+    for (int index = 0; index < laidOut.size(); index++) {
+      feet.add(adviseFoot(assessment, index, laidOut.get(index), asked.get(index), firings));
     }
     return new Advice(book, assessment, List.copyOf(feet));
   }
 
+  /**
+   * @param all what fired on this foot, and on others where that is known
+   */
   private FootAdvice adviseFoot(
-      Assessment assessment, int index, FactSheet sheet, RuleEngine.Ready rules, Asking asking) {
-    // Asked before the engine is: on a cold start it is still laying out the rules.
-    List<Question> asked =
-        asking == Asking.EVERYTHING ? questions.of(sheet, assessment.visit().vet()) : List.of();
-    List<FiredRule> firings = firstOfEachRule(rules.fire(sheet));
+      Assessment assessment,
+      int index,
+      FactSheet sheet,
+      List<Question> asked,
+      Map<Limb, List<FiredRule>> all) {
+    List<FiredRule> firings = all.get(assessment.feet().get(index).limb());
     WeakestBasis ground = new WeakestBasis(book, firings);
     List<ReferralGiven> referrals = referrals(firings, ground);
     Urgency urgency = referrals.isEmpty() ? null : referrals.get(0).urgency();
@@ -146,8 +166,8 @@ public final class Advisor {
     boolean directs = assessment.visit().vet() == VetRole.DIRECTING;
     Verdicts verdicts = new Verdicts(urgency, directs, defects);
     Map<String, List<ReasonGiven>> reasons = reasons(sheet, firings, ground, referrals, directs);
-    List<OptionAdvice> techniques =
-        verdicts.withFirstChoice(judge(book.techniques(), verdicts, reasons));
+    addHeld(reasons, sheet, all);
+    List<OptionAdvice> techniques = verdicts.withFirstChoice(judge(book.techniques(), verdicts, reasons));
     List<OptionAdvice> supports = judge(book.supports(), verdicts, reasons);
     return new FootAdvice(
         assessment.feet().get(index).limb(),
@@ -243,11 +263,23 @@ public final class Advisor {
               new HeldBack(reserves.until(), reserves.days(), null));
       reserves.subjects().forEach(one -> add(bySubject, one, given));
     }
+    return bySubject;
+  }
+
+  /** The reasons that other feet give. */
+  private void addHeld(
+      Map<String, List<ReasonGiven>> bySubject, FactSheet sheet, Map<Limb, List<Firing>> all) {
     for (Held held : sheet.held()) {
-      ReasonGiven given = OtherFoot.reason(held);
+      List<Firing> firings = all.getOrDefault(held.from(), List.of());
+      Basis basis =
+          firings.stream()
+              .filter(firing -> firing.rule().equals(held.rule().id()))
+              .findFirst()
+              .map(one -> new Ground(book, firings).under(held.rule(), one.conclusion().because()))
+              .orElse(held.rule().basis());
+      ReasonGiven given = OtherFoot.reason(held, basis);
       held.reserves().subjects().forEach(one -> add(bySubject, one, given));
     }
-    return bySubject;
   }
 
   private static void add(

@@ -12,6 +12,8 @@ import hornbook.plan.figure.Placeholder;
 import hornbook.plan.figure.Placeholders;
 import hornbook.rulebook.Instruction;
 import hornbook.rulebook.compile.MissingFromRulebook;
+import hornbook.rulebook.reserve.Cut;
+import hornbook.rulebook.reserve.Reserves;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
@@ -32,6 +34,7 @@ public final class SheetDraft {
   private final PlanWishes wishes;
   private final FootReadings readings;
   private final Foot assessed;
+  private final Reserves reserves;
   private final MeasuredFigures given;
   private final Map<SheetPart, List<SheetLine>> lines = new EnumMap<>(SheetPart.class);
   private final Map<String, Set<String>> missing = new LinkedHashMap<>();
@@ -49,6 +52,7 @@ public final class SheetDraft {
             .with(advice.assessment(), readings.trim().off(noted.wall()))
             .feet()
             .get(foot.index());
+    this.reserves = foot.reserves();
     this.given = new MeasuredFigures(advice.assessment(), assessed, foot.index());
   }
 
@@ -88,6 +92,16 @@ public final class SheetDraft {
 
   public boolean found(String finding) {
     return foot.findings().stream().anyMatch(one -> one.id().equals(finding));
+  }
+
+  /** What the calls for the vet hold back: no sentence of the sheet tells to do it. */
+  Reserves reserves() {
+    return reserves;
+  }
+
+  /** Whether a call for the vet holds this cut back. */
+  boolean heldBack(Cut cut) {
+    return reserves.cuts().contains(cut);
   }
 
   /** Whether a support is to go with the technique. */
@@ -131,6 +145,9 @@ public final class SheetDraft {
   }
 
   private void say(SheetPart part, String id, Map<String, Placeholder> holes) {
+    if (instruction(id).heldBackBy(reserves)) {
+      return;
+    }
     SheetLine line = line(id, holes);
     if (line != null) {
       lines.computeIfAbsent(part, key -> new ArrayList<>()).add(line);
@@ -138,16 +155,21 @@ public final class SheetDraft {
   }
 
   /** A sentence; null when a number it needs is unknown, which is then asked for. */
-  public SheetLine line(String id, Map<String, Placeholder> holes) {
-    Instruction instruction = advice.rulebook().instructions().get(id);
-    if (instruction == null) {
-      throw new MissingFromRulebook("instruction " + id, "write it into its folder plan");
-    }
+  SheetLine line(String id, Map<String, Placeholder> holes) {
+    Instruction instruction = instruction(id);
     boolean whole = true;
     for (Placeholder hole : holes.values()) {
       whole &= !(hole instanceof Figure figure) || known(figure);
     }
     return whole ? new SheetLine(instruction, holes) : null;
+  }
+
+  private Instruction instruction(String id) {
+    Instruction instruction = advice.rulebook().instructions().get(id);
+    if (instruction == null) {
+      throw new RulebookLacks("instruction " + id, "write it into its folder plan");
+    }
+    return instruction;
   }
 
   /** Whether the figure is known; if not, what it needs is asked for. */

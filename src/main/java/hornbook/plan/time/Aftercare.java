@@ -136,6 +136,7 @@ public final class Aftercare {
   }
 
   private void trot(int nails) {
+    new ForTheVet(draft).moves();
     draft.say(TROT, "trot.stand");
     draft.say(TROT, "trot.straight");
     draft.say(TROT, "trot.turn");

@@ -13,6 +13,7 @@ import hornbook.plan.figure.Placeholder;
 import hornbook.plan.figure.Placeholders;
 import hornbook.plan.sheet.MeasuredFigures;
 import hornbook.plan.sheet.SheetDraft;
+import hornbook.rulebook.reserve.Cut;
 import java.util.List;
 
 /** What comes off the foot, how much of it, and what is left alone. */
@@ -40,6 +41,7 @@ public final class Dressing {
   public void write() {
     oldShoe();
     draft.say(DRESS, "dress.clean");
+    new ForTheVet(draft).cuts();
     if (draft.found("trims-away")) {
       draft.say(DRESS, "dress.trim");
     }
@@ -133,6 +135,9 @@ public final class Dressing {
   }
 
   private void heels() {
+    if (draft.heldBack(Cut.HEELS)) {
+      return;
+    }
     if (draft.found("club-foot-grade-1") || draft.found("club-foot-grade-2")) {
       draft.say(DRESS, "dress.club");
     } else if (draft.found("broken-forward")) {

@@ -9,6 +9,7 @@ import hornbook.plan.figure.FormulaParts;
 import hornbook.plan.figure.Placeholders;
 import hornbook.plan.sheet.MeasuredFigures;
 import hornbook.plan.sheet.SheetDraft;
+import hornbook.rulebook.reserve.Cut;
 import java.util.List;
 
 /**
@@ -16,6 +17,9 @@ import java.util.List;
  * forward is dressed from the front, and never thinner than a nail wants; the shoe does the rest.
  */
 final class ToeDressing {
+  /** The supports that bring the breakover back. */
+  private static final List<String> BACK = List.of("rolled-toe", "set-back-toe");
+
   private final SheetDraft draft;
   private final MeasuredFigures given;
 
@@ -26,9 +30,24 @@ final class ToeDressing {
 
   /** Writes it, and gives how far the breakover comes back; null where no aim is known. */
   Figure write() {
-    Figure back = draft.limited("breakover.frog") ? breakover() : null;
+    Figure back = draft.limited("breakover.frog") && wanted() ? breakover() : null;
     overUsual();
     return back;
+  }
+
+  /** The sheet brings nothing back where the advice finds no reason to, or the vet decides. */
+  private boolean wanted() {
+    return !draft.heldBack(Cut.TOE)
+        && (forward() || BACK.stream().anyMatch(one -> draft.wished(one) || open(one)));
+  }
+
+  private boolean open(String support) {
+    Judged judged = draft.foot().support(support);
+    return judged != null && judged.verdict().open();
+  }
+
+  private boolean forward() {
+    return draft.found("long-toe") || draft.found("toe-forward");
   }
 
   private Figure breakover() {
@@ -51,9 +70,8 @@ final class ToeDressing {
   }
 
   private Figure shod(Figure back) {
-    boolean forward = draft.found("long-toe") || draft.found("toe-forward");
     Figure wall = new WallStretches(draft).toe();
-    if (!forward || wall == null) {
+    if (!forward() || wall == null) {
       draft.say(DRESS, "dress.toe-keep");
       return back;
     }

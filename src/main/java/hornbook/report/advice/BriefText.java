@@ -1,5 +1,6 @@
 package hornbook.report.advice;
 
+import hornbook.advice.AfterVet;
 import hornbook.advice.FootAdvice;
 import hornbook.advice.ReferralGiven;
 import hornbook.advice.Statement;
@@ -13,8 +14,10 @@ import hornbook.report.words.Numbers;
 import hornbook.report.words.PageContext;
 import hornbook.rulebook.fact.Urgency;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /** The advice on a foot in a few lines: what to do now, and what to look at first. */
 final class BriefText {
@@ -30,14 +33,13 @@ final class BriefText {
   }
 
   /**
-   * At most {@code budget} lines; what stands last gives way first, and what the most urgent call
-   * for the vet says only after all else.
+   * At most {@code budget} lines, or as many as the calls for now and today with what to do
+   * meanwhile, what has to be done first and what speaks against the first choice take: those are
+   * never shortened. Of the rest, what stands last gives way first.
    */
   static List<String> lines(
       PageContext told, FootAdvice foot, int width, TerminalStyle paint, int budget) {
     List<BriefPart> parts = new BriefText(told, foot).parts();
-    List<BriefPart> others = parts.subList(2, parts.size());
-    shorten(others, parts, width, budget);
     shorten(parts, parts, width, budget);
     return parts.stream().flatMap(part -> part.lines(width, paint).stream()).toList();
   }
@@ -60,9 +62,12 @@ final class BriefText {
     List<BriefPart> parts = new ArrayList<>();
     String limb = FieldNames.of(foot.limb()).toUpperCase(Locale.ROOT);
     parts.add(new BriefPart(Kind.SOURCES, limb, ""));
-    for (Urgency urgency : Urgency.values()) {
-      referrals(urgency, parts);
+    for (String line : HeldWords.of(foot.sheet().held())) {
+      parts.add(new BriefPart(Kind.REFERRAL, "ANOTHER FOOT COMES FIRST.", line));
     }
+    urgent(parts);
+    later(Urgency.DAYS, parts);
+    later(Urgency.MENTION, parts);
     provisional(parts);
     for (Section section : Page.incomplete(told, foot)) {
       List<String> says = section.items().stream().map(Item::text).toList();
@@ -74,6 +79,12 @@ final class BriefText {
               says.get(0) + (says.size() > 1 ? "; and " + (says.size() - 1) + " more." : ".")));
     }
     choice(parts);
+    AfterVet.choice(foot)
+        .ifPresent(
+            then ->
+                parts.add(
+                    new BriefPart(
+                        Kind.AFTER_VET, ChoicePart.afterVetHeading(told, then) + ".", "")));
     listed(parts, Kind.WORKABLE, "Also workable:", Verdict.WORKABLE);
     listed(parts, Kind.WITH_VET, "Only with the vet:", Verdict.WITH_VET);
     listed(parts, Kind.RULED_OUT, "Ruled out:", Verdict.RULED_OUT);
@@ -87,7 +98,23 @@ final class BriefText {
     return parts;
   }
 
-  private void referrals(Urgency urgency, List<BriefPart> parts) {
+  /** Every call for now or today by name, each with what to do until the vet comes. */
+  private void urgent(List<BriefPart> parts) {
+    Set<String> before = new LinkedHashSet<>();
+    for (ReferralGiven one : foot.referrals()) {
+      if (one.urgency().compareTo(Urgency.TODAY) <= 0) {
+        String meanwhile = one.meanwhile() == null ? "" : told.phrases().says(one.meanwhile());
+        String then = before.add(meanwhile) ? " " + meanwhile : "";
+        parts.add(
+            new BriefPart(
+                Kind.REFERRAL,
+                ReferralPart.heading(one.urgency()) + ":",
+                (told.rule(one.rule()).title() + "." + then).strip()));
+      }
+    }
+  }
+
+  private void later(Urgency urgency, List<BriefPart> parts) {
     List<ReferralGiven> given =
         foot.referrals().stream().filter(one -> one.urgency() == urgency).toList();
     if (!given.isEmpty()) {
@@ -97,7 +124,7 @@ final class BriefText {
       String all = first(titles, titles.size());
       parts.add(
           new BriefPart(
-              Kind.REFERRAL,
+              Kind.REFERRAL_LATER,
               ReferralPart.heading(urgency) + ":",
               all + then,
               first(titles, MOST_TITLES) + then,
@@ -123,6 +150,10 @@ final class BriefText {
     Item first = choice.items().get(0);
     String why = new Item("", first.text(), List.of(), first.rule()).line();
     parts.add(new BriefPart(Kind.CHOICE, choice.heading() + ".", why, ""));
+    for (Item kept : choice.items().subList(Math.min(1, choice.kept()), choice.kept())) {
+      String text = new Item("", kept.text(), List.of(), kept.rule()).line();
+      parts.add(new BriefPart(Kind.CHOICE, Sentence.capital(kept.lead()) + ":", text));
+    }
   }
 
   private void listed(List<BriefPart> parts, Kind kind, String heading, Verdict verdict) {

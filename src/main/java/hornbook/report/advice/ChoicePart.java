@@ -1,7 +1,9 @@
 package hornbook.report.advice;
 
+import hornbook.advice.AfterVet;
 import hornbook.advice.FindingGiven;
 import hornbook.advice.FootAdvice;
+import hornbook.advice.HeldBack;
 import hornbook.advice.OptionAdvice;
 import hornbook.advice.ReasonGiven;
 import hornbook.advice.Verdict;
@@ -13,7 +15,10 @@ import hornbook.report.words.PageContext;
 import hornbook.rulebook.fact.Bearing;
 import hornbook.rulebook.fact.Urgency;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 /** The techniques: the first choice with its reasons, the others in a line each. */
@@ -29,6 +34,7 @@ final class ChoicePart {
   List<Section> of(FootAdvice foot) {
     List<Section> sections = new ArrayList<>();
     sections.add(choice(foot));
+    AfterVet.choice(foot).ifPresent(then -> sections.add(afterVet(then)));
     add(sections, foot, Kind.WORKABLE, "ALSO WORKABLE", Verdict.WORKABLE);
     add(sections, foot, Kind.WITH_VET, "ONLY WITH THE VET", Verdict.WITH_VET);
     add(sections, foot, Kind.RULED_OUT, "RULED OUT", Verdict.RULED_OUT);
@@ -52,15 +58,40 @@ final class ChoicePart {
       return new Section(Kind.CHOICE, "NO FIRST CHOICE", List.of(Item.of(whyNone(foot))));
     }
     OptionAdvice chosen = foot.firstChoice().get();
-    List<Item> items = new ArrayList<>();
-    for (Bearing bearing : List.of(Bearing.FOR, Bearing.NEEDS, Bearing.AGAINST)) {
-      for (ReasonGiven reason : chosen.reasons()) {
-        if (reason.bearing() == bearing) {
-          items.add(item(reason));
-        }
-      }
-    }
-    return new Section(Kind.CHOICE, Section.CHOSEN + ": " + told.label(chosen.id()), items);
+    List<Item> reasons = with(chosen, Bearing.FOR);
+    List<Item> items = new ArrayList<>(reasons.subList(0, 1));
+    items.addAll(with(chosen, Bearing.NEEDS));
+    items.addAll(with(chosen, Bearing.AGAINST));
+    int kept = items.size();
+    items.addAll(reasons.subList(1, reasons.size()));
+    return new Section(Kind.CHOICE, CHOSEN + ": " + told.label(chosen.id()), items, kept);
+  }
+
+  /** What comes first once the vet has looked, and what has to be done before it. */
+  private Section afterVet(OptionAdvice then) {
+    List<Item> items = new ArrayList<>(with(then, Bearing.FOR).subList(0, 1));
+    items.addAll(with(then, Bearing.NEEDS));
+    items.addAll(with(then, Bearing.AGAINST));
+    return new Section(Kind.AFTER_VET, afterVetHeading(told, then), items, items.size());
+  }
+
+  /** {@code ONCE THE VET HAS LOOKED: a nailed shoe}. */
+  static String afterVetHeading(Told told, OptionAdvice then) {
+    String once =
+        then.reasons().stream()
+            .map(ReasonGiven::heldBack)
+            .filter(Objects::nonNull)
+            .max(Comparator.comparing(HeldBack::until))
+            .map(held -> HeldWords.once(held.until(), held.days()))
+            .orElse("once the vet agrees");
+    return once.toUpperCase(Locale.ROOT) + ": " + told.label(then.id());
+  }
+
+  private List<Item> with(OptionAdvice judged, Bearing bearing) {
+    return judged.reasons().stream()
+        .filter(reason -> reason.bearing() == bearing)
+        .map(this::item)
+        .toList();
   }
 
   private Item item(ReasonGiven reason) {

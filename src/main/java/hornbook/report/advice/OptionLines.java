@@ -1,6 +1,8 @@
 package hornbook.report.advice;
 
+import hornbook.advice.HeldBack;
 import hornbook.advice.OptionAdvice;
+import hornbook.advice.ReasonGiven;
 import hornbook.advice.Verdict;
 import hornbook.report.page.Section.Item;
 import hornbook.report.words.DecidingReason;
@@ -59,19 +61,22 @@ final class OptionLines {
   /** The title of the rule that decides; for one that stands alone, how many more say the same. */
   private Item decided(String labels, List<OptionAdvice> together, String rule) {
     OptionAdvice first = together.get(0);
-    Bearing bearing =
-        first.reasons().stream()
-            .filter(one -> one.rule().equals(rule))
-            .findFirst()
-            .orElseThrow()
-            .bearing();
+    ReasonGiven reason =
+        first.reasons().stream().filter(one -> one.rule().equals(rule)).findFirst().orElseThrow();
+    Bearing bearing = reason.bearing();
     boolean told = first.verdict() == Verdict.WITH_VET || first.verdict() == Verdict.RULED_OUT;
     String lead =
         told && technique(first)
             ? labels
             : labels + ", " + (bearing == Bearing.NEEDS ? "but first" : bearing(bearing));
     String more = together.size() == 1 ? more(first, bearing) : "";
+    more += first.verdict() == Verdict.WITH_VET ? until(reason) : "";
     return new Item(lead, this.told.title(rule) + more, List.of(), rule);
+  }
+
+  private static String until(ReasonGiven reason) {
+    HeldBack held = reason.heldBack();
+    return held == null ? "" : " (" + HeldWords.once(held.until(), held.days()) + ")";
   }
 
   private boolean technique(OptionAdvice judged) {

@@ -44,20 +44,30 @@ public final class ReferralPart {
   }
 
   List<Section> of(FootAdvice foot) {
-    List<Section> sections = new ArrayList<>();
+    List<Section> sections = new ArrayList<>(elsewhere(foot));
     for (Urgency urgency : Urgency.values()) {
       List<Item> items =
           foot.referrals().stream()
               .filter(referral -> referral.urgency() == urgency)
               .map(this::item)
               .toList();
-      Kind kind = sections.isEmpty() ? Kind.REFERRAL : Kind.REFERRAL_LATER;
+      boolean soon = urgency.compareTo(Urgency.TODAY) <= 0;
+      Kind kind = soon ? Kind.REFERRAL : Kind.REFERRAL_LATER;
       sections.addAll(Section.unlessEmpty(kind, heading(urgency), items));
     }
     if (foot.provisional()) {
       sections.add(provisional(foot));
     }
     return sections;
+  }
+
+  /** The calls on other feet that hold something back on this one. */
+  private List<Section> elsewhere(FootAdvice foot) {
+    List<Item> items = new ArrayList<>();
+    for (String line : HeldWords.of(foot.sheet().held())) {
+      items.add(new Item(line, "", List.of(), null));
+    }
+    return Section.unlessEmpty(Kind.REFERRAL, "ANOTHER FOOT COMES FIRST", items);
   }
 
   private Item item(ReferralGiven referral) {

@@ -5,8 +5,10 @@ import java.util.List;
 /**
  * One part of a page: a heading and what stands under it. All forms of a report are made from the
  * same sections.
+ *
+ * @param kept how many items, from the first, never give way to want of room
  */
-public record Section(Kind kind, String heading, List<Item> items) {
+public record Section(Kind kind, String heading, List<Item> items, int kept) {
   /** How the heading begins when there is one. */
   public static final String CHOSEN = "FIRST CHOICE";
 
@@ -16,11 +18,14 @@ public record Section(Kind kind, String heading, List<Item> items) {
     PRACTICE,
     /** The most urgent calls for the vet. */
     REFERRAL,
+    /** Calls for the vet that are not for now or today. */
     REFERRAL_LATER,
     PROVISIONAL,
     /** What was begun and left incomplete. */
     INCOMPLETE,
     CHOICE,
+    /** What comes first once the vet has looked. */
+    AFTER_VET,
     WORKABLE,
     WITH_VET,
     RULED_OUT,
@@ -62,6 +67,11 @@ public record Section(Kind kind, String heading, List<Item> items) {
       return named ? both : both + " [" + rule + "]";
     }
 
+    /** The same by its lead and what is added beneath. */
+    Item calling() {
+      return new Item(lead, "", notes, rule);
+    }
+
     /** The same by its lead alone. */
     public Item brief() {
       return new Item(lead, "", List.of(), rule);
@@ -70,6 +80,11 @@ public record Section(Kind kind, String heading, List<Item> items) {
 
   public Section {
     items = List.copyOf(items);
+  }
+
+  /** A section whose items may all give way. */
+  Section(Kind kind, String heading, List<Item> items) {
+    this(kind, heading, items, 0);
   }
 
   /** A section, or none where nothing stands in it. */

@@ -5,7 +5,9 @@ import java.util.List;
 
 /**
  * Brings the sections of a page down to a number of lines, in stages of need: the longest of those
- * that may still give gives its last item, and says so. What calls the vet gives last.
+ * that may still give gives its last item, and says so. Calls for the vet now or today keep their
+ * names and what to do meanwhile; what has to be done first and what speaks against the first
+ * choice never give: rather than lose them, a page grows longer.
  */
 public final class TextFit {
   private static final int STAGES = 5;
@@ -44,7 +46,7 @@ public final class TextFit {
   private static boolean give(List<TextSection> sections, int stage) {
     TextSection longest = null;
     for (TextSection section : sections) {
-      boolean gives = section.shrinks(least(section.kind(), stage));
+      boolean gives = section.shrinks(Math.max(section.kept(), least(section.kind(), stage)));
       if (gives && (longest == null || section.height() >= longest.height())) {
         longest = section;
       }
@@ -74,6 +76,7 @@ public final class TextFit {
       case CHOICE -> List.of(all, 4, 3, 2, 1).get(stage);
       case PRACTICE -> all;
       case REFERRAL -> List.of(all, all, all, 1, 0).get(stage);
+      case AFTER_VET -> all;
       case REFERRAL_LATER -> List.of(all, 1, 0, 0, 0).get(stage);
       case WORKABLE, WITH_VET, RULED_OUT, NOT_INDICATED -> List.of(all, all, 3, 1, 0).get(stage);
       case PROVISIONAL, INCOMPLETE, SOURCES, REASONS -> all;

@@ -19,6 +19,7 @@ public final class TextSection {
       EnumSet.of(
           Kind.REFERRAL_LATER,
           Kind.PROVISIONAL,
+          Kind.AFTER_VET,
           Kind.WORKABLE,
           Kind.WITH_VET,
           Kind.RULED_OUT,
@@ -46,6 +47,11 @@ public final class TextSection {
 
   Kind kind() {
     return section.kind();
+  }
+
+  /** How many items never give way. */
+  int kept() {
+    return section.kept();
   }
 
   /** Whether fewer lines would be left if items gave way, down to so many whole ones. */
@@ -145,10 +151,13 @@ public final class TextSection {
     if (gone.isEmpty()) {
       return List.of();
     }
+    if (section.kind() == Kind.REFERRAL) {
+      return gone.stream().flatMap(item -> wrapped(item.calling()).stream()).toList();
+    }
     if (!refers()) {
       return List.of("  and " + gone.size() + " more: --full");
     }
-    int named = section.kind() == Kind.REFERRAL ? gone.size() : Math.min(FEW, gone.size());
+    int named = Math.min(FEW, gone.size());
     int more = gone.size() - named;
     String titles =
         gone.stream()

@@ -150,6 +150,18 @@ final class PlanPage {
     }
     for (ReferralGiven referral : plan.referrals()) {
       lines.add(ReferralPart.heading(referral.urgency()) + ": " + phrases.says(referral.says()));
+      if (referral.meanwhile() != null) {
+        lines.add("Meanwhile: " + phrases.says(referral.meanwhile()));
+      }
+    }
+    lines.addAll(HeldWords.of(plan.foot().sheet().held()));
+    for (String support : plan.wishes().supports()) {
+      plan.foot().support(support).reasons().stream()
+          .filter(reason -> reason.bearing() == Bearing.NEEDS_VET)
+          .forEach(
+              reason ->
+                  lines.add(
+                      plan.advice().rulebook().support(support).label() + ". " + reason(reason)));
     }
     for (Bearing bearing :
         List.of(Bearing.RULES_OUT, Bearing.NEEDS_VET, Bearing.NEEDS, Bearing.AGAINST)) {

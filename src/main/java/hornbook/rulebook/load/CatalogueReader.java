@@ -40,7 +40,7 @@ public final class CatalogueReader {
   /**
    * Changes with the form of the file, so that a file of another program version is not misread.
    */
-  public static final int FORM = 0x484F524E + 4;
+  public static final int FORM = 0x484F524E + 5;
 
   static final int LIMIT = 0;
   static final int READING = 1;
@@ -193,7 +193,13 @@ public final class CatalogueReader {
   }
 
   private Instruction instruction() throws IOException {
-    return new Instruction(text(), text(), each(this::text), constant(Basis.values()));
+    return new Instruction(
+        text(),
+        text(),
+        each(this::text),
+        constant(Basis.values()),
+        Set.copyOf(each(() -> constant(Cut.values()))),
+        Set.copyOf(each(() -> constant(Move.values()))));
   }
 
   private Condition condition() throws IOException {

@@ -121,6 +121,8 @@ public final class CatalogueWriter {
     texts(instruction.id(), instruction.says());
     each(instruction.sources(), this::text);
     constant(instruction.basis());
+    each(instruction.cuts(), this::constant);
+    each(instruction.moves(), this::constant);
   }
 
   private void condition(Condition condition) throws IOException {

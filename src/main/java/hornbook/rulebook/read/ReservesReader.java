@@ -94,7 +94,8 @@ final class ReservesReader {
     return List.copyOf(known);
   }
 
-  private static <E extends Enum<E>> Set<E> constants(YamlMap one, String key, Class<E> type) {
+  /** The constants whose words stand in the list under a key. */
+  static <E extends Enum<E>> Set<E> constants(YamlMap one, String key, Class<E> type) {
     Set<E> known = EnumSet.noneOf(type);
     List<String> words = Arrays.stream(type.getEnumConstants()).map(ReservesReader::word).toList();
     for (String id : one.texts(key)) {

@@ -18,6 +18,8 @@ import hornbook.rulebook.file.RuleFault;
 import hornbook.rulebook.file.RuleFiles;
 import hornbook.rulebook.file.YamlMap;
 import hornbook.rulebook.own.Extension;
+import hornbook.rulebook.reserve.Cut;
+import hornbook.rulebook.reserve.Move;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -313,14 +315,21 @@ public final class RulebookReader {
     YamlMap all = YamlMap.file(name, text, faults.all());
     for (String key : all.keys()) {
       YamlMap one = all.map(key);
-      one.only("says", "sources", "basis");
+      one.only("says", "sources", "basis", "cuts", "moves");
       String id = section + "." + key;
       Basis basis = one.word("basis", Basis.class);
       if (basis == null) {
         one.fault(one.line(), "an instruction needs a basis", "write basis: practice, or better");
       } else {
         List<String> from = List.copyOf(one.texts("sources"));
-        Instruction instruction = new Instruction(id, one.text("says").strip(), from, basis);
+        Instruction instruction =
+            new Instruction(
+                id,
+                one.text("says").strip(),
+                from,
+                basis,
+                ReservesReader.constants(one, "cuts", Cut.class),
+                ReservesReader.constants(one, "moves", Move.class));
         instructions.put(id, instruction);
         faults.place(instruction, name, all.line(key));
       }

@@ -2,9 +2,11 @@ package hornbook.study.explain;
 
 import hornbook.advice.Advice;
 import hornbook.advice.FootAdvice;
+import hornbook.advice.HeldBack;
 import hornbook.advice.OptionAdvice;
 import hornbook.advice.ReasonGiven;
 import hornbook.advice.VerdictBasis;
+import hornbook.assessment.Limb;
 import hornbook.assessment.field.FieldValue;
 import hornbook.rulebook.Condition;
 import hornbook.rulebook.ReadingKind;
@@ -17,8 +19,10 @@ import hornbook.rulebook.fact.Seen;
 import hornbook.study.measure.RecordedFields;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 
@@ -29,10 +33,16 @@ public final class Explainer {
   private final RuleChains chains;
   private final RecordedFields fields;
 
+  /** Of every foot advised on: another foot may be why something waits on this one. */
+  private final Map<Limb, Chains> others = new EnumMap<>(Limb.class);
+
   public Explainer(Advice advice, FootAdvice foot) {
     this.book = advice.rulebook();
     this.foot = foot;
     this.chains = new RuleChains(book, advice.assessment(), foot.sheet());
+    for (FootAdvice other : advice.feet()) {
+      others.put(other.limb(), new RuleChains(book, advice.assessment(), other.sheet()));
+    }
     this.fields = new RecordedFields(advice.assessment());
   }
 
@@ -49,6 +59,13 @@ public final class Explainer {
   /** The chain of one rule. */
   public RuleChain chain(String rule) {
     return chains.of(rule);
+  }
+
+  /** The chain behind a reason, on the foot that gives it. */
+  public RuleChain chain(ReasonGiven reason) {
+    HeldBack held = reason.heldBack();
+    boolean elsewhere = held != null && held.from() != null;
+    return (elsewhere ? others.get(held.from()) : chains).of(reason.rule());
   }
 
   private Explanation explain(Subject subject, boolean whyNot) {
@@ -181,7 +198,7 @@ public final class Explainer {
   }
 
   private List<RuleChain> fired(Collection<ReasonGiven> reasons) {
-    return reasons.stream().map(ReasonGiven::rule).distinct().map(chains::of).toList();
+    return reasons.stream().map(this::chain).distinct().toList();
   }
 
   private Explanation measure(Subject subject, boolean whyNot) {

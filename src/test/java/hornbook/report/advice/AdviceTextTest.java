@@ -45,8 +45,20 @@ class AdviceTextTest {
       int perFoot = how.detail() == Detail.BRIEF ? AdviceText.BRIEF_LINES : AdviceText.USUAL_LINES;
       assertThat(text.lines().count())
           .as("lines of %s %s", name, how)
-          .isLessThanOrEqualTo((long) perFoot * advice.feet().size());
+          .isLessThanOrEqualTo((long) perFoot * advice.feet().size() + mustStand(advice, how));
     }
+  }
+
+  /** The lines that calls for now and today and the conditions of the first choice take at most. */
+  private static long mustStand(Advice advice, TextOptions how) {
+    long characters = 0;
+    long paragraphs = 0;
+    for (String kept : Kept.of(advice)) {
+      characters += kept.length();
+      paragraphs++;
+    }
+    int narrowest = how.width() - 30;
+    return characters / narrowest + 2 * paragraphs;
   }
 
   @Test

@@ -35,7 +35,7 @@ class TextSectionTest {
 
   @Test
   void names_the_vets_cases_that_have_no_room() {
-    TextSection section = section(Kind.REFERRAL, "one", "two", "three");
+    TextSection section = section(Kind.REFERRAL_LATER, "one", "two", "three");
     section.shrink();
     section.shrink();
     assertThat(section.lines(TerminalStyle.NONE))
@@ -45,6 +45,20 @@ class TextSectionTest {
             "  Meanwhile: rest.",
             "- two [R001]; three [R001]. More on",
             "  this: --full");
+  }
+
+  @Test
+  void keeps_what_to_do_until_the_vet_comes() {
+    String two = "two told at some length";
+    TextSection section = section(Kind.REFERRAL, "one", two);
+    section.shrink();
+    assertThat(section.lines(Paint.NONE))
+        .containsExactly(
+            "HEADING",
+            "- One: and what it says [R001]",
+            "  Meanwhile: rest.",
+            "- two told at some length [R001]",
+            "  Meanwhile: rest.");
   }
 
   @Test

@@ -1,0 +1,78 @@
+package hornbook.plan;
+
+import static hornbook.plan.Part.DRESS;
+import static hornbook.plan.Part.TROT;
+
+import hornbook.rulebook.reserve.Cut;
+import hornbook.rulebook.reserve.Move;
+import hornbook.rulebook.reserve.Reserves;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What the sheet leaves to the vet: named, without a figure, in place of the sentences left out.
+ */
+final class ForTheVet {
+  private final Draft draft;
+  private final Reserves reserves;
+
+  ForTheVet(Draft draft) {
+    this.draft = draft;
+    this.reserves = draft.reserves();
+  }
+
+  /** What is not to be cut. */
+  void cuts() {
+    List<String> cuts = reserves.cuts().stream().map(ForTheVet::name).toList();
+    if (!cuts.isEmpty()) {
+      draft.say(
+          DRESS,
+          "dress.for-the-vet",
+          Holes.of("cuts", new Hole.Word(list(cuts))).and("until", new Hole.Word(until())));
+    }
+  }
+
+  /** What the horse is not to be asked to do. */
+  void moves() {
+    List<String> moves = reserves.moves().stream().map(ForTheVet::name).toList();
+    if (!moves.isEmpty()) {
+      draft.say(
+          TROT,
+          "trot.for-the-vet",
+          Holes.of("moves", new Hole.Word(list(moves))).and("until", new Hole.Word(until())));
+    }
+  }
+
+  private String until() {
+    return switch (reserves.until()) {
+      case DAYS -> reserves.days() + " quiet days have passed";
+      case VET_HAS_SEEN -> "the vet has looked";
+      case VET_DIRECTS -> "the vet directs the work";
+    };
+  }
+
+  private static String name(Cut cut) {
+    return switch (cut) {
+      case HEELS -> "the heels";
+      case TOE -> "the toe";
+      case SOLE -> "the sole";
+      case FROG -> "the frog";
+      case DEAD_HORN -> "dead horn";
+      case HOLE -> "any hole";
+    };
+  }
+
+  private static String name(Move move) {
+    return switch (move) {
+      case TROT -> "trot";
+      case CIRCLES -> "turn in circles";
+      case BACKING -> "back";
+    };
+  }
+
+  private static String list(List<String> words) {
+    List<String> all = new ArrayList<>(words);
+    String last = all.remove(all.size() - 1);
+    return all.isEmpty() ? last : String.join(", ", all) + " and " + last;
+  }
+}

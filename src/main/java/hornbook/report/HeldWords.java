@@ -1,0 +1,59 @@
+package hornbook.report;
+
+import hornbook.advice.Held;
+import hornbook.assessment.Limb;
+import hornbook.rulebook.Outcome;
+import hornbook.rulebook.fact.Urgency;
+import hornbook.rulebook.reserve.Reserves;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** What a call for the vet holds back, and until when, in plain words. */
+final class HeldWords {
+  private HeldWords() {}
+
+  /** What is waited for: {@code once the vet has looked}. */
+  static String once(Reserves reserves) {
+    return once(reserves.until(), reserves.days());
+  }
+
+  static String once(hornbook.rulebook.reserve.Until until, Integer days) {
+    return switch (until) {
+      case DAYS -> "after " + days + " quiet days";
+      case VET_HAS_SEEN -> "once the vet has looked";
+      case VET_DIRECTS -> "once the vet directs the work";
+    };
+  }
+
+  /** What other feet hold back on this one, a sentence for each foot. */
+  static List<String> of(List<Held> all) {
+    Map<Limb, List<Held>> byFoot = new LinkedHashMap<>();
+    all.forEach(held -> byFoot.computeIfAbsent(held.from(), limb -> new ArrayList<>()).add(held));
+    List<String> lines = new ArrayList<>();
+    byFoot.forEach((limb, calls) -> lines.add(line(limb, calls)));
+    return lines;
+  }
+
+  private static String line(Limb limb, List<Held> calls) {
+    Urgency soonest = calls.stream().map(HeldWords::urgency).min(Comparator.naturalOrder()).get();
+    String names =
+        calls.stream()
+            .sorted(Comparator.comparing(HeldWords::urgency))
+            .map(held -> held.rule().title() + " [" + held.rule().id() + "]")
+            .collect(Collectors.joining("; "));
+    return ReferralPart.heading(soonest)
+        + " for the "
+        + FieldNames.of(limb)
+        + ": "
+        + names
+        + ". The horse stands on this foot to spare that one: what waits here waits for that call.";
+  }
+
+  private static Urgency urgency(Held held) {
+    return ((Outcome.Refers) held.rule().outcome()).urgency();
+  }
+}
