@@ -15,16 +15,28 @@ import java.util.List;
  * What no page may drop: every call for now or today by name with what to do meanwhile, and what
  * has to be done before the first choice or speaks against it.
  */
-final class Kept {
+public final class Kept {
   private Kept() {}
 
-  static List<String> of(Advice advice) {
+  /** Titles and sentences. */
+  public static List<String> of(Advice advice) {
+    return of(advice, true);
+  }
+
+  /** The sentences alone. */
+  public static List<String> said(Advice advice) {
+    return of(advice, false);
+  }
+
+  private static List<String> of(Advice advice, boolean titles) {
     Phrases phrases = new Phrases(advice.rulebook(), Units.MM);
     List<String> kept = new ArrayList<>();
     for (FootAdvice foot : advice.feet()) {
       for (ReferralGiven call : foot.referrals()) {
         if (call.urgency().compareTo(Urgency.TODAY) <= 0) {
-          kept.add(advice.rulebook().rules().get(call.rule()).title());
+          if (titles) {
+            kept.add(advice.rulebook().rules().get(call.rule()).title());
+          }
           kept.add(phrases.says(call.meanwhile()));
         }
       }

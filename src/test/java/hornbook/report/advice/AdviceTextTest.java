@@ -3,6 +3,7 @@ package hornbook.report.advice;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.advice.Advice;
+import hornbook.advice.AfterVet;
 import hornbook.advice.FootAdvice;
 import hornbook.advice.OptionAdvice;
 import hornbook.assessment.quantity.Units;
@@ -56,6 +57,10 @@ class AdviceTextTest {
     for (String kept : Kept.of(advice)) {
       characters += kept.length();
       paragraphs++;
+    }
+    for (FootAdvice foot : advice.feet()) {
+      paragraphs += AfterVet.choice(foot).isPresent() ? 1 : 0;
+      paragraphs += 2L * foot.sheet().held().size();
     }
     int narrowest = how.width() - 30;
     return characters / narrowest + 2 * paragraphs;

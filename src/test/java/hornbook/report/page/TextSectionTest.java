@@ -57,7 +57,7 @@ class TextSectionTest {
             "HEADING",
             "- One: and what it says [R001]",
             "  Meanwhile: rest.",
-            "- two told at some length [R001]",
+            "- Two told at some length [R001]",
             "  Meanwhile: rest.");
   }
 

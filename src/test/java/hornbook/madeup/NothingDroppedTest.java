@@ -1,0 +1,73 @@
+package hornbook.madeup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hornbook.advice.Advice;
+import hornbook.assessment.Units;
+import hornbook.report.AdviceHtml;
+import hornbook.report.AdviceJson;
+import hornbook.report.AdviceMarkdown;
+import hornbook.report.AdviceText;
+import hornbook.report.Detail;
+import hornbook.report.Kept;
+import hornbook.report.TextOptions;
+import hornbook.rules.Shipped;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/**
+ * No page drops a call for now or today, what to do until the vet comes, what has to be done first
+ * or what speaks against the first choice: neither the default page nor the brief one, in no form.
+ */
+class NothingDroppedTest {
+  private static final Pattern TAG = Pattern.compile("<[^>]*>");
+  private static final Pattern ENTITY = Pattern.compile("&#?\\w+;|\\\\u[0-9a-fA-F]{4}");
+  private static final Pattern SIGNS = Pattern.compile("[^\\p{IsAlphabetic}\\p{IsDigit}]");
+
+  @Test
+  void everyPageKeepsWhatMustStand() throws Exception {
+    AtomicInteger kept = new AtomicInteger();
+    new Horses(47)
+        .each(
+            horse -> {
+              Advice advice = Shipped.ADVISOR.advise(horse);
+              List<String> must = Kept.of(advice).stream().map(NothingDroppedTest::bare).toList();
+              kept.addAndGet(must.size());
+              for (Detail detail : Detail.values()) {
+                holds(text(advice, detail), must, "text " + detail);
+              }
+              holds(AdviceHtml.render(advice, Units.MM), must, "HTML");
+              holds(AdviceMarkdown.render(advice, Units.MM), must, "Markdown");
+            });
+    assertThat(kept.get()).isGreaterThan(Horses.HOW_MANY);
+  }
+
+  @Test
+  void theJsonKeepsWhatMustStand() throws Exception {
+    new Horses(53)
+        .each(
+            horse -> {
+              Advice advice = Shipped.ADVISOR.judge(horse);
+              List<String> must = Kept.said(advice).stream().map(NothingDroppedTest::bare).toList();
+              holds(AdviceJson.line(advice, Units.MM), must, "JSON");
+            });
+  }
+
+  private static String text(Advice advice, Detail detail) {
+    return AdviceText.render(
+        advice, new TextOptions(Units.MM, detail, false, TextOptions.USUAL_WIDTH));
+  }
+
+  private static void holds(String page, List<String> must, String form) {
+    String bare = bare(ENTITY.matcher(TAG.matcher(page).replaceAll("")).replaceAll(""));
+    for (String one : must) {
+      assertThat(bare).as(form).contains(one);
+    }
+  }
+
+  private static String bare(String text) {
+    return SIGNS.matcher(text).replaceAll("");
+  }
+}
