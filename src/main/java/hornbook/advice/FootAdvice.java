@@ -1,6 +1,7 @@
 package hornbook.advice;
 
 import hornbook.advice.fact.FactSheet;
+import hornbook.advice.fact.Held;
 import hornbook.assessment.Limb;
 import hornbook.rulebook.reserve.Reserves;
 import java.util.List;

@@ -4,15 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.advice.Advice;
 import hornbook.advice.FootAdvice;
-import hornbook.advice.Held;
-import hornbook.advice.Judged;
+import hornbook.advice.OptionAdvice;
 import hornbook.advice.ReferralGiven;
 import hornbook.advice.Verdict;
-import hornbook.plan.Line;
+import hornbook.advice.fact.Held;
 import hornbook.plan.Plan;
 import hornbook.plan.PlanMaker;
-import hornbook.plan.PlanWishes;
-import hornbook.plan.Technique;
+import hornbook.plan.sheet.PlanWishes;
+import hornbook.plan.sheet.SheetLine;
+import hornbook.plan.sheet.Technique;
 import hornbook.rulebook.fact.Urgency;
 import hornbook.rulebook.reserve.Reserves;
 import hornbook.rules.Shipped;
@@ -74,7 +74,7 @@ class HeldBackTest {
     }
   }
 
-  private static void closed(Judged judged, String rule) {
+  private static void closed(OptionAdvice judged, String rule) {
     assertThat(judged.verdict())
         .as("%s while %s stands", judged.id(), rule)
         .isNotIn(Verdict.FIRST_CHOICE, Verdict.WORKABLE);
@@ -100,8 +100,8 @@ class HeldBackTest {
     boolean any = !reserves.cuts().isEmpty() || !reserves.moves().isEmpty();
     if (plan.workable() && any) {
       held.incrementAndGet();
-      for (List<Line> lines : plan.lines().values()) {
-        for (Line line : lines) {
+      for (List<SheetLine> lines : plan.lines().values()) {
+        for (SheetLine line : lines) {
           assertThat(line.instruction().heldBackBy(reserves)).as(line.instruction().id()).isFalse();
         }
       }

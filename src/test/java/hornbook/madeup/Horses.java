@@ -4,8 +4,8 @@ import hornbook.assessment.Assessment;
 import hornbook.assessment.Foot;
 import hornbook.assessment.VetRole;
 import hornbook.rules.Shipped;
-import hornbook.study.FeetOnPaper;
-import hornbook.study.RuleCase;
+import hornbook.study.generate.GeneratedFeet;
+import hornbook.study.rulecase.RuleCase;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,12 +21,12 @@ import java.util.stream.IntStream;
 final class Horses {
   static final int HOW_MANY = Integer.getInteger("hornbook.madeup", 3000);
 
-  private final FeetOnPaper paper;
+  private final GeneratedFeet paper;
 
   Horses(long seed) throws IOException, RuleCase.Unusable {
     List<Assessment> cases =
         Shipped.ruleCases().values().stream().map(RuleCase::assessment).toList();
-    paper = new FeetOnPaper(Shipped.BOOK, cases, seed);
+    paper = new GeneratedFeet(Shipped.BOOK, cases, seed);
   }
 
   /** Hands over every horse, on several threads. */

@@ -2,10 +2,11 @@ package hornbook.report;
 
 import hornbook.advice.Advice;
 import hornbook.advice.FootAdvice;
-import hornbook.advice.Judged;
+import hornbook.advice.OptionAdvice;
 import hornbook.advice.ReasonGiven;
 import hornbook.advice.ReferralGiven;
-import hornbook.assessment.Units;
+import hornbook.assessment.quantity.Units;
+import hornbook.report.words.Phrases;
 import hornbook.rulebook.fact.Bearing;
 import hornbook.rulebook.fact.Urgency;
 import java.util.ArrayList;
@@ -45,7 +46,7 @@ public final class Kept {
     return kept;
   }
 
-  private static void conditions(Judged first, Phrases phrases, List<String> kept) {
+  private static void conditions(OptionAdvice first, Phrases phrases, List<String> kept) {
     for (ReasonGiven reason : first.reasons()) {
       if (reason.bearing() == Bearing.NEEDS || reason.bearing() == Bearing.AGAINST) {
         kept.add(phrases.says(reason.says()));

@@ -107,7 +107,7 @@ public final class Advisor {
 
   /** The sheets of all feet, each with what the others hold back on it. */
   private List<FactSheet> sheets(Assessment assessment) {
-    List<FactSheet> own = sheets(assessment);
+    List<FactSheet> own = sheets.of(assessment);
     return own.size() < 2 ? own : otherFeet().together(assessment, own);
   }
 
@@ -167,7 +167,8 @@ public final class Advisor {
     Verdicts verdicts = new Verdicts(urgency, directs, defects);
     Map<String, List<ReasonGiven>> reasons = reasons(sheet, firings, ground, referrals, directs);
     addHeld(reasons, sheet, all);
-    List<OptionAdvice> techniques = verdicts.withFirstChoice(judge(book.techniques(), verdicts, reasons));
+    List<OptionAdvice> techniques =
+        verdicts.withFirstChoice(judge(book.techniques(), verdicts, reasons));
     List<OptionAdvice> supports = judge(book.supports(), verdicts, reasons);
     return new FootAdvice(
         assessment.feet().get(index).limb(),
@@ -268,14 +269,17 @@ public final class Advisor {
 
   /** The reasons that other feet give. */
   private void addHeld(
-      Map<String, List<ReasonGiven>> bySubject, FactSheet sheet, Map<Limb, List<Firing>> all) {
+      Map<String, List<ReasonGiven>> bySubject, FactSheet sheet, Map<Limb, List<FiredRule>> all) {
     for (Held held : sheet.held()) {
-      List<Firing> firings = all.getOrDefault(held.from(), List.of());
+      List<FiredRule> firings = all.getOrDefault(held.from(), List.of());
       Basis basis =
           firings.stream()
               .filter(firing -> firing.rule().equals(held.rule().id()))
               .findFirst()
-              .map(one -> new Ground(book, firings).under(held.rule(), one.conclusion().because()))
+              .map(
+                  one ->
+                      new WeakestBasis(book, firings)
+                          .under(held.rule(), one.conclusion().because()))
               .orElse(held.rule().basis());
       ReasonGiven given = OtherFoot.reason(held, basis);
       held.reserves().subjects().forEach(one -> add(bySubject, one, given));

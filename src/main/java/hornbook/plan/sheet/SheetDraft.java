@@ -95,12 +95,12 @@ public final class SheetDraft {
   }
 
   /** What the calls for the vet hold back: no sentence of the sheet tells to do it. */
-  Reserves reserves() {
+  public Reserves reserves() {
     return reserves;
   }
 
   /** Whether a call for the vet holds this cut back. */
-  boolean heldBack(Cut cut) {
+  public boolean heldBack(Cut cut) {
     return reserves.cuts().contains(cut);
   }
 
@@ -155,7 +155,7 @@ public final class SheetDraft {
   }
 
   /** A sentence; null when a number it needs is unknown, which is then asked for. */
-  SheetLine line(String id, Map<String, Placeholder> holes) {
+  public SheetLine line(String id, Map<String, Placeholder> holes) {
     Instruction instruction = instruction(id);
     boolean whole = true;
     for (Placeholder hole : holes.values()) {
@@ -167,7 +167,7 @@ public final class SheetDraft {
   private Instruction instruction(String id) {
     Instruction instruction = advice.rulebook().instructions().get(id);
     if (instruction == null) {
-      throw new RulebookLacks("instruction " + id, "write it into its folder plan");
+      throw new MissingFromRulebook("instruction " + id, "write it into its folder plan");
     }
     return instruction;
   }

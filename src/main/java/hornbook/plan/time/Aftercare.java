@@ -13,6 +13,7 @@ import hornbook.plan.effect.WallStretches;
 import hornbook.plan.figure.Figure;
 import hornbook.plan.figure.Placeholder;
 import hornbook.plan.figure.Placeholders;
+import hornbook.plan.sheet.ForTheVet;
 import hornbook.plan.sheet.SheetDraft;
 import hornbook.rulebook.fact.Urgency;
 import java.time.LocalDate;

@@ -11,6 +11,7 @@ import hornbook.plan.figure.Figure;
 import hornbook.plan.figure.FormulaParts;
 import hornbook.plan.figure.Placeholder;
 import hornbook.plan.figure.Placeholders;
+import hornbook.plan.sheet.ForTheVet;
 import hornbook.plan.sheet.MeasuredFigures;
 import hornbook.plan.sheet.SheetDraft;
 import hornbook.rulebook.reserve.Cut;

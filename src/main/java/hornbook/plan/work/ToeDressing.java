@@ -2,6 +2,7 @@ package hornbook.plan.work;
 
 import static hornbook.plan.sheet.SheetPart.DRESS;
 
+import hornbook.advice.OptionAdvice;
 import hornbook.foot.number.Interval;
 import hornbook.plan.effect.WallStretches;
 import hornbook.plan.figure.Figure;
@@ -42,7 +43,7 @@ final class ToeDressing {
   }
 
   private boolean open(String support) {
-    Judged judged = draft.foot().support(support);
+    OptionAdvice judged = draft.foot().support(support);
     return judged != null && judged.verdict().open();
   }
 

@@ -11,6 +11,7 @@ import hornbook.report.page.Section;
 import hornbook.report.page.Section.Item;
 import hornbook.report.page.Section.Kind;
 import hornbook.report.words.DecidingReason;
+import hornbook.report.words.HeldWords;
 import hornbook.report.words.PageContext;
 import hornbook.rulebook.fact.Bearing;
 import hornbook.rulebook.fact.Urgency;
@@ -64,7 +65,7 @@ final class ChoicePart {
     items.addAll(with(chosen, Bearing.AGAINST));
     int kept = items.size();
     items.addAll(reasons.subList(1, reasons.size()));
-    return new Section(Kind.CHOICE, CHOSEN + ": " + told.label(chosen.id()), items, kept);
+    return new Section(Kind.CHOICE, Section.CHOSEN + ": " + told.label(chosen.id()), items, kept);
   }
 
   /** What comes first once the vet has looked, and what has to be done before it. */
@@ -76,7 +77,7 @@ final class ChoicePart {
   }
 
   /** {@code ONCE THE VET HAS LOOKED: a nailed shoe}. */
-  static String afterVetHeading(Told told, OptionAdvice then) {
+  static String afterVetHeading(PageContext told, OptionAdvice then) {
     String once =
         then.reasons().stream()
             .map(ReasonGiven::heldBack)

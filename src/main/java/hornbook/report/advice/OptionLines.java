@@ -7,6 +7,7 @@ import hornbook.advice.Verdict;
 import hornbook.report.page.Section.Item;
 import hornbook.report.words.DecidingReason;
 import hornbook.report.words.Detail;
+import hornbook.report.words.HeldWords;
 import hornbook.report.words.PageContext;
 import hornbook.report.words.Sentence;
 import hornbook.rulebook.fact.Bearing;

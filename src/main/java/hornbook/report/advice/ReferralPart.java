@@ -8,6 +8,7 @@ import hornbook.report.page.Section.Item;
 import hornbook.report.page.Section.Kind;
 import hornbook.report.words.Detail;
 import hornbook.report.words.FieldNames;
+import hornbook.report.words.HeldWords;
 import hornbook.report.words.PageContext;
 import hornbook.rulebook.fact.Urgency;
 import java.util.ArrayList;

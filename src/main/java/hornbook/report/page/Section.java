@@ -68,7 +68,7 @@ public record Section(Kind kind, String heading, List<Item> items, int kept) {
     }
 
     /** The same by its lead and what is added beneath. */
-    Item calling() {
+    public Item calling() {
       return new Item(lead, "", notes, rule);
     }
 
@@ -83,7 +83,7 @@ public record Section(Kind kind, String heading, List<Item> items, int kept) {
   }
 
   /** A section whose items may all give way. */
-  Section(Kind kind, String heading, List<Item> items) {
+  public Section(Kind kind, String heading, List<Item> items) {
     this(kind, heading, items, 0);
   }
 

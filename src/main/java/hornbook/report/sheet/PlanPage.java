@@ -18,6 +18,7 @@ import hornbook.report.sheet.PlanSection.Drawing;
 import hornbook.report.sheet.PlanSection.Lines;
 import hornbook.report.sheet.PlanSection.Table;
 import hornbook.report.words.FieldNames;
+import hornbook.report.words.HeldWords;
 import hornbook.report.words.Phrases;
 import hornbook.report.words.PlainWords;
 import hornbook.rulebook.Rulebook;

@@ -34,7 +34,7 @@ public final class Explainer {
   private final RecordedFields fields;
 
   /** Of every foot advised on: another foot may be why something waits on this one. */
-  private final Map<Limb, Chains> others = new EnumMap<>(Limb.class);
+  private final Map<Limb, RuleChains> others = new EnumMap<>(Limb.class);
 
   public Explainer(Advice advice, FootAdvice foot) {
     this.book = advice.rulebook();

@@ -7,6 +7,7 @@ import hornbook.advice.AfterVet;
 import hornbook.advice.FootAdvice;
 import hornbook.advice.OptionAdvice;
 import hornbook.assessment.quantity.Units;
+import hornbook.report.Kept;
 import hornbook.report.Pages;
 import hornbook.report.page.TextOptions;
 import hornbook.report.words.Detail;

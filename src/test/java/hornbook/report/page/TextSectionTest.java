@@ -52,7 +52,7 @@ class TextSectionTest {
     String two = "two told at some length";
     TextSection section = section(Kind.REFERRAL, "one", two);
     section.shrink();
-    assertThat(section.lines(Paint.NONE))
+    assertThat(section.lines(TerminalStyle.NONE))
         .containsExactly(
             "HEADING",
             "- One: and what it says [R001]",

@@ -1,8 +1,10 @@
-package hornbook.plan;
+package hornbook.plan.sheet;
 
-import static hornbook.plan.Part.DRESS;
-import static hornbook.plan.Part.TROT;
+import static hornbook.plan.sheet.SheetPart.DRESS;
+import static hornbook.plan.sheet.SheetPart.TROT;
 
+import hornbook.plan.figure.Placeholder;
+import hornbook.plan.figure.Placeholders;
 import hornbook.rulebook.reserve.Cut;
 import hornbook.rulebook.reserve.Move;
 import hornbook.rulebook.reserve.Reserves;
@@ -12,34 +14,36 @@ import java.util.List;
 /**
  * What the sheet leaves to the vet: named, without a figure, in place of the sentences left out.
  */
-final class ForTheVet {
-  private final Draft draft;
+public final class ForTheVet {
+  private final SheetDraft draft;
   private final Reserves reserves;
 
-  ForTheVet(Draft draft) {
+  public ForTheVet(SheetDraft draft) {
     this.draft = draft;
     this.reserves = draft.reserves();
   }
 
   /** What is not to be cut. */
-  void cuts() {
+  public void cuts() {
     List<String> cuts = reserves.cuts().stream().map(ForTheVet::name).toList();
     if (!cuts.isEmpty()) {
       draft.say(
           DRESS,
           "dress.for-the-vet",
-          Holes.of("cuts", new Hole.Word(list(cuts))).and("until", new Hole.Word(until())));
+          Placeholders.of("cuts", new Placeholder.Word(list(cuts)))
+              .and("until", new Placeholder.Word(until())));
     }
   }
 
   /** What the horse is not to be asked to do. */
-  void moves() {
+  public void moves() {
     List<String> moves = reserves.moves().stream().map(ForTheVet::name).toList();
     if (!moves.isEmpty()) {
       draft.say(
           TROT,
           "trot.for-the-vet",
-          Holes.of("moves", new Hole.Word(list(moves))).and("until", new Hole.Word(until())));
+          Placeholders.of("moves", new Placeholder.Word(list(moves)))
+              .and("until", new Placeholder.Word(until())));
     }
   }
 

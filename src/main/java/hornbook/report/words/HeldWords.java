@@ -1,27 +1,28 @@
-package hornbook.report;
+package hornbook.report.words;
 
-import hornbook.advice.Held;
+import hornbook.advice.fact.Held;
 import hornbook.assessment.Limb;
-import hornbook.rulebook.Outcome;
+import hornbook.rulebook.RuleConclusion;
 import hornbook.rulebook.fact.Urgency;
 import hornbook.rulebook.reserve.Reserves;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
 /** What a call for the vet holds back, and until when, in plain words. */
-final class HeldWords {
+public final class HeldWords {
   private HeldWords() {}
 
   /** What is waited for: {@code once the vet has looked}. */
-  static String once(Reserves reserves) {
+  public static String once(Reserves reserves) {
     return once(reserves.until(), reserves.days());
   }
 
-  static String once(hornbook.rulebook.reserve.Until until, Integer days) {
+  public static String once(hornbook.rulebook.reserve.Until until, Integer days) {
     return switch (until) {
       case DAYS -> "after " + days + " quiet days";
       case VET_HAS_SEEN -> "once the vet has looked";
@@ -30,7 +31,7 @@ final class HeldWords {
   }
 
   /** What other feet hold back on this one, a sentence for each foot. */
-  static List<String> of(List<Held> all) {
+  public static List<String> of(List<Held> all) {
     Map<Limb, List<Held>> byFoot = new LinkedHashMap<>();
     all.forEach(held -> byFoot.computeIfAbsent(held.from(), limb -> new ArrayList<>()).add(held));
     List<String> lines = new ArrayList<>();
@@ -45,7 +46,8 @@ final class HeldWords {
             .sorted(Comparator.comparing(HeldWords::urgency))
             .map(held -> held.rule().title() + " [" + held.rule().id() + "]")
             .collect(Collectors.joining("; "));
-    return ReferralPart.heading(soonest)
+    return "VET "
+        + RuleWords.soon(soonest).toUpperCase(Locale.ROOT)
         + " for the "
         + FieldNames.of(limb)
         + ": "
@@ -54,6 +56,6 @@ final class HeldWords {
   }
 
   private static Urgency urgency(Held held) {
-    return ((Outcome.Refers) held.rule().outcome()).urgency();
+    return ((RuleConclusion.Refers) held.rule().outcome()).urgency();
   }
 }
