@@ -120,10 +120,9 @@ public final class Advisor {
 
   /** The advice on the foot at this place from its sheet, without the questions. */
   public FootAdvice judge(Assessment assessment, int foot, FactSheet sheet) {
-    List<FiredRule> firings =
-        firstOfEachRule(engine.ready(List.of(sheet)).fire(sheet));
+    List<FiredRule> firings = firstOfEachRule(engine.ready(List.of(sheet)).fire(sheet));
     Limb limb = assessment.feet().get(foot).limb();
-    return adviseFoot(assessment, foot, sheet, List.of(), Map.of(limb, firings));
+    return adviseFoot(assessment, foot, sheet, Asking.NOTHING, List.of(), Map.of(limb, firings));
   }
 
   private Advice advise(Assessment assessment, Asking asking) {
@@ -142,7 +141,8 @@ public final class Advisor {
     }
     List<FootAdvice> feet = new ArrayList<>();
     for (int index = 0; index < laidOut.size(); index++) {
-      feet.add(adviseFoot(assessment, index, laidOut.get(index), asked.get(index), firings));
+      feet.add(
+          adviseFoot(assessment, index, laidOut.get(index), asking, asked.get(index), firings));
     }
     return new Advice(book, assessment, List.copyOf(feet));
   }
@@ -154,6 +154,7 @@ public final class Advisor {
       Assessment assessment,
       int index,
       FactSheet sheet,
+      Asking asking,
       List<Question> asked,
       Map<Limb, List<FiredRule>> all) {
     List<FiredRule> firings = all.get(assessment.feet().get(index).limb());
