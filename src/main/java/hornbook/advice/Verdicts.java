@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Turns reasons into verdicts. The only place that ranks: no scores, a fixed order of questions,
- * told in the contributors' guide and in the handbook.
+ * Turns reasons into verdicts and ranks the techniques: no scores, a fixed order of questions
+ * ({@link VerdictOrder}), stated in the contributors' guide and in the handbook.
  */
 public final class Verdicts {
   private final Urgency urgency;
@@ -31,19 +31,12 @@ public final class Verdicts {
 
   /** The verdict on one technique or support, before one of the techniques is made first choice. */
   public Verdict verdict(List<ReasonGiven> reasons) {
-    if (any(reasons, Bearing.RULES_OUT)) {
-      return Verdict.RULED_OUT;
-    }
-    if (urgency == Urgency.NOW) {
-      return vetDirects ? Verdict.WITH_VET : Verdict.RULED_OUT;
-    }
-    if (!any(reasons, Bearing.FOR)) {
-      return Verdict.NOT_INDICATED;
-    }
-    if (urgency == Urgency.TODAY || any(reasons, Bearing.NEEDS_VET)) {
-      return Verdict.WITH_VET;
-    }
-    return Verdict.WORKABLE;
+    return VerdictOrder.of(
+        any(reasons, Bearing.RULES_OUT),
+        urgency == Urgency.NOW,
+        vetDirects,
+        any(reasons, Bearing.FOR),
+        urgency == Urgency.TODAY || any(reasons, Bearing.NEEDS_VET));
   }
 
   /**

@@ -46,7 +46,7 @@ public final class FaultCatalogue {
             ":1:59: feet[0].limb: found \"left\"; allowed: left-fore"),
         schema(
             "titel: x\nassessment: {" + format.strip() + ", " + feet + "}",
-            ":1:1: titel: found the unknown field \"titel\"; allowed: title, story, assessment,"),
+            ":1:1: titel: found the unknown field \"titel\"; allowed: title, story, level, topics,"),
         schema("assessment: unknown", ":1:13: found \"unknown\"; allowed: a group of fields"));
   }
 

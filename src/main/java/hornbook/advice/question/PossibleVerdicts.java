@@ -1,11 +1,10 @@
 package hornbook.advice.question;
 
 import hornbook.advice.Verdict;
-import hornbook.advice.Verdicts;
+import hornbook.advice.VerdictOrder;
 import hornbook.advice.fact.Truth;
 import hornbook.rulebook.fact.Bearing;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.Map;
 import java.util.Set;
 
@@ -28,41 +27,20 @@ final class PossibleVerdicts {
   }
 
   /**
-   * Settles the verdicts by the order of {@link Verdicts}.
+   * Settles the verdicts by the one order of questions.
    *
    * @param now whether some referral is for now
    * @param today whether some referral is for today
    * @param vetDirects whether a vet has taken the case in hand
    */
   void settle(Truth now, Truth today, Truth vetDirects) {
-    verdicts = EnumSet.noneOf(Verdict.class);
-    if (of(Bearing.RULES_OUT) != Truth.FALSE) {
-      verdicts.add(Verdict.RULED_OUT);
-    }
-    if (of(Bearing.RULES_OUT) == Truth.TRUE) {
-      return;
-    }
-    if (now != Truth.FALSE && vetDirects != Truth.TRUE) {
-      verdicts.add(Verdict.RULED_OUT);
-    }
-    if (now != Truth.FALSE && vetDirects != Truth.FALSE) {
-      verdicts.add(Verdict.WITH_VET);
-    }
-    if (now != Truth.TRUE) {
-      withoutCallForNow(today.or(of(Bearing.NEEDS_VET)));
-    }
-  }
-
-  private void withoutCallForNow(Truth vet) {
-    if (of(Bearing.FOR) != Truth.TRUE) {
-      verdicts.add(Verdict.NOT_INDICATED);
-    }
-    if (of(Bearing.FOR) != Truth.FALSE && vet != Truth.FALSE) {
-      verdicts.add(Verdict.WITH_VET);
-    }
-    if (of(Bearing.FOR) != Truth.FALSE && vet != Truth.TRUE) {
-      verdicts.add(Verdict.WORKABLE);
-    }
+    verdicts =
+        VerdictOrder.possible(
+            of(Bearing.RULES_OUT),
+            now,
+            vetDirects,
+            of(Bearing.FOR),
+            today.or(of(Bearing.NEEDS_VET)));
   }
 
   boolean settled() {

@@ -82,7 +82,9 @@ class AssessmentSchemaTest {
   @Test
   void acceptsEveryCaseThatComesWithTheProgram() throws IOException {
     try (Stream<Path> files = Files.walk(Path.of("cases"))) {
-      List<Path> cases = files.filter(file -> file.toString().endsWith(".yaml")).toList();
+      Path scheme = Path.of("cases/marking.yaml");
+      List<Path> cases =
+          files.filter(one -> one.toString().endsWith(".yaml") && !one.equals(scheme)).toList();
       assertThat(cases).isNotEmpty();
       for (Path file : cases) {
         assertThat(accepts(Files.readString(file))).as(file.toString()).isTrue();
