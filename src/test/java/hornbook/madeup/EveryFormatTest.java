@@ -104,17 +104,20 @@ class EveryFormatTest {
   private static void check(Assessment assessment, int number) throws IOException {
     Advice advice = Shipped.ADVISOR.advise(assessment);
     Units units = number % 2 == 0 ? Units.MM : Units.INCH;
-    for (Detail detail : Detail.values()) {
-      hasOnlyNumbers(AdviceText.render(advice, usual(units).with(detail)));
-    }
+    Detail[] details = Detail.values();
+    hasOnlyNumbers(AdviceText.render(advice, usual(units).with(details[number % details.length])));
     hasOnlyNumbers(AdviceHtml.render(advice, units));
     hasOnlyNumbers(AdviceMarkdown.render(advice, units));
     ByteArrayOutputStream json = new ByteArrayOutputStream();
     AdviceJson.write(advice, units, json);
     hasOnlyNumbers(json.toString(StandardCharsets.UTF_8));
     FootAdvice foot = advice.feet().get(0);
-    sheet(advice, foot, Technique.values()[number % Technique.values().length], units);
-    explanation(advice, foot, EXPLAINED.get(number % EXPLAINED.size()), units);
+    if (number % 2 == 0) {
+      sheet(advice, foot, Technique.values()[number % Technique.values().length], units);
+    }
+    if (number % 7 == 0) {
+      explanation(advice, foot, EXPLAINED.get(number % EXPLAINED.size()), units);
+    }
     if (number % 100 == 0) {
       sure(assessment, units);
     }
