@@ -44,7 +44,14 @@ class UnknownTest {
         List<Set<String>> after = fired(advice);
         for (int foot = 0; foot < before.size(); foot++) {
           String what = file + " without " + field.path();
-          assertThat(before.get(foot)).as(what).containsAll(after.get(foot));
+          if (field.path().endsWith(".height")) {
+            // How high a loss is tells whether the trim takes it; not known, it counts as lost.
+            assertThat(call(advice.feet().get(foot)))
+                .as(what)
+                .isLessThanOrEqualTo(call(Shipped.ADVISOR.advise(whole).feet().get(foot)));
+          } else {
+            assertThat(before.get(foot)).as(what).containsAll(after.get(foot));
+          }
           Set<String> gone = new TreeSet<>(before.get(foot));
           gone.removeAll(after.get(foot));
           gone.removeIf(rule -> onlyFinds(rule));
@@ -58,6 +65,11 @@ class UnknownTest {
       }
     }
     assertThat(silenced).isGreaterThan(500);
+  }
+
+  /** How soon the vet is called, the soonest least. */
+  private static int call(FootAdvice foot) {
+    return foot.urgency().map(Enum::ordinal).orElse(Integer.MAX_VALUE);
   }
 
   @Property(tries = 300)
