@@ -91,6 +91,13 @@ class ExercisesTest {
                     "cracks:\n        - {place: quarter, side: medial, starts: coronet, depth: deep,"
                         + " bleeds: true, moves: false}")))
         .isEmpty();
+    String lame = torn.replace("lameness: 0", "lameness: 3");
+    assertThat(pair(lame.replace("onset: none", "onset: gradual"))).isEmpty();
+    assertThat(
+            pair(
+                torn.replace("onset: none", "onset: gradual")
+                    .replace("lameForDays: 0", "lameForDays: 2")))
+        .contains("feet[0].lameForDays, feet[0].onset");
     assertThat(pair(torn.replace("to: 68 mm", "to: 60 mm").replace("from: 68 mm", "from: 60 mm")))
         .doesNotContain("feet[0].wall[2].to, feet[0].wall[3].from");
   }

@@ -18,8 +18,8 @@ import java.util.stream.Collectors;
 
 /**
  * Two cases that differ in one fact and in the answer. One fact is one field, the place where two
- * stretches of wall meet, or one crack that is there or is not; the horse's name and the day may
- * differ as they like.
+ * stretches of wall meet, one crack that is there or is not, or the lameness of one foot with how
+ * and when it began; the horse's name and the day may differ as they like.
  */
 public final class MinimalPair {
   private static final Set<String> FREE = Set.of("horse.name", "visit.date");
@@ -87,7 +87,16 @@ public final class MinimalPair {
     if (differing.size() == 1) {
       return true;
     }
-    return oneCrack(differing) || meeting(differing);
+    return oneCrack(differing) || meeting(differing) || oneLameness(differing);
+  }
+
+  /** How lame one foot is, and how and when that began: a sound horse has neither. */
+  private static boolean oneLameness(List<String> differing) {
+    Set<String> feet =
+        differing.stream()
+            .map(path -> path.replaceAll("\\.(onset|lameForDays)$", ".lameness"))
+            .collect(Collectors.toSet());
+    return feet.size() == 1 && differing.contains(feet.iterator().next());
   }
 
   /** One crack more, or one less: all fields of one row, and perhaps the list itself. */
