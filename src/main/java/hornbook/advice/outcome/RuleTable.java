@@ -35,6 +35,8 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class RuleTable {
   private static final int NO_FINDING = -1;
 
+  private static volatile RuleTable last;
+
   private final Rulebook book;
   private final List<Line> lines = new ArrayList<>();
   private final List<Row> rows = new ArrayList<>();
@@ -55,6 +57,16 @@ public final class RuleTable {
   public RuleTable(Rulebook book) {
     this(book, book.rules().values());
     elsewhere();
+  }
+
+  /** The table of these rules; the last one asked for is kept. */
+  static RuleTable of(Rulebook book) {
+    RuleTable known = last;
+    if (known == null || known.book != book) {
+      known = new RuleTable(book);
+      last = known;
+    }
+    return known;
   }
 
   /** A table of the calls for the vet that reach beyond their own foot, and what they build on. */
@@ -165,6 +177,20 @@ public final class RuleTable {
       }
     }
     return holding;
+  }
+
+  /** The conditions that hold with this exact reading on the other side of this limit alone. */
+  BitSet across(BitSet met, String reading, String limit) {
+    BitSet across = (BitSet) met.clone();
+    for (int number = 0; number < lines.size(); number++) {
+      Line line = lines.get(number);
+      if (line.condition() instanceof Condition.OfReading of
+          && of.what().equals(reading)
+          && limit.equals(line.limit())) {
+        across.flip(number);
+      }
+    }
+    return across;
   }
 
   /**

@@ -14,6 +14,7 @@ import hornbook.advice.ReferralGiven;
 import hornbook.advice.Statement;
 import hornbook.advice.Verdict;
 import hornbook.advice.fact.Held;
+import hornbook.advice.outcome.NearEqual;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.quantity.Units;
 import hornbook.report.words.FactWriter;
@@ -27,6 +28,7 @@ import hornbook.rulebook.reserve.Move;
 import hornbook.rulebook.reserve.Reserves;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 
 /** One advice as a JSON object. */
 final class AdviceWriter {
@@ -108,6 +110,10 @@ final class AdviceWriter {
     json.writeBooleanField("provisional", foot.provisional());
     urgency(foot.urgency().orElse(null));
     json.writeStringField("firstChoice", foot.firstChoice().map(OptionAdvice::id).orElse(null));
+    Optional<NearEqual> near = NearEqual.of(advice, foot);
+    if (near.isPresent()) {
+      nearEqual(near.get());
+    }
     json.writeArrayFieldStart("measures");
     for (MeasureGiven measure : told(foot.measures())) {
       measure(measure);
@@ -141,6 +147,15 @@ final class AdviceWriter {
       question(question);
     }
     json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void nearEqual(NearEqual near) throws IOException {
+    json.writeObjectFieldStart("nearEqual");
+    json.writeStringField("other", near.other());
+    json.writeStringField("measureAgain", near.reading().what());
+    json.writeStringField("limit", near.limit().id());
+    json.writeStringField("basis", near.limit().basis().word());
     json.writeEndObject();
   }
 

@@ -7,12 +7,14 @@ import hornbook.advice.HeldBack;
 import hornbook.advice.OptionAdvice;
 import hornbook.advice.ReasonGiven;
 import hornbook.advice.Verdict;
+import hornbook.advice.outcome.NearEqual;
 import hornbook.report.page.Section;
 import hornbook.report.page.Section.Item;
 import hornbook.report.page.Section.Kind;
 import hornbook.report.words.DecidingReason;
 import hornbook.report.words.HeldWords;
 import hornbook.report.words.PageContext;
+import hornbook.rulebook.Subjects;
 import hornbook.rulebook.fact.Bearing;
 import hornbook.rulebook.fact.Urgency;
 import java.util.ArrayList;
@@ -63,9 +65,26 @@ final class ChoicePart {
     List<Item> items = new ArrayList<>(reasons.subList(0, 1));
     items.addAll(with(chosen, Bearing.NEEDS));
     items.addAll(with(chosen, Bearing.AGAINST));
+    NearEqual.of(told.advice(), foot).ifPresent(near -> items.add(close(near)));
     int kept = items.size();
     items.addAll(reasons.subList(1, reasons.size()));
     return new Section(Kind.CHOICE, Section.CHOSEN + ": " + told.label(chosen.id()), items, kept);
+  }
+
+  private Item close(NearEqual near) {
+    String held =
+        Subjects.label(near.reading().what())
+            + " "
+            + told.phrases().apart(near.reading(), near.limit())
+            + ", limit "
+            + told.phrases().groundedLimit(near.limit());
+    String chosen = told.label(near.chosen());
+    String then =
+        near.other() == null
+            ? "; measure again before settling on " + chosen + "."
+            : "; %s and %s are near equal here, so measure again before choosing."
+                .formatted(chosen, told.label(near.other()));
+    return Item.of("close", held + then);
   }
 
   /** What comes first once the vet has looked, and what has to be done before it. */
