@@ -15,6 +15,8 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -217,6 +219,49 @@ class RecordIT {
     assertThat(pdf).content(StandardCharsets.ISO_8859_1).startsWith("%PDF-");
     assertThat(record("export", "1", "--for", "calendar", "--anonymous").refused(2).err())
         .contains("takes them away");
+  }
+
+  private static List<String> drawings(String page) {
+    return Pattern.compile("<svg.*?</svg>", Pattern.DOTALL)
+        .matcher(page)
+        .results()
+        .map(MatchResult::group)
+        .toList();
+  }
+
+  /** The drawings of an entry are those of the page of advice on the same assessment. */
+  @Test
+  void an_entry_on_a_page_shows_its_feet() {
+    record("add", TORN, "--chose", "glue-on").done();
+    String page = record("show", "1", "--format", "html").done().out();
+    String advice = Program.run("assess", TORN, "--format", "html").done().out();
+    assertThat(drawings(page)).hasSize(4).containsExactlyInAnyOrderElementsOf(drawings(advice));
+    assertThat(page).contains("Drawings: left fore");
+    assertThat(record("show", "1").done().out()).doesNotContainIgnoringCase("drawings");
+    assertThat(record("verify").done().out()).contains("one whole chain");
+  }
+
+  /**
+   * Advice by other rules than those of the program has no drawings beside it, and that is said.
+   */
+  @Test
+  void an_entry_by_other_rules_is_not_drawn_and_says_so() {
+    String practice =
+        Written.file(
+            folder,
+            "practice.yaml",
+            """
+            format: hornbook-practice/1
+            name: The yard
+            by: A. S.
+            date: 2026-03-14
+            limits:
+              - {id: error.length, value: 4 mm, reason: we measure with a tape}
+            """);
+    record("add", TORN, "--chose", "glue-on", "--practice", practice).done();
+    String page = record("show", "1", "--format", "html").done().out();
+    assertThat(drawings(page)).isEmpty();
+    assertThat(words(page)).contains("does not give the advice of this entry");
   }
 
   @Test

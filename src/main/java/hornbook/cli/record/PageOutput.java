@@ -46,6 +46,11 @@ final class PageOutput {
     return form.value();
   }
 
+  /** Whether the form can show drawings. */
+  boolean draws() {
+    return form() == Form.HTML || form() == Form.PDF;
+  }
+
   Units units() {
     return units.units();
   }

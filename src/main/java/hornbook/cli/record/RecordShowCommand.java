@@ -10,6 +10,7 @@ import hornbook.record.store.EntryJson;
 import hornbook.record.store.StoredBook;
 import hornbook.report.record.EntryPage;
 import hornbook.report.record.RecordJson;
+import hornbook.report.record.RecordPage;
 import java.nio.charset.StandardCharsets;
 
 /** Shows one entry. */
@@ -47,8 +48,12 @@ final class RecordShowCommand extends Task {
             .mapToInt(EntryLine::number)
             .max()
             .orElse(0);
+    RecordPage page =
+        EntryPage.of(entry, later, output.units(), Labels.of(surroundings.rules().book()));
     output.deliver(
-        EntryPage.of(entry, later, output.units(), Labels.of(surroundings.rules().book())),
+        output.draws()
+            ? page.with(EntryDrawings.of(entry, surroundings.rules(), output.units()))
+            : page,
         RecordJson.PAPER,
         "entry",
         surroundings);

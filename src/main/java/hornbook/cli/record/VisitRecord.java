@@ -46,6 +46,11 @@ public final class VisitRecord {
     this.given = tree(AdviceJson.line(advice, Units.MM));
   }
 
+  /** The advice as an entry keeps it. */
+  JsonNode given() {
+    return given;
+  }
+
   /** The first choice on every foot that has one. */
   public Map<String, String> firstChoices() {
     Map<String, String> first = new LinkedHashMap<>();

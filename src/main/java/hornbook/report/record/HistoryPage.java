@@ -44,7 +44,7 @@ public final class HistoryPage {
                 limb + ": " + days.spoken(step.before()) + " to " + days.spoken(step.after()),
                 steps.of(step)));
       }
-      parts.add(new RecordPart(limb + ": over time", false, List.of(), List.of(), charts(foot)));
+      parts.add(RecordPart.charts(limb + ": over time", charts(foot)));
     }
     if (!history.unread().isEmpty()) {
       parts.add(

@@ -1,5 +1,6 @@
 package hornbook.report.record;
 
+import hornbook.report.drawing.DrawingPart;
 import hornbook.report.page.Markup;
 import hornbook.report.page.PageFrame;
 import hornbook.report.words.Sentence;
@@ -44,6 +45,7 @@ public final class RecordHtml {
         table(RecordMarkdown.rows(chart), html);
       }
     }
+    part.drawings().forEach(one -> DrawingPart.write(List.of(one), html));
     html.close("section").line();
   }
 

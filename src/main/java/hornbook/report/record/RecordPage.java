@@ -1,6 +1,7 @@
 package hornbook.report.record;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A page of the record, before it takes a form.
@@ -16,5 +17,11 @@ public record RecordPage(
     facts = List.copyOf(facts);
     parts = parts.stream().filter(part -> !part.empty()).toList();
     closing = List.copyOf(closing);
+  }
+
+  /** The same with more parts behind its own. */
+  public RecordPage with(List<RecordPart> more) {
+    return new RecordPage(
+        title, facts, Stream.concat(parts.stream(), more.stream()).toList(), closing);
   }
 }

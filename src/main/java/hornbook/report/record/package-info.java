@@ -3,7 +3,8 @@
  * Markdown, HTML and JSON. All forms are made from one page of parts.
  *
  * <p>May use: {@code assessment}, {@code foot}, {@code record}, {@code record.store}, {@code
- * report.advice}, {@code report.page}, {@code report.words}, {@code rulebook}.
+ * report.advice}, {@code report.drawing}, {@code report.page}, {@code report.words}, {@code
+ * rulebook}.
  *
  * <p>Begin with {@link hornbook.report.record.RecordPage}.
  */
