@@ -9,6 +9,7 @@ import hornbook.assessment.AnyAssessment;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.Side;
 import hornbook.assessment.WallState;
+import hornbook.foot.Trim;
 import hornbook.plan.effect.FootNumbers;
 import hornbook.plan.sheet.GrowthDates;
 import hornbook.plan.sheet.PlanWishes;
@@ -110,11 +111,22 @@ class PlanPropertyTest {
     }
   }
 
+  /** As the rule base has it; a lower loss comes off with the trim and has no date. */
+  private static final double USUAL_TRIM =
+      Shipped.BOOK.limits().stream()
+          .filter(one -> one.id().equals("trim.usual") && one.age() != Limit.Age.FOAL)
+          .findFirst()
+          .orElseThrow()
+          .value();
+
   @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
   void nailsKeepClearOfWhateverEndsTheSoundWall(@ForAll("walls") String wall) {
     Advice advice = foot("left-fore", wall);
     Plan plan = Jobs.plan(advice, Technique.NAIL_ON, Jobs.ANYWAY);
-    advice.assessment().feet().get(0).wall().stream()
+    // Nails go into the wall as an ordinary trim leaves it; none of these walls says how long ago
+    // the foot was shod, so that is the usual amount.
+    Trim usual = new Trim(USUAL_TRIM, Trim.Known.USUAL);
+    usual.off(advice.assessment().feet().get(0).wall()).stream()
         .filter(stretch -> stretch.state() != WallState.SOUND)
         .forEach(
             stretch ->
@@ -158,7 +170,7 @@ class PlanPropertyTest {
 
   @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
   void moreGrowthNeverPostponesADate(
-      @ForAll @IntRange(min = 1, max = 90) int height,
+      @ForAll @IntRange(min = 7, max = 90) int height,
       @ForAll @DoubleRange(min = 1, max = 3) double faster) {
     String foot =
         """

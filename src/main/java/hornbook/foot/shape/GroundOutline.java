@@ -19,6 +19,9 @@ import hornbook.foot.number.UnknownAsNaN;
  * mm, back to the buttress.
  */
 public final class GroundOutline {
+  /** What computing may add to a distance that lies at the very end, mm. */
+  private static final double ROUNDING = 1e-9;
+
   private final double bearingLength;
   private final double halfWidth;
   private final double toeToWidest;
@@ -137,7 +140,7 @@ public final class GroundOutline {
   }
 
   private static void check(double value, double most) {
-    if (!(value >= 0 && value <= most)) {
+    if (!(value >= 0 && value <= most + ROUNDING)) {
       throw new IllegalArgumentException(value + " is not from 0 to " + most);
     }
   }
