@@ -66,6 +66,26 @@ public record Trim(double mm, Known known) {
     return exact ? with(one, one.state(), one.height() - mm, one.moist()) : one;
   }
 
+  /**
+   * Whether the trim may take this damage off: it may while nobody has measured how high it runs.
+   */
+  public boolean couldTakeOff(WallStretch one) {
+    return mm > 0 && one.state() != null && damaged(one.state()) && one.height() == null;
+  }
+
+  /**
+   * Whether nobody has said what comes off, and this damage is so low that it may.
+   *
+   * @param most mm that an ordinary trim takes off
+   */
+  public boolean couldTakeOff(WallStretch one, double most) {
+    return known != Known.SAID
+        && one.state() != null
+        && damaged(one.state())
+        && one.height() != null
+        && one.height() <= Math.max(mm, most);
+  }
+
   private static boolean damaged(WallState state) {
     return WallGroup.of(state).defect() || state == WallState.CRACKED;
   }

@@ -67,6 +67,19 @@ class UnknownTest {
     assertThat(silenced).isGreaterThan(500);
   }
 
+  @Test
+  void what_the_trim_takes_is_asked_where_damage_is_low_enough_to_go_with_it() throws Exception {
+    Path low = Shipped.EXERCISES.resolve("crumbling-edge-before-the-trim.yaml");
+    String toTrim = "feet[0].measures.toTrim";
+    Assessment unsaid = AssessmentEdit.of(toTrim).with(read(low), null);
+    Assessment high = unsaid;
+    for (int row = 0; row < 2; row++) {
+      high = AssessmentEdit.of("feet[0].wall[" + row + "].height").with(high, 25.0);
+    }
+    assertThat(asked(Shipped.ADVISOR.advise(unsaid).feet().get(0))).contains(toTrim);
+    assertThat(asked(Shipped.ADVISOR.advise(high).feet().get(0))).doesNotContain(toTrim);
+  }
+
   /** How soon the vet is called, the soonest least. */
   private static int call(FootAdvice foot) {
     return foot.urgency().map(Enum::ordinal).orElse(Integer.MAX_VALUE);

@@ -32,6 +32,8 @@ public record FactSheet(
     List<Limit> bound,
     List<Held> held,
     Map<String, List<String>> unknown) {
+  /** Unknown when low damage of the wall may go, or stay, with a trim nobody has measured. */
+  public static final String TRIM = "trim";
 
   /** The same sheet with what the other feet hold back. */
   public FactSheet holding(List<Held> other) {

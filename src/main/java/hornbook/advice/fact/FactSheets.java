@@ -8,6 +8,7 @@ import hornbook.assessment.word.Word;
 import hornbook.foot.Age;
 import hornbook.foot.FootLimits;
 import hornbook.foot.FootReadings;
+import hornbook.foot.Trim;
 import hornbook.foot.number.Interval;
 import hornbook.foot.wall.WallGroup;
 import hornbook.foot.wall.WallSurvey;
@@ -25,6 +26,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -121,6 +123,7 @@ public final class FactSheets {
       computed(worked);
       defectMoist(worked.wall());
       otherFrog();
+      trimmable(worked.trim(), limits.computing().trim().most());
       return new FactSheet(
           Collections.unmodifiableMap(seen),
           Collections.unmodifiableMap(readings),
@@ -130,6 +133,22 @@ public final class FactSheets {
           limits.bound(),
           List.of(),
           Collections.unmodifiableMap(unknown));
+    }
+
+    /** Notes what is missing to tell which damage of the wall goes with the trim. */
+    private void trimmable(Trim trim, double most) {
+      Set<String> missing = new LinkedHashSet<>();
+      for (int row = 0; foot.wall() != null && row < foot.wall().size(); row++) {
+        if (trim.couldTakeOff(foot.wall().get(row))) {
+          missing.add(path + ".wall[" + row + "].height");
+        }
+        if (trim.couldTakeOff(foot.wall().get(row), most)) {
+          missing.add(path + ".measures.toTrim");
+        }
+      }
+      if (!missing.isEmpty()) {
+        unknown.put(FactSheet.TRIM, List.copyOf(missing));
+      }
     }
 
     /**

@@ -78,9 +78,12 @@ public final class Questions {
       }
     }
     if (vet == null && prospects.now() != Truth.FALSE) {
-      PossibleChange stake = directing(book, prospects);
       open.computeIfAbsent(VET, Open::new)
-          .could(stake, "A vet who directs the work opens it", true);
+          .could(ofAllOpen(book, prospects), "A vet who directs the work opens it", true);
+    }
+    for (String field : sheet.unknown().getOrDefault(FactSheet.TRIM, List.of())) {
+      open.computeIfAbsent(field, Open::new)
+          .could(ofTrim(book, prospects), "The trim may take the damage off", true);
     }
     return open.values().stream()
         .sorted(
@@ -116,8 +119,16 @@ public final class Questions {
     return false;
   }
 
-  /** Where the vet may be needed now, it counts whether one has the case in hand already. */
-  private static PossibleChange directing(Rulebook book, PossibleOutcomes prospects) {
+  /** Damage that stays speaks on techniques, and where none is open on what to take care of. */
+  private static PossibleChange ofTrim(Rulebook book, PossibleOutcomes prospects) {
+    PossibleChange open = ofAllOpen(book, prospects);
+    return open.worth().changesAdvice()
+        ? open
+        : new PossibleChange(QuestionValue.CAUTION, List.of("caution"), null);
+  }
+
+  /** What bears on every technique and support that may still be open. */
+  private static PossibleChange ofAllOpen(Rulebook book, PossibleOutcomes prospects) {
     List<String> changes =
         Stream.concat(book.techniques().stream(), book.supports().stream())
             .map(NamedOption::id)
