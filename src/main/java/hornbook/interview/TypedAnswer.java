@@ -103,7 +103,9 @@ final class TypedAnswer {
     int beginning = 0;
     for (int i = 0; i < options.size(); i++) {
       Word option = options.get(i);
-      if (option.word().equals(said) || said.equals(Integer.toString(i + 1))) {
+      if (option.word().equals(said)
+          || option.spelt(line)
+          || said.equals(Integer.toString(i + 1))) {
         return Result.of(option);
       }
       if (option.word().startsWith(said)) {

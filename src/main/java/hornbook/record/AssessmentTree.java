@@ -7,6 +7,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hornbook.assessment.field.Field;
+import hornbook.assessment.field.Fields;
+import hornbook.assessment.field.OneWord;
+import hornbook.assessment.field.ScalarKind;
 import hornbook.assessment.tree.LocatedValue;
 import hornbook.assessment.tree.LocatedValue.Group;
 import hornbook.assessment.tree.LocatedValue.Items;
@@ -14,7 +18,10 @@ import hornbook.assessment.tree.LocatedValue.Scalar;
 import java.math.BigDecimal;
 import java.util.Locale;
 
-/** An assessment as JSON, just as it was written: every field with its own unit and words. */
+/**
+ * An assessment as JSON, as it was written: every field in its own unit, words in their usual
+ * spelling.
+ */
 public final class AssessmentTree {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
@@ -37,11 +44,22 @@ public final class AssessmentTree {
   private static JsonNode scalar(Scalar scalar) {
     String text = scalar.text();
     return switch (scalar.token()) {
-      case TEXT -> NODES.textNode(text);
+      case TEXT -> NODES.textNode(usual(scalar));
       case NUMBER -> DecimalNode.valueOf(new BigDecimal(text));
       case FLAG -> NODES.booleanNode(text.toLowerCase(Locale.ROOT).equals("true"));
       case NOTHING -> NODES.nullNode();
     };
+  }
+
+  /** The word itself for another spelling of it: {@code lateral} for {@code outer}. */
+  private static String usual(Scalar scalar) {
+    Field field = scalar.unknown() ? null : Fields.at(scalar.path());
+    if (field != null
+        && field.kind() instanceof OneWord words
+        && words.take(scalar) instanceof ScalarKind.Taken.Value known) {
+      return words.write(known.value());
+    }
+    return scalar.text();
   }
 
   /** Bytes that the reader of assessments takes. */

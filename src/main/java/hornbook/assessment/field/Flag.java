@@ -8,8 +8,8 @@ import java.util.List;
 
 /** True or false, also written yes or no. */
 public record Flag() implements ScalarKind {
-  private static final List<String> YES = List.of("yes", "Yes", "YES");
-  private static final List<String> NO = List.of("no", "No", "NO");
+  private static final List<String> YES = List.of("yes", "Yes", "YES", "y", "Y");
+  private static final List<String> NO = List.of("no", "No", "NO", "n", "N");
   private static final List<String> KNOWN =
       List.of("true", "false", "yes", "no", LocatedValue.UNKNOWN);
 

@@ -18,13 +18,23 @@ public record OneWord(List<Word> options) implements ScalarKind {
   @Override
   public Taken take(Scalar scalar) {
     for (Word word : options) {
-      if (scalar.token() == Token.TEXT && word.word().equals(scalar.text())) {
+      if (scalar.token() == Token.TEXT && word.spelt(scalar.text())) {
         return new Taken.Value(word);
       }
     }
-    List<String> known = new ArrayList<>(words());
+    List<String> known = spellings();
     known.add(LocatedValue.UNKNOWN);
-    return new Taken.Refused(scalar.kind(), Nearest.of(scalar.text(), known));
+    String nearest = Nearest.of(scalar.text(), known);
+    return new Taken.Refused(scalar.kind(), nearest == null ? null : written(nearest));
+  }
+
+  /** The word itself where another spelling of it was nearest. */
+  private String written(String spelling) {
+    return options.stream()
+        .filter(option -> option.spelt(spelling))
+        .map(Word::word)
+        .findFirst()
+        .orElse(spelling);
   }
 
   @Override
@@ -35,6 +45,13 @@ public record OneWord(List<Word> options) implements ScalarKind {
   @Override
   public String write(Object value) {
     return ((Word) value).word();
+  }
+
+  /** Every spelling that is read. */
+  public List<String> spellings() {
+    List<String> spellings = new ArrayList<>(words());
+    options.forEach(option -> spellings.addAll(option.also()));
+    return spellings;
   }
 
   /** The words as they are written, without {@code unknown}. */

@@ -19,6 +19,7 @@ import hornbook.assessment.field.WordList;
 import hornbook.assessment.quantity.Quantity;
 import hornbook.assessment.tree.LocatedValue;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Writes what may stand in each kind of field in the words of JSON Schema. */
@@ -96,7 +97,9 @@ final class FieldSchema {
       strings("required", List.of("limb"));
       json.writeObjectFieldStart("properties");
       json.writeObjectFieldStart("limb");
-      json.writeStringField("const", limb.word());
+      List<String> spellings = new ArrayList<>(limb.also());
+      spellings.add(limb.word());
+      strings("enum", spellings);
       json.writeEndObject();
       json.writeEndObject();
       json.writeEndObject();
@@ -109,18 +112,18 @@ final class FieldSchema {
 
   private void wordList(WordList list) throws IOException {
     types("array", "string", "null");
-    String words = String.join("|", list.each().words());
+    String words = String.join("|", list.each().spellings());
     json.writeStringField(
         "pattern", exactly(words + "|" + WordList.NONE + "|" + LocatedValue.UNKNOWN));
     json.writeObjectFieldStart("items");
-    strings("enum", list.each().words());
+    strings("enum", list.each().spellings());
     json.writeEndObject();
   }
 
   private void scalar(ScalarKind kind, boolean required) throws IOException {
     if (kind instanceof OneWord word) {
       json.writeArrayFieldStart("enum");
-      choice(word.words(), required);
+      choice(word.spellings(), required);
     } else if (kind instanceof Flag) {
       json.writeArrayFieldStart("enum");
       json.writeBoolean(true);

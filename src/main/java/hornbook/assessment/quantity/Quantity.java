@@ -3,8 +3,9 @@ package hornbook.assessment.quantity;
 import java.math.BigDecimal;
 
 /**
- * A quantity as somebody wrote it: {@code 92 mm}, {@code 3 5/8 in}, {@code 3.5"}, {@code -2 deg}.
- * The unit is null where none was written.
+ * A quantity as somebody wrote it: {@code 92 mm}, {@code 3 5/8 in}, {@code 3.5"}, {@code -2 deg},
+ * {@code 92,5 mm}. A comma before three figures could part thousands, and is not read. The unit is
+ * null where none was written.
  */
 public record Quantity(double number, Unit unit) {
   private static final String GAP = "[ \\t\\n\\u00a0\\u2009\\u202f]";
@@ -40,7 +41,7 @@ public record Quantity(double number, Unit unit) {
 
   /** A regular expression (the dialect of JSON Schema) for the quantities of one dimension. */
   public static String pattern(Dimension dimension) {
-    String decimal = "([0-9]+(\\.[0-9]*)?|\\.[0-9]+)";
+    String decimal = "([0-9]+(\\.[0-9]*)?|\\.[0-9]+|[0-9]+,[0-9]{1,2})";
     String fraction = "([0-9]+(" + GAP + "|-)+)?[0-9]+/0*[1-9][0-9]*";
     String vulgar = "([0-9]+" + GAP + "?)?[" + VULGAR + "]";
     StringBuilder units = new StringBuilder();
@@ -104,6 +105,12 @@ public record Quantity(double number, Unit unit) {
         String part = digits();
         boolean none = whole.isEmpty() && part.isEmpty();
         return none ? Double.NaN : Double.parseDouble("0" + whole + "." + part + "0");
+      }
+      if (!whole.isEmpty() && at < text.length() && text.charAt(at) == ',') {
+        at++;
+        String part = digits();
+        boolean decimals = part.length() == 1 || part.length() == 2;
+        return decimals ? Double.parseDouble(whole + "." + part) : Double.NaN;
       }
       int afterWhole = at;
       if (!whole.isEmpty()) {

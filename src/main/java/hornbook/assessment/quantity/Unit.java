@@ -10,13 +10,13 @@ public enum Unit {
   MM(Dimension.LENGTH, 1, "mm"),
   CM(Dimension.LENGTH, 10, "cm"),
   METRE(Dimension.LENGTH, 1000, "m"),
-  INCH(Dimension.LENGTH, 25.4, "in", "inch", "inches", "\"", "\u2033"),
-  FOOT(Dimension.LENGTH, 304.8, "ft", "foot", "feet", "'", "\u2032"),
-  DEGREE(Dimension.ANGLE, 1, "deg", "degree", "degrees", "\u00b0"),
-  KILOGRAM(Dimension.MASS, 1, "kg"),
+  INCH(Dimension.LENGTH, 25.4, "in", "inch", "inches", "\"", "\u2033", "\u201d", "''"),
+  FOOT(Dimension.LENGTH, 304.8, "ft", "foot", "feet", "'", "\u2032", "\u2019"),
+  DEGREE(Dimension.ANGLE, 1, "deg", "degree", "degrees", "\u00b0", "\u00ba", "\u02da"),
+  KILOGRAM(Dimension.MASS, 1, "kg", "kgs", "kilo", "kilos"),
   POUND(Dimension.MASS, 0.45359237, "lb", "lbs"),
-  CELSIUS(Dimension.TEMPERATURE, 1, "C", "\u00b0C"),
-  FAHRENHEIT(Dimension.TEMPERATURE, 5 / 9.0, "F", "\u00b0F");
+  CELSIUS(Dimension.TEMPERATURE, 1, "C", "\u00b0C", "\u00baC"),
+  FAHRENHEIT(Dimension.TEMPERATURE, 5 / 9.0, "F", "\u00b0F", "\u00baF");
 
   private static final double FREEZING_FAHRENHEIT = 32;
 

@@ -1,11 +1,23 @@
 package hornbook.assessment.quantity;
 
 import hornbook.assessment.word.Word;
+import java.util.List;
 
 /** The units a person thinks in, and quantities shown in them. */
 public enum Units implements Word {
-  MM,
-  INCH;
+  MM("metric"),
+  INCH("inches", "in", "imperial");
+
+  private final List<String> also;
+
+  Units(String... also) {
+    this.also = List.of(also);
+  }
+
+  @Override
+  public List<String> also() {
+    return also;
+  }
 
   private static final int SIXTEENTHS = 16;
 

@@ -53,7 +53,7 @@ final class Checker {
   /** Takes up what the file says of its units; false where it says nothing of use. */
   private boolean unitsOf(Group tree) {
     for (Units one : Units.values()) {
-      if (tree.get("units") instanceof Scalar said && said.text().equals(one.word())) {
+      if (tree.get("units") instanceof Scalar said && one.spelt(said.text())) {
         units = one;
         return true;
       }
@@ -183,7 +183,8 @@ final class Checker {
             ? amount.take(bare.note(scalar, amount), units)
             : ((ScalarKind) field.kind()).take(scalar);
     if (taken instanceof ScalarKind.Taken.Refused no) {
-      faults.add(Fault.at(scalar.place(), scalar.path(), no.found(), allowed(field), no.nearest()));
+      String meant = no.nearest() == null ? LikelyMeaning.of(field, scalar) : no.nearest();
+      faults.add(Fault.at(scalar.place(), scalar.path(), no.found(), allowed(field), meant));
       return null;
     }
     return ((ScalarKind.Taken.Value) taken).value();
@@ -196,9 +197,12 @@ final class Checker {
 
   /** Reports every key of a group that is not among the known. */
   static void refuseUnknownKeys(Group group, List<String> known, List<Fault> faults) {
+    String before = null;
     for (Map.Entry<String, Member> entry : group.members().entrySet()) {
       String key = entry.getKey();
-      if (!known.contains(key)) {
+      if (SplitAtComma.is(key, before, group)) {
+        faults.add(SplitAtComma.fault(key, before, group));
+      } else if (!known.contains(key)) {
         String path = LocatedValue.under(group.path(), key);
         String nearest = Nearest.of(key, known);
         String home = nearest == null ? FieldLocations.of(key) : nearest;
@@ -206,6 +210,7 @@ final class Checker {
         Place place = entry.getValue().key();
         faults.add(Fault.at(place, path, found, String.join(", ", known), home));
       }
+      before = key;
     }
   }
 }

@@ -99,7 +99,7 @@ public record Setting(String text) {
           boolean sought =
               items.get(i) instanceof Group group
                   && group.get("limb") instanceof Scalar limb
-                  && limb.text().equals(foot.limb().word());
+                  && foot.limb().spelt(limb.text());
           if (sought) {
             return i;
           }

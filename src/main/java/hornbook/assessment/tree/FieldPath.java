@@ -57,7 +57,7 @@ public record FieldPath(List<Step> steps) {
       return new Index(Integer.parseInt(text));
     }
     for (Limb limb : Limb.values()) {
-      if (limb.word().equals(text)) {
+      if (limb.spelt(text)) {
         return new OfLimb(limb);
       }
     }

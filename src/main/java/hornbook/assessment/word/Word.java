@@ -1,5 +1,6 @@
 package hornbook.assessment.word;
 
+import java.util.List;
 import java.util.Locale;
 
 /** A word of the assessment format; every enum of the format is one. */
@@ -9,6 +10,16 @@ public interface Word {
   /** The word as it stands in a file: kebab-case. */
   default String word() {
     return kebab(name());
+  }
+
+  /** Other spellings people use for it; they are read, and written as {@link #word}. */
+  default List<String> also() {
+    return List.of();
+  }
+
+  /** Whether a text is this word, or another spelling of it. */
+  default boolean spelt(String text) {
+    return word().equals(text) || also().contains(text);
   }
 
   /** The name of a constant as a word: {@code FIRST_CHOICE} is {@code first-choice}. */

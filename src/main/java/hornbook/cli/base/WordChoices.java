@@ -22,7 +22,7 @@ final class WordChoices<E extends Enum<E>> implements ITypeConverter<E>, Iterabl
   @Override
   public E convert(String word) {
     for (E constant : type.getEnumConstants()) {
-      if (of(constant).equals(word)) {
+      if (of(constant).equals(word) || constant instanceof Word also && also.spelt(word)) {
         return constant;
       }
     }

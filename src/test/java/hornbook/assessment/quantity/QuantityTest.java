@@ -47,6 +47,12 @@ class QuantityTest {
           98.6 F    | 37
           .5 mm     | 0.5
           +5. mm    | 5
+          92,5 mm   | 92.5
+          3,75 in   | 95.25
+          50\u00ba  | 50
+          1036 lbs  | 469.92169532
+          3 5/8'' | 92.075
+          38,5 \u00baC | 38.5
           """)
   void readsWhatPeopleWrite(String text, double kept) {
     assertThat(Quantity.parse(text).kept(Unit.MM)).isCloseTo(kept, within(1e-9));
@@ -55,9 +61,27 @@ class QuantityTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "", " ", "mm", "5/0 in", "5/ in", "/8 in", "3 5/8/2 in", "92,5 mm", "1,014 lb",
-            "92 furlongs",
-        "9 2 mm", "92 mm mm", "--3", "3 - in", "1e2 mm", "0x10", "NaN", "Infinity", "3 5 in", "."
+        "",
+        " ",
+        "mm",
+        "5/0 in",
+        "5/ in",
+        "/8 in",
+        "3 5/8/2 in",
+        "92,5,1 mm",
+        ",5 mm",
+        "1,014 lb",
+        "92 furlongs",
+        "9 2 mm",
+        "92 mm mm",
+        "--3",
+        "3 - in",
+        "1e2 mm",
+        "0x10",
+        "NaN",
+        "Infinity",
+        "3 5 in",
+        "."
       })
   void refusesWhatIsNoQuantity(String text) {
     assertThat(Quantity.parse(text)).isNull();
