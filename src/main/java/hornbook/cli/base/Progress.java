@@ -1,6 +1,7 @@
 package hornbook.cli.base;
 
 import java.io.PrintStream;
+import java.util.function.LongSupplier;
 
 /**
  * A bar that shows how far a long piece of work has come; only on a terminal, and only once the
@@ -12,13 +13,19 @@ public final class Progress {
 
   private final PrintStream to;
   private final long all;
+  private final LongSupplier nanos;
   private final long began;
   private int drawn = -1;
 
-  private Progress(PrintStream to, long all, long began) {
+  /**
+   * @param to null to show nothing
+   * @param nanos the clock
+   */
+  Progress(PrintStream to, long all, LongSupplier nanos) {
     this.to = to;
     this.all = all;
-    this.began = began;
+    this.nanos = nanos;
+    this.began = nanos.getAsLong();
   }
 
   /**
@@ -27,17 +34,17 @@ public final class Progress {
    */
   public static Progress of(Surroundings surroundings, long all) {
     boolean shown = Boolean.getBoolean("hornbook.progress");
-    return new Progress(shown ? surroundings.err() : null, all, System.nanoTime());
+    return new Progress(shown ? surroundings.err() : null, all, System::nanoTime);
   }
 
   /** The same, where it may be shown; where nobody can know how much there is, none is. */
   public static Progress of(Surroundings surroundings, long all, boolean shown) {
-    return shown && all > 0 ? of(surroundings, all) : new Progress(null, 1, System.nanoTime());
+    return shown && all > 0 ? of(surroundings, all) : new Progress(null, 1, System::nanoTime);
   }
 
   /** Shows that so many steps are done. */
   public synchronized void done(long steps) {
-    if (to == null || System.nanoTime() - began < PATIENCE_NANOS) {
+    if (to == null || nanos.getAsLong() - began < PATIENCE_NANOS) {
       return;
     }
     int filled = (int) (WIDTH * steps / all);
