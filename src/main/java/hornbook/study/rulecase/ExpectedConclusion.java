@@ -61,7 +61,7 @@ public record ExpectedConclusion(Map<String, Set<String>> words) {
     return new ExpectedConclusion(Map.of("caution", Set.of(((Caution) conclusion).id())));
   }
 
-  boolean silent() {
+  public boolean silent() {
     return words.isEmpty();
   }
 
