@@ -16,11 +16,8 @@ import hornbook.assessment.field.WholeNumber;
 import hornbook.assessment.form.BlankAssessment;
 import hornbook.assessment.quantity.Units;
 import hornbook.assessment.read.AssessmentEdit;
-import hornbook.assessment.read.AssessmentReader;
-import hornbook.assessment.read.ReadResult;
-import hornbook.assessment.tree.Fault;
+import hornbook.assessment.read.CrossChecks;
 import hornbook.interview.InterviewQuestion.Form;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.Collection;
@@ -41,7 +38,6 @@ public final class Interview {
 
   private final Advisor advisor;
   private final TypedAnswer typed;
-  private final Units units;
   private final Deque<Step> past = new ArrayDeque<>();
   private final Set<Limb> feet = EnumSet.noneOf(Limb.class);
   private InterviewState state;
@@ -60,7 +56,6 @@ public final class Interview {
     this.advisor = advisor;
     this.feet.addAll(feet);
     this.typed = new TypedAnswer(units, today);
-    this.units = units;
     this.state = new InterviewState(known, Set.of(), null, null);
     if (feet.isEmpty() && named()) {
       this.feet.addAll(ComparedFeet.feet(known));
@@ -226,18 +221,14 @@ public final class Interview {
         : state.mapping(null).passing(mapping.path());
   }
 
-  /** What the answer contradicts, if it does: the same check as of any file. */
+  /** What the answer contradicts, if it does: as in any file. */
   private AnswerOutcome.Refused contradiction() {
     if (!named()) {
       return null;
     }
-    byte[] file =
-        BlankAssessment.write(state.known(), units, null).getBytes(StandardCharsets.UTF_8);
-    if (AssessmentReader.read(file, "", List.of()) instanceof ReadResult.Faulty faulty) {
-      Fault fault = faulty.faults().get(0);
-      return new AnswerOutcome.Refused(fault.found(), fault.allowed(), fault.nearest());
-    }
-    return null;
+    return CrossChecks.first(state.known())
+        .map(one -> new AnswerOutcome.Refused(one.found(), one.allowed(), null))
+        .orElse(null);
   }
 
   private InterviewQuestion next() {

@@ -69,12 +69,17 @@ public record Amount(Unit bare, double least, double most, double example) imple
       return refuse(scalar);
     }
     double kept = quantity.kept(unit);
-    if (kept >= leastKept() && kept <= mostKept()) {
+    if (holds(kept)) {
       return new Taken.Value(kept);
     }
     boolean foreign = unit != bare && Double.isFinite(kept);
     String also = foreign ? " (" + Quantity.write(kept, bare) + ")" : "";
     return new Taken.Refused(scalar.kind() + also, null);
+  }
+
+  @Override
+  public boolean holds(Object kept) {
+    return (Double) kept >= leastKept() && (Double) kept <= mostKept();
   }
 
   @Override

@@ -13,6 +13,12 @@ public record FieldRows(
     RecordShape shape, List<Field> fields, int least, int most, boolean emptyIsNone)
     implements FieldHolder {
   @Override
+  public boolean holds(Object rows) {
+    int count = ((List<?>) rows).size();
+    return count >= least && count <= most;
+  }
+
+  @Override
   public String allowed() {
     String count = least > 0 ? least + " to " + most : "up to " + most;
     String none = emptyIsNone ? "; [] or none when there is none" : "";

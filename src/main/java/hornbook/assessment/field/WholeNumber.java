@@ -18,11 +18,18 @@ public record WholeNumber(int least, int most, String unit) implements ScalarKin
   public Taken take(Scalar scalar) {
     if (scalar.token() == Token.NUMBER) {
       double number = Double.parseDouble(scalar.text());
-      if (number == Math.rint(number) && number >= least && number <= most) {
+      if (number == Math.rint(number)
+          && Math.abs(number) < Integer.MAX_VALUE
+          && holds((int) number)) {
         return new Taken.Value((int) number);
       }
     }
     return refuse(scalar);
+  }
+
+  @Override
+  public boolean holds(Object value) {
+    return (Integer) value >= least && (Integer) value <= most;
   }
 
   @Override

@@ -6,6 +6,9 @@ import hornbook.assessment.Horse;
 import hornbook.assessment.Limb;
 import hornbook.assessment.Measures;
 import hornbook.assessment.WallStretch;
+import hornbook.assessment.field.FieldValue;
+import hornbook.assessment.field.Fields;
+import hornbook.assessment.field.ScalarKind;
 import hornbook.assessment.quantity.Quantity;
 import hornbook.assessment.quantity.Unit;
 import hornbook.assessment.tree.Fault;
@@ -14,7 +17,9 @@ import hornbook.assessment.tree.LocatedValue;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** What no field shows by itself: two that cannot both be so. Unknown contradicts nothing. */
 public final class CrossChecks {
@@ -26,11 +31,32 @@ public final class CrossChecks {
   private CrossChecks() {}
 
   /** What the field at a path holds, and what it may hold beside the others. */
-  private record Contradiction(String path, String found, String allowed) {}
+  public record Contradiction(String path, String found, String allowed) {}
 
   /** Whether all that is known of this horse can be so together. */
   public static boolean hold(Assessment assessment) {
     return in(assessment).isEmpty();
+  }
+
+  /**
+   * What no file could hold of this record, made by other means than reading: a value out of its
+   * bounds, too many rows, two fields that cannot both be so.
+   */
+  public static Optional<Contradiction> first(Assessment assessment) {
+    return Stream.concat(
+            Fields.values(assessment)
+                .filter(one -> one.value() != null && !one.field().kind().holds(one.value()))
+                .map(CrossChecks::outOfBounds),
+            in(assessment).stream())
+        .findFirst();
+  }
+
+  private static Contradiction outOfBounds(FieldValue one) {
+    String found =
+        one.field().kind() instanceof ScalarKind scalar
+            ? scalar.write(one.value())
+            : "a list of " + ((List<?>) one.value()).size();
+    return new Contradiction(one.path(), found, one.field().kind().allowed());
   }
 
   static void of(Assessment assessment, LocatedValue tree, List<Fault> faults) {
