@@ -1,20 +1,18 @@
 package hornbook.rulebook.file;
 
+import hornbook.assessment.tree.Fault;
+import hornbook.assessment.tree.LocatedValue;
+import hornbook.assessment.tree.LocatedValue.Group;
+import hornbook.assessment.tree.LocatedValue.Items;
+import hornbook.assessment.tree.LocatedValue.Scalar;
+import hornbook.assessment.tree.LocatedValue.Token;
+import hornbook.assessment.tree.Place;
+import hornbook.assessment.tree.Unreadable;
+import hornbook.assessment.tree.YamlTree;
 import hornbook.assessment.word.Word;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import org.snakeyaml.engine.v2.api.LoadSettings;
-import org.snakeyaml.engine.v2.api.lowlevel.Compose;
-import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
-import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
-import org.snakeyaml.engine.v2.nodes.MappingNode;
-import org.snakeyaml.engine.v2.nodes.Node;
-import org.snakeyaml.engine.v2.nodes.NodeTuple;
-import org.snakeyaml.engine.v2.nodes.ScalarNode;
-import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
 /**
  * A mapping in one of the rule base's YAML files, read with a place for everything: whatever is
@@ -22,145 +20,110 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
  */
 public final class YamlMap {
   private static final String UNKEYED = "keys with values are expected here";
+  private static final String LOOK_AT = "look at the colons, quotes and indents, here and above";
   private static final String KEYED = "write key: value, one a line, as its neighbours do";
 
-  private final String file;
-  private final int line;
+  private final Group group;
   private final String owner;
   private final List<RuleFault> faults;
-  private final Map<String, Node> values = new LinkedHashMap<>();
-  private final Map<String, Integer> lines = new LinkedHashMap<>();
 
-  private YamlMap(String file, MappingNode node, String owner, List<RuleFault> faults) {
-    this.file = file;
-    this.line = lineOf(node);
+  private YamlMap(Group group, String owner, List<RuleFault> faults) {
+    this.group = group;
     this.owner = owner;
     this.faults = faults;
-    for (NodeTuple tuple : node.getValue()) {
-      String key = ((ScalarNode) tuple.getKeyNode()).getValue();
-      lines.put(key, lineOf(tuple.getKeyNode()));
-      if (values.put(key, tuple.getValueNode()) != null) {
-        fault(lineOf(tuple.getKeyNode()), key + " stands here twice", "keep one");
-      }
-    }
   }
 
   /** The file as one mapping; empty, with a fault, if it is none. */
   public static YamlMap file(String file, String text, List<RuleFault> faults) {
-    int before = faults.size();
-    Optional<Node> root = root(file, text, faults);
-    if (root.isPresent() && root.get() instanceof MappingNode mapping) {
-      return new YamlMap(file, mapping, "", faults);
+    LocatedValue root = root(file, text, faults);
+    if (root instanceof Group group) {
+      return new YamlMap(group, "", faults);
     }
-    if (faults.size() == before) {
+    if (root != null) {
       faults.add(new RuleFault(file, 1, "", UNKEYED, KEYED));
     }
-    return new YamlMap(file, emptyMapping(), "", faults);
+    return new YamlMap(nothing(new Place(file, 0, 0)), "", faults);
   }
 
   /** The file as a list of mappings. */
   public static List<YamlMap> list(String file, String text, List<RuleFault> faults) {
+    LocatedValue root = root(file, text, faults);
     List<YamlMap> maps = new ArrayList<>();
-    int before = faults.size();
-    Optional<Node> root = root(file, text, faults);
-    if (root.isPresent() && root.get() instanceof SequenceNode sequence) {
-      for (Node node : sequence.getValue()) {
-        if (node instanceof MappingNode mapping) {
-          maps.add(new YamlMap(file, mapping, idOf(mapping), faults));
+    if (root instanceof Items list) {
+      for (LocatedValue one : list.items()) {
+        if (one instanceof Group group) {
+          String id = group.get("id") instanceof Scalar scalar ? scalar.text() : "";
+          maps.add(new YamlMap(group, id, faults));
         } else {
-          faults.add(new RuleFault(file, lineOf(node), "", UNKEYED, KEYED));
+          faults.add(new RuleFault(file, one.place().line(), "", UNKEYED, KEYED));
         }
       }
-    } else if (faults.size() == before) {
+    } else if (root != null) {
       faults.add(
           new RuleFault(file, 1, "", "a list is expected here", "begin every entry with a dash"));
     }
     return maps;
   }
 
-  private static Optional<Node> root(String file, String text, List<RuleFault> faults) {
+  /** The tree of a file; null, with a fault, where no sense can be made of it. */
+  private static LocatedValue root(String file, String text, List<RuleFault> faults) {
+    List<Fault> found = new ArrayList<>();
+    LocatedValue root = null;
     try {
-      return new Compose(LoadSettings.builder().setLabel(file).build()).composeString(text);
-    } catch (MarkedYamlEngineException unreadable) {
-      int at = unreadable.getProblemMark().map(mark -> mark.getLine() + 1).orElse(0);
-      faults.add(
-          new RuleFault(
-              file,
-              at,
-              "",
-              RuleFault.UNREADABLE + " as YAML",
-              "look at the colons, quotes and indents, here and above"));
-    } catch (YamlEngineException unreadable) {
-      faults.add(
-          new RuleFault(
-              file, 0, "", RuleFault.UNREADABLE + " as YAML", "compare it with its neighbours"));
+      root = YamlTree.read(text, file, KEYED, found);
+    } catch (Unreadable unreadable) {
+      Fault fault = unreadable.fault();
+      String says = RuleFault.UNREADABLE + " as YAML: " + fault.found();
+      faults.add(new RuleFault(file, fault.line(), "", says, LOOK_AT));
     }
-    return Optional.empty();
-  }
-
-  /** The entry of a list is known by its id. */
-  private static String idOf(MappingNode mapping) {
-    for (NodeTuple tuple : mapping.getValue()) {
-      if (tuple.getKeyNode() instanceof ScalarNode key
-          && key.getValue().equals("id")
-          && tuple.getValueNode() instanceof ScalarNode id) {
-        return id.getValue();
-      }
+    for (Fault fault : found) {
+      faults.add(new RuleFault(file, fault.line(), "", fault.found(), fault.allowed()));
     }
-    return "";
+    return root;
   }
 
-  private static MappingNode emptyMapping() {
-    return new MappingNode(
-        org.snakeyaml.engine.v2.nodes.Tag.MAP,
-        new ArrayList<>(),
-        org.snakeyaml.engine.v2.common.FlowStyle.BLOCK);
-  }
-
-  private static int lineOf(Node node) {
-    return node.getStartMark().map(mark -> mark.getLine() + 1).orElse(0);
+  private static Group nothing(Place place) {
+    return new Group(place, "", Map.of());
   }
 
   public int line() {
-    return line;
+    return group.place().line();
   }
 
   public int line(String key) {
-    return lines.getOrDefault(key, line);
+    return has(key) ? group.members().get(key).key().line() : line();
   }
 
   public Iterable<String> keys() {
-    return values.keySet();
+    return group.members().keySet();
   }
 
   public boolean has(String key) {
-    return values.containsKey(key);
+    return group.members().containsKey(key);
   }
 
   /** Whether a value other than null stands under the key. */
   public boolean states(String key) {
-    return values.get(key) instanceof ScalarNode scalar
-        && !List.of("", "null", "~").contains(scalar.getValue());
+    return group.get(key) instanceof Scalar scalar && scalar.token() != Token.NOTHING;
   }
 
   /** The mapping under a key, naming the key in its faults. */
   public YamlMap map(String key) {
-    Node node = values.get(key);
-    if (node instanceof MappingNode mapping) {
-      return new YamlMap(file, mapping, key, faults);
+    if (group.get(key) instanceof Group inner) {
+      return new YamlMap(inner, key, faults);
     }
     fault(line(key), key + " has to hold keys with values", KEYED);
-    return new YamlMap(file, emptyMapping(), key, faults);
+    return new YamlMap(nothing(group.place()), key, faults);
   }
 
   public List<YamlMap> maps(String key) {
     List<YamlMap> maps = new ArrayList<>();
-    if (values.get(key) instanceof SequenceNode sequence) {
-      for (Node node : sequence.getValue()) {
-        if (node instanceof MappingNode mapping) {
-          maps.add(new YamlMap(file, mapping, owner, faults));
+    if (group.get(key) instanceof Items list) {
+      for (LocatedValue one : list.items()) {
+        if (one instanceof Group inner) {
+          maps.add(new YamlMap(inner, owner, faults));
         } else {
-          fault(lineOf(node), "an entry of " + key + " has to hold keys with values", KEYED);
+          fault(one.place().line(), "an entry of " + key + " has to hold keys with values", KEYED);
         }
       }
     } else if (has(key)) {
@@ -173,7 +136,7 @@ public final class YamlMap {
   public String text(String key) {
     String text = optional(key);
     if (text == null || text.isBlank()) {
-      fault(line, key + " is missing", "write " + key + ": …");
+      fault(line(), key + " is missing", "write " + key + ": …");
       return "";
     }
     return text;
@@ -181,12 +144,12 @@ public final class YamlMap {
 
   /** Text that may be left out: then null. */
   public String optional(String key) {
-    Node node = values.get(key);
-    if (node == null) {
+    LocatedValue value = group.get(key);
+    if (value == null) {
       return null;
     }
-    if (node instanceof ScalarNode scalar) {
-      return scalar.getValue();
+    if (value instanceof Scalar scalar) {
+      return scalar.text();
     }
     fault(line(key), key + " has to be plain text", "put it in quotes");
     return "";
@@ -216,16 +179,19 @@ public final class YamlMap {
 
   public List<String> texts(String key) {
     List<String> texts = new ArrayList<>();
-    Node node = values.get(key);
-    if (node instanceof SequenceNode sequence) {
-      for (Node one : sequence.getValue()) {
-        if (one instanceof ScalarNode scalar) {
-          texts.add(scalar.getValue());
+    LocatedValue value = group.get(key);
+    if (value instanceof Items list) {
+      for (LocatedValue one : list.items()) {
+        if (one instanceof Scalar scalar) {
+          texts.add(scalar.text());
         } else {
-          fault(lineOf(one), "an entry of " + key + " has to be plain text", "put it in quotes");
+          fault(
+              one.place().line(),
+              "an entry of " + key + " has to be plain text",
+              "put it in quotes");
         }
       }
-    } else if (node != null) {
+    } else if (value != null) {
       fault(
           line(key),
           key + " has to be a list in square brackets",
@@ -267,6 +233,6 @@ public final class YamlMap {
   }
 
   public void fault(int at, String says, String cure) {
-    faults.add(new RuleFault(file, at, owner, says, cure));
+    faults.add(new RuleFault(group.place().file(), at, owner, says, cure));
   }
 }

@@ -1,7 +1,7 @@
 /**
  * The files of a rule base, and what is wrong in them with file, line, rule and fix.
  *
- * <p>May use: {@code assessment}, {@code rulebook}.
+ * <p>May use: {@code assessment}, {@code assessment.tree}, {@code rulebook}.
  *
  * <p>Begin with {@link hornbook.rulebook.file.YamlMap}.
  */
