@@ -176,6 +176,21 @@ class ArchitectureTest {
     assertThat(named.values()).isNotEmpty().allSatisfy(one -> assertThat(one).hasSize(1));
   }
 
+  /** A constant leaves no trace in a class file: the sources are read. */
+  @Test
+  void only_the_unknown_number_is_not_a_number() throws IOException {
+    Pattern nan = Pattern.compile("Double\\.NaN|Double\\.isNaN|\\.isNaN\\(\\)");
+    List<Path> written = new ArrayList<>();
+    try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
+      for (Path file : files.filter(one -> one.toString().endsWith(".java")).toList()) {
+        if (nan.matcher(Files.readString(file)).find()) {
+          written.add(file.getParent());
+        }
+      }
+    }
+    assertThat(written).isNotEmpty().containsOnly(Path.of("src/main/java/hornbook/foot/number"));
+  }
+
   @Test
   void only_the_rulebook_and_the_engine_know_the_rule_engine() {
     noClasses()

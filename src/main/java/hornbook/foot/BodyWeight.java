@@ -2,16 +2,16 @@ package hornbook.foot;
 
 import hornbook.assessment.Horse;
 import hornbook.foot.number.Interval;
-import hornbook.foot.number.UnknownAsNaN;
+import hornbook.foot.number.Unknown;
 
 /**
  * Body weight.
  *
- * @param kg {@code NaN} when unknown
+ * @param kg unknown when unknown
  * @param how null when unknown
  */
 public record BodyWeight(double kg, How how) {
-  private static final BodyWeight UNKNOWN = new BodyWeight(Double.NaN, null);
+  private static final BodyWeight UNKNOWN = new BodyWeight(Unknown.NUMBER, null);
 
   /** How the weight came to be known. */
   public enum How {
@@ -31,10 +31,8 @@ public record BodyWeight(double kg, How how) {
     }
     Interval age = Age.days(horse);
     boolean young = age.known() && age.low() < grownDays;
-    double kg =
-        estimate(
-            UnknownAsNaN.orNaN(horse.girth()) / 10, UnknownAsNaN.orNaN(horse.bodyLength()) / 10);
-    return young || Double.isNaN(kg) ? UNKNOWN : new BodyWeight(kg, How.ESTIMATED);
+    double kg = estimate(Unknown.or(horse.girth()) / 10, Unknown.or(horse.bodyLength()) / 10);
+    return young || Unknown.is(kg) ? UNKNOWN : new BodyWeight(kg, How.ESTIMATED);
   }
 
   /**

@@ -11,7 +11,7 @@ import hornbook.foot.shape.SideProfile;
 /**
  * How deep to build: wedges and layers turned into depth along the wall, and the depth that brings
  * a foot to a wanted proportion or angle. Depths in mm, angles in degrees. A depth below 0 is horn
- * to be taken off. {@code NaN} where a measure is unknown.
+ * to be taken off. Unknown where a measure is unknown.
  */
 public final class BuildDepth {
   private BuildDepth() {}

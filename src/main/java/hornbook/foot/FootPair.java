@@ -2,10 +2,10 @@ package hornbook.foot;
 
 import hornbook.assessment.Foot;
 import hornbook.assessment.Measures;
-import hornbook.foot.number.UnknownAsNaN;
+import hornbook.foot.number.Unknown;
 
 /**
- * A foot against the other of its pair: what this one has more of, {@code NaN} where either was not
+ * A foot against the other of its pair: what this one has more of, unknown where either was not
  * measured. An uneven pair differs in toe angle by 1.5 degrees or more (wiggers-2015).
  *
  * @param angle toe angle, deg
@@ -26,17 +26,23 @@ public record FootPair(
   /** The comparison; all unknown when the other foot is null. */
   public static FootPair of(Foot foot, Foot other) {
     if (other == null) {
-      return new FootPair(Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+      return new FootPair(
+          Unknown.NUMBER,
+          Unknown.NUMBER,
+          Unknown.NUMBER,
+          Unknown.NUMBER,
+          Unknown.NUMBER,
+          Unknown.NUMBER);
     }
     Measures here = foot.measures();
     Measures there = other.measures();
     return new FootPair(
-        UnknownAsNaN.orNaN(here.toeAngle()) - UnknownAsNaN.orNaN(there.toeAngle()),
-        UnknownAsNaN.orNaN(here.toeLength()) - UnknownAsNaN.orNaN(there.toeLength()),
-        UnknownAsNaN.orNaN(here.heelLength()) - UnknownAsNaN.orNaN(there.heelLength()),
-        UnknownAsNaN.orNaN(here.width()) - UnknownAsNaN.orNaN(there.width()),
-        UnknownAsNaN.orNaN(other.lameness()),
-        UnknownAsNaN.orNaN(other.lameForDays()));
+        Unknown.or(here.toeAngle()) - Unknown.or(there.toeAngle()),
+        Unknown.or(here.toeLength()) - Unknown.or(there.toeLength()),
+        Unknown.or(here.heelLength()) - Unknown.or(there.heelLength()),
+        Unknown.or(here.width()) - Unknown.or(there.width()),
+        Unknown.or(other.lameness()),
+        Unknown.or(other.lameForDays()));
   }
 
   /** Difference in toe angle, whichever is steeper, deg. */

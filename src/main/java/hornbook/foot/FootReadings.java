@@ -5,7 +5,7 @@ import hornbook.assessment.Foot;
 import hornbook.assessment.Limb;
 import hornbook.assessment.Measures;
 import hornbook.foot.number.Interval;
-import hornbook.foot.number.UnknownAsNaN;
+import hornbook.foot.number.Unknown;
 import hornbook.foot.shape.GroundOutline;
 import hornbook.foot.shape.SideProfile;
 import hornbook.foot.wall.NailSites;
@@ -24,7 +24,7 @@ import hornbook.foot.wall.WallSurvey;
  * @param nails sites up to the usual rearmost limit; null without outline or wall
  * @param nailsIfBehind sites with that limit waived; null without outline or wall
  * @param untrimmed the wall as it was mapped; null when it was not
- * @param rearmostNail the usual rearmost limit, mm along the edge; {@code NaN} without outline
+ * @param rearmostNail the usual rearmost limit, mm along the edge; unknown without outline
  */
 public record FootReadings(
     Measures measures,
@@ -49,7 +49,7 @@ public record FootReadings(
     Trim trim = Trim.of(foot, assessment.visit(), limits.growth(), limits.trim());
     WallSurvey wall = WallSurvey.of(trim.off(foot.wall()), outline, limits.edgeSlack());
     boolean placed = outline != null && wall != null;
-    double rearmost = outline == null ? Double.NaN : nailing.rearmost(outline, fore);
+    double rearmost = outline == null ? Unknown.NUMBER : nailing.rearmost(outline, fore);
     return new FootReadings(
         measures,
         limits,
@@ -90,8 +90,7 @@ public record FootReadings(
 
   /** Per cent (turner-1992: contracted heels under 67). */
   public Interval frogWidthShare() {
-    return Interval.of(
-        100 * UnknownAsNaN.orNaN(measures.frogWidth()) / UnknownAsNaN.orNaN(measures.frogLength()));
+    return Interval.of(100 * Unknown.or(measures.frogWidth()) / Unknown.or(measures.frogLength()));
   }
 
   /** The inner heel bulb above the outer, mm. */
@@ -125,8 +124,7 @@ public record FootReadings(
   }
 
   public Interval hoofLoadIndex() {
-    return Interval.of(
-        Load.hoofLoadIndex(weight.kg(), UnknownAsNaN.orNaN(measures.coronetGirth())));
+    return Interval.of(Load.hoofLoadIndex(weight.kg(), Unknown.or(measures.coronetGirth())));
   }
 
   public Interval soundShare() {
@@ -247,8 +245,7 @@ public record FootReadings(
   }
 
   private double heelDifference() {
-    return UnknownAsNaN.orNaN(measures.medialHeelHeight())
-        - UnknownAsNaN.orNaN(measures.lateralHeelHeight());
+    return Unknown.or(measures.medialHeelHeight()) - Unknown.or(measures.lateralHeelHeight());
   }
 
   private static Foot other(Assessment assessment, Limb limb) {

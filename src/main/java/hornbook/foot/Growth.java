@@ -1,6 +1,6 @@
 package hornbook.foot;
 
-/** Growth of horn. Lengths in mm, rates in mm a month, {@code NaN} where something is unknown. */
+/** Growth of horn. Lengths in mm, rates in mm a month, unknown where something is unknown. */
 public final class Growth {
   /** A month is a twelfth of 365.25 days. */
   public static final double DAYS_IN_A_MONTH = 30.4375;

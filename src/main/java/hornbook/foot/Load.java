@@ -2,7 +2,7 @@ package hornbook.foot;
 
 import hornbook.foot.number.Interval;
 
-/** What a foot carries. {@code NaN} where the weight or a measure is unknown. */
+/** What a foot carries. Unknown where the weight or a measure is unknown. */
 public final class Load {
   /** Standard gravity, m/s2. */
   private static final double GRAVITY = 9.80665;

@@ -1,13 +1,13 @@
 package hornbook.foot;
 
 import hornbook.assessment.Measures;
-import hornbook.foot.number.UnknownAsNaN;
+import hornbook.foot.number.Unknown;
 import hornbook.foot.shape.AddedMaterial;
 import hornbook.foot.shape.SideProfile;
 
 /**
  * The numbers of a foot that a job changes, for the before and the after of a job sheet: mm,
- * degrees, {@code NaN} unknown.
+ * degrees; any may be unknown.
  *
  * @param hoofPasternDifference toe angle less pastern angle
  * @param toeToWidest foremost point of the foot to below the middle of it
@@ -33,8 +33,7 @@ public record Proportions(
   /** With material added; the width grows by twice what is laid on each side. */
   public static Proportions after(Measures measures, AddedMaterial build) {
     return of(
-        SideProfile.of(measures).with(build),
-        UnknownAsNaN.orNaN(measures.width()) + 2 * build.sides());
+        SideProfile.of(measures).with(build), Unknown.or(measures.width()) + 2 * build.sides());
   }
 
   private static Proportions of(SideProfile foot, double width) {

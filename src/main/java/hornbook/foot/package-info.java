@@ -3,7 +3,7 @@
  *
  * <p>Lengths are in mm, angles in degrees, weights in kg, forces in newtons, shares in per cent
  * where a reading is meant and in parts of one where an argument is. A number that cannot be known
- * because something it rests on was not measured is {@code NaN}, or {@link
+ * because something it rests on was not measured is unknown, or {@link
  * hornbook.foot.number.Interval#UNKNOWN}, and stays so through every later step; a part that cannot
  * be drawn at all is null. Nothing here throws because a measure is missing.
  *

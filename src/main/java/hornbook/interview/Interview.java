@@ -17,6 +17,7 @@ import hornbook.assessment.form.BlankAssessment;
 import hornbook.assessment.quantity.Units;
 import hornbook.assessment.read.AssessmentEdit;
 import hornbook.assessment.read.CrossChecks;
+import hornbook.foot.number.Unknown;
 import hornbook.interview.InterviewQuestion.Form;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
@@ -286,7 +287,7 @@ public final class Interview {
       String path = mapping.path() + "[" + row + "]." + mapping.left().get(0);
       state = state.mapping(mapping.asking(mapping.left().subList(1, mapping.left().size())));
       return new InterviewQuestion(
-          Form.FIELD, path, matter, mapping.side(), Double.NaN, Double.NaN);
+          Form.FIELD, path, matter, mapping.side(), Unknown.NUMBER, Unknown.NUMBER);
     }
     if (mapping.atHeel(state.known())) {
       state = sideDone(mapping);

@@ -4,6 +4,7 @@ import hornbook.advice.Question;
 import hornbook.assessment.Side;
 import hornbook.assessment.field.Field;
 import hornbook.assessment.field.Fields;
+import hornbook.foot.number.Unknown;
 
 /**
  * One question put to the farrier.
@@ -11,8 +12,8 @@ import hornbook.assessment.field.Fields;
  * @param path the field in the assessment
  * @param matter what the answer could change; null for what only says whose foot it is
  * @param side the side of the wall being mapped; null elsewhere
- * @param from where the stretch begins whose end is asked for, mm; {@code NaN} elsewhere
- * @param edge length of that side as the outline gives it, mm; {@code NaN} when it cannot be drawn
+ * @param from where the stretch begins whose end is asked for, mm; unknown elsewhere
+ * @param edge length of that side as the outline gives it, mm; unknown when it cannot be drawn
  */
 public record InterviewQuestion(
     Form form, String path, Question matter, Side side, double from, double edge) {
@@ -29,7 +30,7 @@ public record InterviewQuestion(
   }
 
   static InterviewQuestion of(Form form, String path, Question matter) {
-    return new InterviewQuestion(form, path, matter, null, Double.NaN, Double.NaN);
+    return new InterviewQuestion(form, path, matter, null, Unknown.NUMBER, Unknown.NUMBER);
   }
 
   /** The field of the assessment asked for. */

@@ -8,6 +8,7 @@ import hornbook.assessment.Side;
 import hornbook.assessment.WallState;
 import hornbook.assessment.WallStretch;
 import hornbook.foot.FootLimits;
+import hornbook.foot.number.Unknown;
 import hornbook.foot.shape.GroundOutline;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,7 +20,7 @@ import java.util.List;
  * @param foot place of the foot in the list
  * @param side the side in hand
  * @param left fields of the last stretch still to be asked, in order
- * @param edge length of a side as the outline gives it, mm; {@code NaN} when it cannot be drawn
+ * @param edge length of a side as the outline gives it, mm; unknown when it cannot be drawn
  * @param enough share of that length at which a map is taken to reach the heel
  */
 record WallMapping(int foot, Side side, List<String> left, double edge, double enough) {
@@ -28,7 +29,7 @@ record WallMapping(int foot, Side side, List<String> left, double edge, double e
     FootLimits limits = ComputingLimits.of(sheet.limits());
     Foot own = assessment.feet().get(foot);
     GroundOutline outline = GroundOutline.of(own.measures(), own.limb().fore(), limits.shape());
-    double edge = outline == null ? Double.NaN : outline.edgeLength();
+    double edge = outline == null ? Unknown.NUMBER : outline.edgeLength();
     return new WallMapping(foot, Side.MEDIAL, List.of(), edge, 1 - limits.edgeSlack());
   }
 

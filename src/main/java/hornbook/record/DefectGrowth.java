@@ -4,12 +4,13 @@ import hornbook.assessment.Side;
 import hornbook.assessment.WallStretch;
 import hornbook.foot.Growth;
 import hornbook.foot.GrowthRates;
+import hornbook.foot.number.Unknown;
 
 /**
  * A defect of the wall at one visit, what growth foresaw of it, and what the next visit found.
- * Lengths in mm; {@code NaN} where something was not measured.
+ * Lengths in mm; unknown where something was not measured.
  *
- * @param after its height at the next visit; {@code NaN} where it is gone or was not measured
+ * @param after its height at the next visit; unknown where it is gone or was not measured
  * @param low the least height foreseen: fast growth
  * @param high the greatest height foreseen: slow growth
  */
@@ -58,13 +59,13 @@ public record DefectGrowth(
       GrowthRates rates,
       double longer,
       double error) {
-    double before = or(now.height());
-    double after = later == null ? Double.NaN : or(later.height());
+    double before = Unknown.or(now.height());
+    double after = later == null ? Unknown.NUMBER : Unknown.or(later.height());
     double low = Math.max(0, before - Growth.in(days, rates.fast()) + Math.min(0, longer));
     double high = Math.max(0, before - Growth.in(days, rates.slow()) + Math.max(0, longer));
     Course course = course(before, after, low, high, error, later == null, mapped);
     return new DefectGrowth(
-        now.side(), or(now.from()), or(now.to()), before, after, low, high, course);
+        now.side(), Unknown.or(now.from()), Unknown.or(now.to()), before, after, low, high, course);
   }
 
   private static Course course(
@@ -75,7 +76,7 @@ public record DefectGrowth(
       double error,
       boolean gone,
       boolean mapped) {
-    if (!mapped || Double.isNaN(before) || !gone && Double.isNaN(after)) {
+    if (!mapped || Unknown.is(before) || !gone && Unknown.is(after)) {
       return Course.NOT_MEASURED;
     }
     if (gone) {
@@ -88,9 +89,5 @@ public record DefectGrowth(
       return Course.SLOWER;
     }
     return after < low - error ? Course.FASTER : Course.AS_FORECAST;
-  }
-
-  private static double or(Double value) {
-    return value == null ? Double.NaN : value;
   }
 }

@@ -10,6 +10,7 @@ import hornbook.foot.FootLimits;
 import hornbook.foot.FootReadings;
 import hornbook.foot.Trim;
 import hornbook.foot.number.Interval;
+import hornbook.foot.number.Unknown;
 import hornbook.foot.wall.WallGroup;
 import hornbook.foot.wall.WallSurvey;
 import hornbook.rulebook.ReadingKind;
@@ -309,8 +310,8 @@ public final class FactSheets {
                 word(stretch.state()),
                 yesNo(stretch.moist()),
                 yesNo(stretch.damp()),
-                stretch.from() == null ? Double.NaN : stretch.from(),
-                stretch.to() == null ? Double.NaN : stretch.to(),
+                Unknown.or(stretch.from()),
+                Unknown.or(stretch.to()),
                 path + ".wall[" + wall.size() + "]"));
       }
       return List.copyOf(wall);

@@ -15,8 +15,8 @@ public record Quantity(double number, Unit unit) {
   public static Quantity parse(String text) {
     Scan scan = new Scan(spaced(text).strip());
     double sign = scan.sign();
-    double number = scan.number();
-    if (Double.isNaN(number)) {
+    Double number = scan.number();
+    if (number == null) {
       return null;
     }
     String rest = scan.rest().strip();
@@ -94,8 +94,8 @@ public record Quantity(double number, Unit unit) {
       return 1;
     }
 
-    /** A decimal, a fraction, or a whole number and a fraction; NaN when there is none. */
-    double number() {
+    /** A decimal, a fraction, or a whole number and a fraction; null when there is none. */
+    Double number() {
       String whole = digits();
       if (at < text.length() && text.charAt(at) == '/') {
         return over(whole);
@@ -104,13 +104,13 @@ public record Quantity(double number, Unit unit) {
         at++;
         String part = digits();
         boolean none = whole.isEmpty() && part.isEmpty();
-        return none ? Double.NaN : Double.parseDouble("0" + whole + "." + part + "0");
+        return none ? null : Double.valueOf("0" + whole + "." + part + "0");
       }
       if (!whole.isEmpty() && at < text.length() && text.charAt(at) == ',') {
         at++;
         String part = digits();
         boolean decimals = part.length() == 1 || part.length() == 2;
-        return decimals ? Double.parseDouble(whole + "." + part) : Double.NaN;
+        return decimals ? Double.valueOf(whole + "." + part) : null;
       }
       int afterWhole = at;
       if (!whole.isEmpty()) {
@@ -121,29 +121,30 @@ public record Quantity(double number, Unit unit) {
             && at < text.length()
             && text.charAt(at) == '/'
             && fraction > afterWhole) {
-          return Double.parseDouble(whole) + over(top);
+          Double part = over(top);
+          return part == null ? null : Double.valueOf(Double.parseDouble(whole) + part);
         }
         at = afterWhole;
       }
-      double eighths = vulgar();
-      if (!Double.isNaN(eighths)) {
+      Double eighths = vulgar();
+      if (eighths != null) {
         return (whole.isEmpty() ? 0 : Double.parseDouble(whole)) + eighths;
       }
-      return whole.isEmpty() ? Double.NaN : Double.parseDouble(whole);
+      return whole.isEmpty() ? null : Double.valueOf(whole);
     }
 
     String rest() {
       return text.substring(at);
     }
 
-    private double over(String top) {
+    private Double over(String top) {
       at++;
       String bottom = digits();
       boolean complete = !top.isEmpty() && !bottom.isEmpty() && Double.parseDouble(bottom) > 0;
-      return complete ? Double.parseDouble(top) / Double.parseDouble(bottom) : Double.NaN;
+      return complete ? Double.valueOf(Double.parseDouble(top) / Double.parseDouble(bottom)) : null;
     }
 
-    private double vulgar() {
+    private Double vulgar() {
       int start = at;
       boolean afterWhole = at > 0 && Character.isDigit(text.charAt(at - 1));
       if (afterWhole && at < text.length() && text.charAt(at) == ' ') {
@@ -152,7 +153,7 @@ public record Quantity(double number, Unit unit) {
       int eighth = at < text.length() ? VULGAR.indexOf(text.charAt(at)) : -1;
       if (eighth < 0) {
         at = start;
-        return Double.NaN;
+        return null;
       }
       at++;
       return (eighth + 1) / 8.0;

@@ -24,13 +24,15 @@ record AmountRange(String name, Unit unit, double least, double most, String exa
         quantity != null
             && (quantity.unit() == null
                 || unit != null && quantity.unit().dimension() == unit.dimension());
-    double amount = !fits ? Double.NaN : unit == null ? quantity.number() : quantity.kept(unit);
-    if (!(least <= amount && amount <= most)) {
-      throw Failure.usage(
-          name + " cannot be " + text,
-          "allowed: " + written(least) + " to " + written(most) + ", such as " + example);
+    if (fits) {
+      double amount = unit == null ? quantity.number() : quantity.kept(unit);
+      if (least <= amount && amount <= most) {
+        return amount;
+      }
     }
-    return amount;
+    throw Failure.usage(
+        name + " cannot be " + text,
+        "allowed: " + written(least) + " to " + written(most) + ", such as " + example);
   }
 
   private String written(double amount) {

@@ -1,11 +1,11 @@
 package hornbook.foot.shape;
 
 import hornbook.assessment.Measures;
-import hornbook.foot.number.UnknownAsNaN;
+import hornbook.foot.number.Unknown;
 
 /**
  * The height of the coronary band along the wall, above the ground edge: measured at toe and heel,
- * taken to fall evenly from the one to the other along the bearing length. {@code NaN} where toe
+ * taken to fall evenly from the one to the other along the bearing length. Unknown where toe
  * length, heel length or outline is not known.
  */
 public record CoronaryBand(double toe, double heel, GroundOutline outline) {
@@ -17,13 +17,11 @@ public record CoronaryBand(double toe, double heel, GroundOutline outline) {
    */
   public static CoronaryBand of(Measures measures, GroundOutline outline) {
     return new CoronaryBand(
-        UnknownAsNaN.orNaN(measures.toeLength()),
-        UnknownAsNaN.orNaN(measures.heelLength()),
-        outline);
+        Unknown.or(measures.toeLength()), Unknown.or(measures.heelLength()), outline);
   }
 
   public boolean known() {
-    return outline != null && !Double.isNaN(toe) && !Double.isNaN(heel);
+    return outline != null && !Unknown.is(toe) && !Unknown.is(heel);
   }
 
   /**
@@ -33,7 +31,7 @@ public record CoronaryBand(double toe, double heel, GroundOutline outline) {
    */
   public double above(double along) {
     if (!known()) {
-      return Double.NaN;
+      return Unknown.NUMBER;
     }
     double at = Math.min(along, outline.edgeLength());
     return toe + (heel - toe) * outline.at(at).back() / outline.bearingLength();

@@ -7,7 +7,7 @@ import static java.lang.Math.sin;
 import static java.lang.Math.sqrt;
 
 import hornbook.assessment.Measures;
-import hornbook.foot.number.UnknownAsNaN;
+import hornbook.foot.number.Unknown;
 
 /**
  * The outline of the bearing edge on the ground, alike on both sides: half an ellipse ahead of the
@@ -58,8 +58,8 @@ public final class GroundOutline {
    * measures (the widest part not between toe and heel). An unknown widest part is assumed.
    */
   public static GroundOutline of(Measures measures, boolean fore, OutlineShape shape) {
-    double length = UnknownAsNaN.orNaN(measures.bearingLength());
-    double width = UnknownAsNaN.orNaN(measures.width());
+    double length = Unknown.or(measures.bearingLength());
+    double width = Unknown.or(measures.width());
     boolean assumed = measures.toeToWidest() == null;
     double widest = assumed ? length * shape.widest(fore) : measures.toeToWidest();
     boolean possible = width > 0 && widest > 0 && widest < length && finite(width, length);

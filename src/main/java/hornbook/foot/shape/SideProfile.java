@@ -6,11 +6,11 @@ import static java.lang.Math.toDegrees;
 import static java.lang.Math.toRadians;
 
 import hornbook.assessment.Measures;
-import hornbook.foot.number.UnknownAsNaN;
+import hornbook.foot.number.Unknown;
 
 /**
  * The foot seen from the side, as a four-sided figure: the toe wall from hairline to ground, the
- * ground, the heel wall, the hairline. Lengths in mm, angles to the ground in degrees, {@code NaN}
+ * ground, the heel wall, the hairline. Lengths in mm, angles to the ground in degrees; any may be
  * unknown.
  *
  * <p>Added depth runs parallel to the toe wall at both ends, so the toe gains just its depth in
@@ -33,13 +33,13 @@ public record SideProfile(
 
   public static SideProfile of(Measures m) {
     return new SideProfile(
-        UnknownAsNaN.orNaN(m.toeLength()),
-        UnknownAsNaN.orNaN(m.heelLength()),
-        UnknownAsNaN.orNaN(m.toeAngle()),
-        UnknownAsNaN.orNaN(m.heelAngle()),
-        UnknownAsNaN.orNaN(m.pasternAngle()),
-        UnknownAsNaN.orNaN(m.bearingLength()),
-        UnknownAsNaN.orNaN(m.toeToWidest()),
+        Unknown.or(m.toeLength()),
+        Unknown.or(m.heelLength()),
+        Unknown.or(m.toeAngle()),
+        Unknown.or(m.heelAngle()),
+        Unknown.or(m.pasternAngle()),
+        Unknown.or(m.bearingLength()),
+        Unknown.or(m.toeToWidest()),
         0);
   }
 

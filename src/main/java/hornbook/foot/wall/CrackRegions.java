@@ -1,6 +1,7 @@
 package hornbook.foot.wall;
 
 import hornbook.assessment.word.CrackPlace;
+import hornbook.foot.number.Unknown;
 
 /**
  * Where the named parts of the wall lie along the edge of one side, in shares of its length from
@@ -27,7 +28,7 @@ public record CrackRegions(double toeEnd, double sideEnd, double heelStart) {
     return from(place) <= share && share <= to(place);
   }
 
-  /** The middle of the part; {@code NaN} for the bar, which is no part of the edge. */
+  /** The middle of the part; unknown for the bar, which is no part of the edge. */
   public double middle(CrackPlace place) {
     return (from(place) + to(place)) / 2;
   }
@@ -42,7 +43,7 @@ public record CrackRegions(double toeEnd, double sideEnd, double heelStart) {
       case SIDE -> toeEnd;
       case QUARTER -> sideEnd;
       case HEEL -> heelStart;
-      case BAR -> Double.NaN;
+      case BAR -> Unknown.NUMBER;
     };
   }
 
@@ -55,7 +56,7 @@ public record CrackRegions(double toeEnd, double sideEnd, double heelStart) {
       case TOE -> toeEnd;
       case SIDE -> sideEnd;
       case QUARTER, HEEL -> 1;
-      case BAR -> Double.NaN;
+      case BAR -> Unknown.NUMBER;
     };
   }
 }

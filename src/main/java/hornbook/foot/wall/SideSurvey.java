@@ -3,13 +3,14 @@ package hornbook.foot.wall;
 import hornbook.assessment.Side;
 import hornbook.assessment.WallState;
 import hornbook.foot.number.Interval;
+import hornbook.foot.number.Unknown;
 import java.util.List;
 
 /**
  * One side of the ground edge. Lengths in mm; what no stretch covers is unmapped, and may be in any
  * state.
  *
- * @param edge length of the side's edge, middle of the toe to heel buttress; {@code NaN} unknown
+ * @param edge length of the side's edge, middle of the toe to heel buttress; unknown unknown
  * @param pieces the mapped pieces in order, none overlapping
  */
 public record SideSurvey(Side side, double edge, List<MappedPiece> pieces) {
@@ -83,7 +84,7 @@ public record SideSurvey(Side side, double edge, List<MappedPiece> pieces) {
     return share(strong, open < SAME ? 0 : open, edge - from);
   }
 
-  /** Length that no stretch covers; {@code NaN} when the edge is unknown. */
+  /** Length that no stretch covers; unknown when the edge is unknown. */
   public double unmapped() {
     double sum = 0;
     for (int i = 0; i < pieces.size(); i++) {
@@ -126,7 +127,7 @@ public record SideSurvey(Side side, double edge, List<MappedPiece> pieces) {
 
   /** Without the edge there is no telling how far it may run. */
   private static double most(double run) {
-    return Double.isNaN(run) ? Double.POSITIVE_INFINITY : run;
+    return Unknown.is(run) ? Double.POSITIVE_INFINITY : run;
   }
 
   /** Ends closer than this, in mm, are the same place. */

@@ -4,6 +4,7 @@ import hornbook.assessment.Side;
 import hornbook.assessment.WallState;
 import hornbook.assessment.WallStretch;
 import hornbook.foot.number.Interval;
+import hornbook.foot.number.Unknown;
 import hornbook.foot.shape.GroundOutline;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,10 +27,10 @@ public record WallSurvey(SideSurvey medial, SideSurvey lateral, boolean edgeUnkn
    *     outline. 0 keeps strictly to the outline.
    */
   public static WallSurvey of(List<WallStretch> wall, GroundOutline outline, double edgeSlack) {
-    return of(wall, outline == null ? Double.NaN : outline.edgeLength(), edgeSlack);
+    return of(wall, outline == null ? Unknown.NUMBER : outline.edgeLength(), edgeSlack);
   }
 
-  /** The same where the edge of a side has this length, mm; {@code NaN} unknown. */
+  /** The same where the edge of a side has this length, mm; may be unknown. */
   public static WallSurvey of(List<WallStretch> wall, double model, double edgeSlack) {
     if (wall == null) {
       return null;
@@ -39,7 +40,7 @@ public record WallSurvey(SideSurvey medial, SideSurvey lateral, boolean edgeUnkn
     return new WallSurvey(
         new SideSurvey(Side.MEDIAL, edge(medial, model, edgeSlack), medial),
         new SideSurvey(Side.LATERAL, edge(lateral, model, edgeSlack), lateral),
-        Double.isNaN(model));
+        Unknown.is(model));
   }
 
   /** Share of the whole edge in the state. */
@@ -116,11 +117,11 @@ public record WallSurvey(SideSurvey medial, SideSurvey lateral, boolean edgeUnkn
    * edge, mm. Down to 0 where sound wall there has no thickness given or edge is unmapped. Unknown
    * when no thickness there is known.
    *
-   * @param rearmost distance along the edge; when {@code NaN} the wall looked at may end anywhere,
-   *     and there is no upper bound
+   * @param rearmost distance along the edge; when unknown the wall looked at may end anywhere, and
+   *     there is no upper bound
    */
   public Interval thinnestSound(double rearmost) {
-    double reach = Double.isNaN(rearmost) ? Double.POSITIVE_INFINITY : rearmost;
+    double reach = Unknown.is(rearmost) ? Double.POSITIVE_INFINITY : rearmost;
     double thinnest = Double.POSITIVE_INFINITY;
     boolean open = false;
     for (SideSurvey side : sides()) {
@@ -140,7 +141,7 @@ public record WallSurvey(SideSurvey medial, SideSurvey lateral, boolean edgeUnkn
     if (Double.isInfinite(thinnest)) {
       return Interval.UNKNOWN;
     }
-    double high = Double.isNaN(rearmost) ? Double.POSITIVE_INFINITY : thinnest;
+    double high = Unknown.is(rearmost) ? Double.POSITIVE_INFINITY : thinnest;
     return new Interval(open ? 0 : thinnest, high);
   }
 

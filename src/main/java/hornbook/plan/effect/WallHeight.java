@@ -1,5 +1,6 @@
 package hornbook.plan.effect;
 
+import hornbook.foot.number.Unknown;
 import hornbook.foot.shape.GroundOutline;
 import hornbook.plan.figure.Figure;
 import hornbook.plan.figure.FormulaParts;
@@ -24,7 +25,7 @@ public final class WallHeight {
     Figure share =
         Figure.reckoned(
             "share of the bearing length ahead of the place",
-            there ? 100 * outline.at(along).back() / outline.bearingLength() : Double.NaN,
+            there ? 100 * outline.at(along).back() / outline.bearingLength() : Unknown.NUMBER,
             "%",
             "outline of a foot {width} wide on a bearing length of {bearing}, {along} from mid-toe",
             FormulaParts.of("width", given.width())

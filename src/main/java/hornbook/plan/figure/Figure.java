@@ -1,5 +1,6 @@
 package hornbook.plan.figure;
 
+import hornbook.foot.number.Unknown;
 import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Limit;
 import java.util.Collection;
@@ -10,8 +11,8 @@ import java.util.Set;
 
 /**
  * A number of the sheet with all it came from. It was measured, or is a limit of the trade, or is
- * reckoned from others; one that lies between bounds has a low and a high. Both are {@code NaN}
- * where something it needs was not measured.
+ * reckoned from others; one that lies between bounds has a low and a high. Both are unknown where
+ * something it needs was not measured.
  *
  * @param label its name in trade words
  * @param unit as in the limits; empty for counts
@@ -33,7 +34,7 @@ public record Figure(
 
   /** What was measured, or asked for on the command line; null is not measured. */
   public static Figure measured(String label, Number value, String unit, String field) {
-    double known = value == null ? Double.NaN : value.doubleValue();
+    double known = value == null ? Unknown.NUMBER : value.doubleValue();
     return new Figure(label, known, known, unit, null, Map.of(), null, field);
   }
 
@@ -56,8 +57,8 @@ public record Figure(
     }
     return new Figure(
         label,
-        known ? low : Double.NaN,
-        known ? high : Double.NaN,
+        known ? low : Unknown.NUMBER,
+        known ? high : Unknown.NUMBER,
         unit,
         formula,
         parts.all(),
@@ -66,7 +67,7 @@ public record Figure(
   }
 
   public boolean known() {
-    return !Double.isNaN(low);
+    return !Unknown.is(low);
   }
 
   /** The number; the lower bound where it lies between two. */

@@ -3,6 +3,7 @@ package hornbook.plan.nailing;
 import hornbook.assessment.Side;
 import hornbook.assessment.WallCrack;
 import hornbook.assessment.word.CrackPlace;
+import hornbook.foot.number.Unknown;
 import hornbook.foot.wall.MappedPiece;
 import hornbook.foot.wall.NailBranch;
 import hornbook.foot.wall.SideSurvey;
@@ -61,7 +62,7 @@ final class Clips {
 
   private void side(SideSurvey side, NailBranch branch, int wanted, List<PlannedClip> clips) {
     double from = side.edge() * draft.readings().limits().nailing().regions().toeEnd();
-    double best = Double.NaN;
+    double best = Unknown.NUMBER;
     int most = -1;
     for (double at = from; at <= draft.readings().rearmostNail(); at += STEP) {
       if (sound(side, at - width / 2, at + width / 2) && !cracked(side, at)) {

@@ -1,5 +1,6 @@
 package hornbook.plan.sheet;
 
+import hornbook.foot.number.Unknown;
 import hornbook.foot.shape.GroundOutline;
 import hornbook.plan.figure.Figure;
 import hornbook.plan.figure.FormulaParts;
@@ -14,7 +15,7 @@ public final class HeelsFree {
     Figure share = draft.limit("wall.heel-start");
     return Figure.reckoned(
         "edge up to which the foot is bonded",
-        outline == null ? Double.NaN : outline.edgeLength() * share.value() / 100,
+        outline == null ? Unknown.NUMBER : outline.edgeLength() * share.value() / 100,
         "mm",
         "{share} of the edge of a foot {width} wide on a bearing length of {bearing}",
         FormulaParts.of("share", share)

@@ -8,6 +8,7 @@ import hornbook.assessment.word.CrackPlace;
 import hornbook.assessment.word.CrackStart;
 import hornbook.foot.GrowingOut;
 import hornbook.foot.Growth;
+import hornbook.foot.number.Unknown;
 import hornbook.foot.shape.GroundOutline;
 import hornbook.foot.wall.WallSurvey;
 import hornbook.plan.effect.WallHeight;
@@ -165,6 +166,6 @@ public final class Growing {
   private double middle(CrackPlace place) {
     GroundOutline outline = draft.readings().outline();
     double share = draft.readings().limits().nailing().regions().middle(place);
-    return outline == null ? Double.NaN : share * outline.edgeLength();
+    return outline == null ? Unknown.NUMBER : share * outline.edgeLength();
   }
 }

@@ -1,5 +1,6 @@
 package hornbook.plan.time;
 
+import hornbook.foot.number.Unknown;
 import hornbook.plan.figure.Figure;
 import hornbook.plan.figure.FormulaParts;
 import hornbook.plan.sheet.SheetDraft;
@@ -40,7 +41,11 @@ final class SettingTable {
   Figure at(Figure temperature) {
     if (!temperature.known()) {
       return Figure.reckoned(
-          what, Double.NaN, last().measured().unit(), "{at}", FormulaParts.of("at", temperature));
+          what,
+          Unknown.NUMBER,
+          last().measured().unit(),
+          "{at}",
+          FormulaParts.of("at", temperature));
     }
     if (temperature.value() < first().at().value()) {
       return beyond(first(), temperature);

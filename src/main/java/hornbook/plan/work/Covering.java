@@ -2,6 +2,7 @@ package hornbook.plan.work;
 
 import hornbook.assessment.Side;
 import hornbook.assessment.WallStretch;
+import hornbook.foot.number.Unknown;
 import hornbook.foot.wall.WallSurvey;
 import hornbook.plan.effect.WallStretches;
 import hornbook.plan.figure.Figure;
@@ -42,7 +43,7 @@ public final class Covering {
           wall != null
               ? (side == Side.MEDIAL ? wall.medial() : wall.lateral()).edge()
               : draft.readings().outline() == null
-                  ? Double.NaN
+                  ? Unknown.NUMBER
                   : draft.readings().outline().edgeLength();
       add(side, 0, edge, AS_HIGH_AS_MAY_BE);
     }
@@ -52,7 +53,7 @@ public final class Covering {
   private void losses() {
     double lap = draft.limit("lap").value();
     for (WallStretch lost : new WallStretches(draft).lost()) {
-      double height = lost.height() == null ? Double.NaN : lost.height();
+      double height = Unknown.or(lost.height());
       double from = lost.from() - lap;
       add(lost.side(), Math.max(0, from), ahead(lost.to() + lap), height);
       if (from < 0) {
@@ -77,7 +78,7 @@ public final class Covering {
   }
 
   private void add(Side side, double from, double to, double height) {
-    if (to > from && !Double.isNaN(height)) {
+    if (to > from && !Unknown.is(height)) {
       covered.add(new Covered(side, from, to, height));
     }
   }

@@ -29,7 +29,7 @@ public final class Dressing {
     this.given = draft.given();
   }
 
-  /** How far behind the foremost point the foot is to break over; unknown or null for none. */
+  /** How far behind the foremost point the foot is to break over; null for nowhere behind. */
   public Figure setBack() {
     return setBack;
   }

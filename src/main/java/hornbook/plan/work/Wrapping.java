@@ -3,6 +3,7 @@ package hornbook.plan.work;
 import static hornbook.plan.sheet.SheetPart.BUILD;
 
 import hornbook.assessment.WallStretch;
+import hornbook.foot.number.Unknown;
 import hornbook.foot.shape.GroundOutline;
 import hornbook.plan.effect.WallStretches;
 import hornbook.plan.figure.Figure;
@@ -237,7 +238,7 @@ final class Wrapping {
     GroundOutline outline = draft.readings().outline();
     return Figure.reckoned(
         "girth of the ground edge",
-        outline == null ? Double.NaN : 2 * outline.edgeLength() + outline.heelWidth(),
+        outline == null ? Unknown.NUMBER : 2 * outline.edgeLength() + outline.heelWidth(),
         "mm",
         "outline of a foot {width} wide on a bearing length of {bearing}, closed across the"
             + " heels, {heels} of the width apart",

@@ -16,6 +16,7 @@ import hornbook.assessment.quantity.Dimension;
 import hornbook.assessment.quantity.Units;
 import hornbook.assessment.tree.FieldPath;
 import hornbook.assessment.word.Word;
+import hornbook.foot.number.Unknown;
 import hornbook.interview.AnswerOutcome;
 import hornbook.interview.InterviewQuestion;
 import hornbook.report.page.LineWrap;
@@ -163,7 +164,7 @@ public final class QuestionText {
         "A stretch is wall in one state. Measure to its end along the ground edge, always from the"
             + " middle of the toe.";
     String heel =
-        Double.isNaN(ask.edge())
+        Unknown.is(ask.edge())
             ? " An empty line when that was the last one, at the heel."
             : " The heel is at about "
                 + length(ask.edge())

@@ -4,6 +4,7 @@ import hornbook.assessment.Side;
 import hornbook.assessment.WallCrack;
 import hornbook.assessment.word.CrackPlace;
 import hornbook.assessment.word.CrackStart;
+import hornbook.foot.number.Unknown;
 import hornbook.report.drawing.Canvas.Anchor;
 import hornbook.report.words.PlainWords;
 import java.util.ArrayList;
@@ -42,8 +43,8 @@ final class Cracks {
       number++;
       boolean placed = crack.place() != null && crack.place() != CrackPlace.BAR;
       boolean sided = crack.side() != null || crack.place() == CrackPlace.TOE;
-      double height = Double.NaN;
-      double along = Double.NaN;
+      double height = Unknown.NUMBER;
+      double along = Unknown.NUMBER;
       if (placed && sided && crack.starts() != null) {
         along =
             crack.side() == null
@@ -52,7 +53,7 @@ final class Cracks {
         height = heightOfWall.applyAsDouble(along);
       }
       String name = "crack " + number;
-      if (Double.isNaN(height)) {
+      if (Unknown.is(height)) {
         leftOut.add(
             "Crack "
                 + number

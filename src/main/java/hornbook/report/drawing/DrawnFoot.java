@@ -5,6 +5,7 @@ import hornbook.advice.FootAdvice;
 import hornbook.advice.fact.ComputingLimits;
 import hornbook.assessment.Foot;
 import hornbook.foot.FootReadings;
+import hornbook.foot.number.Unknown;
 import hornbook.foot.shape.AddedMaterial;
 import hornbook.plan.Plan;
 import hornbook.report.words.Amounts;
@@ -55,10 +56,10 @@ record DrawnFoot(
     return worked() ? plan.added() : AddedMaterial.NOTHING;
   }
 
-  /** A limit of the trade for such a foot; {@code NaN} where the rule base has none. */
+  /** A limit of the trade for such a foot; unknown where the rule base has none. */
   double limit(String id) {
     Limit limit = given.sheet().limits().get(id);
-    return limit == null ? Double.NaN : limit.value();
+    return limit == null ? Unknown.NUMBER : limit.value();
   }
 
   String mm(double length) {

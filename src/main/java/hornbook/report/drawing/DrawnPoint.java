@@ -5,7 +5,7 @@ import static java.lang.Math.sin;
 import static java.lang.Math.toRadians;
 
 /**
- * A point of a drawing, in mm; {@code NaN} when unknown.
+ * A point of a drawing, in mm; its numbers may be unknown.
  *
  * @param x to the right
  * @param y upwards

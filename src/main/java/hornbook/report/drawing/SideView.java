@@ -1,5 +1,6 @@
 package hornbook.report.drawing;
 
+import hornbook.foot.number.Unknown;
 import hornbook.foot.shape.AddedMaterial;
 import hornbook.foot.shape.SideProfile;
 import hornbook.report.drawing.Canvas.Anchor;
@@ -92,7 +93,7 @@ final class SideView {
     depth(build.toeDepth() > 0 || build.heelDepth() > 0 ? Fill.ADDED : Fill.TAKEN_OFF);
     if (build.front() > 0) {
       double clear = subject.limit("hairline.most");
-      double high = profile.toeLength() - (Double.isNaN(clear) ? 0 : clear);
+      double high = profile.toeLength() - (Unknown.is(clear) ? 0 : clear);
       DrawnPoint top = shape.toe().at(profile.toeAngle(), high);
       DrawnPoint out = shape.foremost().at(profile.toeAngle(), high);
       canvas.area(Pen.THIN, Fill.ADDED, List.of(shape.foremost(), out, top, shape.toe()));
@@ -169,7 +170,7 @@ final class SideView {
 
   private void missing(String what, Map<String, Double> needed) {
     List<String> unknown =
-        needed.keySet().stream().filter(name -> needed.get(name).isNaN()).sorted().toList();
+        needed.keySet().stream().filter(name -> Unknown.is(needed.get(name))).sorted().toList();
     leftOut.add(what + " is not drawn; not measured: " + String.join(", ", unknown) + ".");
   }
 
@@ -180,7 +181,7 @@ final class SideView {
   }
 
   private void angle(DrawnPoint corner, double angle, String name) {
-    if (Double.isNaN(angle)) {
+    if (Unknown.is(angle)) {
       leftOut.add(capital(name) + " was not measured.");
       return;
     }
@@ -197,7 +198,7 @@ final class SideView {
   /** The line of the toe wall carried on, and that of the pastern, from the same point. */
   private void axis() {
     DrawnPoint coronet = shape.coronetToe();
-    if (Double.isNaN(profile.pasternAngle())) {
+    if (Unknown.is(profile.pasternAngle())) {
       leftOut.add("The hoof–pastern axis is not drawn: pastern angle was not measured.");
       return;
     }
@@ -245,7 +246,7 @@ final class SideView {
 
   private String key() {
     String axis =
-        Double.isNaN(profile.pasternAngle())
+        Unknown.is(profile.pasternAngle())
             ? ""
             : " Dots carry on the line of the toe wall; the line from the coronary band is the"
                 + " pastern, drawn by its angle: its length was not measured.";

@@ -2,6 +2,7 @@ package hornbook.report.drawing;
 
 import hornbook.assessment.Limb;
 import hornbook.assessment.Side;
+import hornbook.foot.number.Unknown;
 import hornbook.foot.shape.CoronaryBand;
 import hornbook.foot.wall.MappedPiece;
 import hornbook.foot.wall.NailBranch;
@@ -38,7 +39,7 @@ final class WallUnrolled {
     this.band = CoronaryBand.of(subject.readings().measures(), subject.readings().outline());
     double outlined =
         subject.readings().outline() == null
-            ? Double.NaN
+            ? Unknown.NUMBER
             : subject.readings().outline().edgeLength();
     this.edge =
         Regrowth.sides(subject).stream()
@@ -54,7 +55,7 @@ final class WallUnrolled {
 
   private Drawing drawn() {
     String title = "The wall unrolled: " + subject.name();
-    if (Double.isNaN(edge)) {
+    if (Unknown.is(edge)) {
       leftOut.add("Not drawn: neither the wall was mapped nor bearing length and width measured.");
       return Drawing.none(Picture.WALL, title, leftOut);
     }
@@ -160,7 +161,7 @@ final class WallUnrolled {
 
   /** Height of the wall; a map that ends near the outlined heel is taken to reach it. */
   private double height(double along) {
-    return band.known() ? band.above(along / edge * band.outline().edgeLength()) : Double.NaN;
+    return band.known() ? band.above(along / edge * band.outline().edgeLength()) : Unknown.NUMBER;
   }
 
   /** How high the wall may be covered; as high as need be where that is not known. */
@@ -197,7 +198,7 @@ final class WallUnrolled {
       canvas.line(Pen.DASHED, clearance);
       canvas.line(Pen.LINE, point(side, edge, 0), point(side, edge, height(edge)));
     }
-    boolean clears = !Double.isNaN(clear);
+    boolean clears = !Unknown.is(clear);
     canvas.words(
         "coronary band" + (clears ? "; dashes: " + subject.mm(clear) + " below it" : ""),
         new DrawnPoint(0, band.toe() + 4),

@@ -2,6 +2,7 @@ package hornbook.report.record;
 
 import hornbook.assessment.Measures;
 import hornbook.assessment.quantity.Units;
+import hornbook.foot.number.Unknown;
 import hornbook.record.FootHistory;
 import hornbook.record.FootVisit;
 import hornbook.record.History;
@@ -150,7 +151,7 @@ public final class HistoryPage {
           new RecordChart.Point(
               days.brief(visit),
               days.since(foot.visits().get(0), visit, i),
-              value == null ? Double.NaN : in(value, unit),
+              value == null ? Unknown.NUMBER : in(value, unit),
               in(StepLines.low(step), unit),
               in(StepLines.high(step), unit)));
     }
@@ -160,7 +161,7 @@ public final class HistoryPage {
   }
 
   private double in(double value, String unit) {
-    return Double.isNaN(value) ? value : amounts.amount(value, unit).value();
+    return Unknown.is(value) ? value : amounts.amount(value, unit).value();
   }
 
   /** A number with its unit, no finer than it was measured. */

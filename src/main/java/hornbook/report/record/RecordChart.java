@@ -1,5 +1,6 @@
 package hornbook.report.record;
 
+import hornbook.foot.number.Unknown;
 import java.util.List;
 
 /**
@@ -14,17 +15,17 @@ public record RecordChart(String title, String unit, List<Point> points) {
    *
    * @param when the day of the visit in words
    * @param day days since the first visit
-   * @param value what was found; {@code NaN} where it was not measured
-   * @param low the least that was forecast at the visit before; {@code NaN} for no forecast
+   * @param value what was found; unknown where it was not measured
+   * @param low the least that was forecast at the visit before; unknown for no forecast
    * @param high the most
    */
   public record Point(String when, long day, double value, double low, double high) {
     boolean forecast() {
-      return !Double.isNaN(low) && !Double.isNaN(high);
+      return !Unknown.is(low) && !Unknown.is(high);
     }
 
     boolean measured() {
-      return !Double.isNaN(value);
+      return !Unknown.is(value);
     }
   }
 

@@ -3,6 +3,7 @@ package hornbook.report.record;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hornbook.foot.number.Unknown;
 import hornbook.record.store.EntryJson;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -58,7 +59,7 @@ public final class RecordJson {
   }
 
   private static void number(ObjectNode to, String key, double value) {
-    if (Double.isNaN(value)) {
+    if (Unknown.is(value)) {
       to.putNull(key);
     } else {
       to.put(key, Math.rint(value * 1e4) / 1e4);

@@ -1,6 +1,7 @@
 package hornbook.report.record;
 
 import hornbook.assessment.WallStretch;
+import hornbook.foot.number.Unknown;
 import hornbook.record.DefectGrowth;
 import hornbook.record.Departures;
 import hornbook.record.VisitStep;
@@ -57,7 +58,7 @@ final class StepLines {
     }
     String was = "the defect was " + height(defect.before()) + " high";
     String forecast = "forecast " + Numbers.spanned(rounded(defect.low()), height(defect.high()));
-    String is = Double.isNaN(defect.after()) ? "" : ", is " + height(defect.after());
+    String is = Unknown.is(defect.after()) ? "" : ", is " + height(defect.after());
     return place + was + is + "; " + forecast + ". " + course(defect.course());
   }
 
@@ -111,22 +112,22 @@ final class StepLines {
     return text.substring(0, text.lastIndexOf(' '));
   }
 
-  /** The forecast for the tallest defect; {@code NaN} without one. */
+  /** The forecast for the tallest defect; unknown without one. */
   static double low(VisitStep step) {
     DefectGrowth tallest = tallest(step);
-    return tallest == null ? Double.NaN : tallest.low();
+    return tallest == null ? Unknown.NUMBER : tallest.low();
   }
 
   static double high(VisitStep step) {
     DefectGrowth tallest = tallest(step);
-    return tallest == null ? Double.NaN : tallest.high();
+    return tallest == null ? Unknown.NUMBER : tallest.high();
   }
 
   private static DefectGrowth tallest(VisitStep step) {
     return step == null
         ? null
         : step.defects().stream()
-            .filter(one -> !Double.isNaN(one.before()))
+            .filter(one -> !Unknown.is(one.before()))
             .max(Comparator.comparingDouble(DefectGrowth::before))
             .orElse(null);
   }

@@ -1,6 +1,7 @@
 package hornbook.report.sheet;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import hornbook.foot.number.Unknown;
 import hornbook.plan.figure.Figure;
 import java.io.IOException;
 import java.time.LocalDate;
@@ -46,7 +47,7 @@ final class PlanFields {
   }
 
   private void value(double value, String unit) throws IOException {
-    if (Double.isNaN(value)) {
+    if (Unknown.is(value)) {
       json.writeNull();
     } else {
       json.writeNumber(tidy(amounts.amount(value, unit).value()));

@@ -1,6 +1,7 @@
 package hornbook.report.sheet;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import hornbook.foot.number.Unknown;
 import hornbook.plan.Plan;
 import hornbook.plan.figure.Figure;
 import hornbook.rulebook.fact.Limit;
@@ -32,7 +33,7 @@ final class SheetProvenanceJson {
       json.writeStartObject();
       json.writeStringField("what", one.label());
       boolean exact = one.low() == one.high();
-      fields.number("value", exact ? one.low() : Double.NaN, one.unit());
+      fields.number("value", exact ? one.low() : Unknown.NUMBER, one.unit());
       if (!exact) {
         fields.number("low", one.low(), one.unit());
         fields.number("high", one.high(), one.unit());

@@ -1,5 +1,6 @@
 package hornbook.report.words;
 
+import hornbook.foot.number.Unknown;
 import hornbook.rulebook.fact.Crack;
 import hornbook.rulebook.fact.Stretch;
 import java.util.Map;
@@ -37,7 +38,7 @@ public final class PlainWords {
     String state = stretch.state() == null ? "" : spokenState(stretch.state()) + " ";
     String side = stretch.side() == null ? "" : of(stretch.side()) + " ";
     String what = state + side + "wall";
-    return Double.isNaN(stretch.from()) || Double.isNaN(stretch.to())
+    return Unknown.is(stretch.from()) || Unknown.is(stretch.to())
         ? what
         : what + " from " + amounts.span(stretch.from(), stretch.to(), "mm");
   }

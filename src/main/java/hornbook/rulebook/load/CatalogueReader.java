@@ -40,7 +40,7 @@ public final class CatalogueReader {
   /**
    * Changes with the form of the file, so that a file of another program version is not misread.
    */
-  public static final int FORM = 0x484F524E + 5;
+  public static final int FORM = 0x484F524E + 6;
 
   static final int LIMIT = 0;
   static final int READING = 1;
@@ -141,8 +141,8 @@ public final class CatalogueReader {
   private Limit.Dispute dispute() throws IOException {
     String source = text();
     String says = text();
-    double value = in.readDouble();
-    return new Limit.Dispute(Double.isNaN(value) ? null : value, source, says);
+    Double value = in.readBoolean() ? (Double) in.readDouble() : null;
+    return new Limit.Dispute(value, source, says);
   }
 
   private RuleEntry rule() throws IOException {

@@ -76,7 +76,10 @@ public final class CatalogueWriter {
         limit.disputes(),
         dispute -> {
           texts(dispute.source(), dispute.says());
-          out.writeDouble(dispute.value() == null ? Double.NaN : dispute.value());
+          out.writeBoolean(dispute.value() != null);
+          if (dispute.value() != null) {
+            out.writeDouble(dispute.value());
+          }
         });
     out.writeBoolean(limit.computing());
   }

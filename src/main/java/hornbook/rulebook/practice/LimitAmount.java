@@ -28,29 +28,32 @@ public final class LimitAmount {
     this.limit = limit;
   }
 
-  /** In the limit's unit; NaN where the text is no such amount. */
-  double of(Scalar scalar) {
-    return scalar.token() == Token.FLAG ? Double.NaN : of(scalar.text());
+  /** In the limit's unit; null where the text is no such amount. */
+  Double of(Scalar scalar) {
+    return scalar.token() == Token.FLAG ? null : of(scalar.text());
   }
 
-  /** In the limit's unit; NaN where the text is no such amount. */
-  double of(String text) {
+  /** In the limit's unit; null where the text is no such amount. */
+  Double of(String text) {
     Duration own = TIMES.get(limit.unit());
     for (Map.Entry<String, Duration> time : TIMES.entrySet()) {
       String[] spelt = text.strip().toLowerCase(Locale.ROOT).split("\\s+");
       boolean other = spelt.length == 2 && (spelt[1] + "s").startsWith(time.getKey());
       if (own != null && other && !time.getValue().equals(own)) {
-        return ofUnit(spelt[0]) * time.getValue().toSeconds() / own.toSeconds();
+        Double count = ofUnit(spelt[0]);
+        return count == null
+            ? null
+            : Double.valueOf(count * time.getValue().toSeconds() / own.toSeconds());
       }
     }
     return ofUnit(text);
   }
 
-  private double ofUnit(String text) {
+  private Double ofUnit(String text) {
     String plain = plain(text.strip());
     Quantity quantity = Quantity.parse(plain);
     if (quantity == null) {
-      return Double.NaN;
+      return null;
     }
     if (quantity.unit() == null) {
       return quantity.number() + 0.0;
@@ -59,7 +62,7 @@ public final class LimitAmount {
     boolean difference = limit.id().startsWith("error.");
     boolean shifted = quantity.unit() == Unit.FAHRENHEIT;
     if (own == null || own.dimension() != quantity.unit().dimension() || difference && shifted) {
-      return Double.NaN;
+      return null;
     }
     return own.fromKept(quantity.unit().toKept(quantity.number())) + 0.0;
   }

@@ -6,8 +6,8 @@ import hornbook.rulebook.fact.Limit;
 public final class LimitAmounts {
   private LimitAmounts() {}
 
-  /** In the limit's unit; NaN where the text is no such amount. */
-  public static double of(Limit limit, String text) {
+  /** In the limit's unit; null where the text is no such amount. */
+  public static Double of(Limit limit, String text) {
     return new LimitAmount(limit).of(text);
   }
 }

@@ -60,8 +60,8 @@ final class LimitChanges {
       return;
     }
     meant.forEach(before -> change(keys, before, reason));
-    double value = new LimitAmount(meant.get(0)).of(keys.scalar("value"));
-    if (meant.stream().allMatch(before -> before.value() == value)) {
+    Double value = new LimitAmount(meant.get(0)).of(keys.scalar("value"));
+    if (value != null && meant.stream().allMatch(before -> before.value() == value)) {
       keys.refuse("value", "the value " + id + " has already", "another value, or no entry", null);
     }
   }
@@ -74,8 +74,8 @@ final class LimitChanges {
 
   private void change(KeyReader keys, Limit before, String reason) {
     LimitAmount amount = new LimitAmount(before);
-    double value = amount.of(keys.scalar("value"));
-    boolean within = value >= amount.least() && value <= amount.most();
+    Double value = amount.of(keys.scalar("value"));
+    boolean within = value != null && value >= amount.least() && value <= amount.most();
     boolean counted = before.unit().equals("grade") || before.unit().isEmpty();
     if (!within || counted && before.step() == 1 && value != Math.rint(value)) {
       keys.refuse("value", keys.scalar("value").kind(), amount.allowed(), null);

@@ -53,7 +53,7 @@ final class ReviewReader {
       refuse(columns, "agree (yes or no)", line, quoted(agree), "yes or no");
     }
     Double proposed = value.isEmpty() ? null : amount(limit, value);
-    if (proposed != null && proposed.isNaN()) {
+    if (proposed == null && !value.isEmpty()) {
       String allowed = "an amount" + (limit.unit().isEmpty() ? "" : " in " + limit.unit());
       refuse(columns, "your value", line, quoted(value), allowed);
     }
@@ -102,7 +102,7 @@ final class ReviewReader {
   }
 
   /** A comma before decimals is a point, as spreadsheets of many countries write it. */
-  private static double amount(Limit limit, String value) {
+  private static Double amount(Limit limit, String value) {
     return LimitAmounts.of(limit, value.replaceFirst("^(-?\\d+),(\\d)", "$1.$2"));
   }
 

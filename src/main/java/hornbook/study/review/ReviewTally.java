@@ -62,9 +62,11 @@ public record ReviewTally(
         limit, given.size(), agree, disagree, List.copyOf(proposed), List.copyOf(comments));
   }
 
-  /** The median of the values proposed; NaN where none was. */
-  public double median() {
+  /** The median of the values proposed; null where none was. */
+  public Double median() {
     int size = proposed.size();
-    return size == 0 ? Double.NaN : (proposed.get((size - 1) / 2) + proposed.get(size / 2)) / 2;
+    return size == 0
+        ? null
+        : Double.valueOf((proposed.get((size - 1) / 2) + proposed.get(size / 2)) / 2);
   }
 }
