@@ -3,45 +3,35 @@ package hornbook.advice.condition;
 import hornbook.advice.fact.FactSheet;
 import hornbook.advice.fact.Truth;
 import hornbook.rulebook.Condition;
-import hornbook.rulebook.RuleConclusion;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.WordTest;
 import hornbook.rulebook.fact.CitedFact;
-import hornbook.rulebook.fact.Crack;
 import hornbook.rulebook.fact.Finding;
-import hornbook.rulebook.fact.Limit;
-import hornbook.rulebook.fact.Reading;
-import hornbook.rulebook.fact.Seen;
-import hornbook.rulebook.fact.Stretch;
+import hornbook.rulebook.fact.RowFact;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * Says how every rule stands on a foot, fired or silent: which conditions hold, which fail and
- * which are unknown. The engine decides what fires; this only explains, and a test holds the two
- * together.
+ * which are unknown, and on what grounds. The engine decides what fires; this only explains, and a
+ * test holds the two together.
  */
 public final class Appraisal {
   private final Rulebook book;
   private final FactSheet sheet;
   private final Map<String, RuleState> states = new LinkedHashMap<>();
-  private final Map<String, List<RuleEntry>> makers = new LinkedHashMap<>();
+  private final Map<String, List<RuleEntry>> makers;
 
   private Appraisal(Rulebook book, FactSheet sheet) {
     this.book = book;
     this.sheet = sheet;
-    for (RuleEntry rule : book.rules().values()) {
-      if (rule.outcome() instanceof RuleConclusion.Finds finds) {
-        makers.computeIfAbsent(finds.finding(), key -> new ArrayList<>()).add(rule);
-      }
-    }
+    this.makers = ConditionTable.makers(book.rules().values());
   }
 
   /** The state of every rule on this foot, by id. */
@@ -73,89 +63,82 @@ public final class Appraisal {
   }
 
   ConditionState state(RuleEntry rule, Condition condition) {
-    if (condition instanceof Condition.OfLimit limit) {
-      Limit held = sheet.limits().get(limit.id());
-      return settled(condition, held != null, held == null ? List.of() : List.of(held), held);
+    if (condition instanceof Condition.OfFinding finding) {
+      return finding(finding);
     }
-    if (condition instanceof Condition.OfReading reading) {
-      return reading(rule, reading);
-    }
-    if (condition instanceof Condition.OfSeen seen) {
-      return seen(seen);
-    }
-    if (condition instanceof Condition.OfCrack crack) {
-      return among(
-          condition, crack.words(), sheet.cracks(), Appraisal::words, Crack::field, "cracks");
-    }
-    if (condition instanceof Condition.OfStretch stretch) {
-      return among(
-          condition, stretch.words(), sheet.wall(), Appraisal::words, Stretch::field, "wall");
-    }
-    return finding((Condition.OfFinding) condition);
+    String limit =
+        condition instanceof Condition.OfReading reading
+            ? rule.limitBoundTo(reading.limit())
+            : condition instanceof Condition.OfLimit asked ? asked.id() : null;
+    Truth truth = Conditions.of(condition, limit, sheet);
+    return new ConditionState(
+        condition,
+        truth,
+        cited(condition, truth),
+        limit == null ? null : sheet.limits().get(limit),
+        truth == Truth.UNKNOWN ? unseen(condition) : List.of());
   }
 
-  private ConditionState reading(RuleEntry rule, Condition.OfReading condition) {
-    Limit limit = sheet.limits().get(rule.limitBoundTo(condition.limit()));
-    Reading reading = sheet.readings().get(condition.what());
-    if (limit == null) {
-      return settled(condition, false, reading == null ? List.of() : List.of(reading), null);
+  /** The facts that make a condition hold, or all it asks about where none does. */
+  private List<? extends CitedFact> cited(Condition condition, Truth truth) {
+    if (condition instanceof Condition.OfLimit asked) {
+      return present(sheet.limits().get(asked.id()));
     }
-    if (reading == null) {
-      return unknown(condition, List.of(), limit, unseen(condition.what()));
+    if (condition instanceof Condition.OfReading asked) {
+      return present(sheet.readings().get(asked.what()));
     }
-    boolean satisfies = reading.satisfies(limit);
-    boolean misses = reading.misses(limit);
-    if (!satisfies && !misses) {
-      return unknown(condition, List.of(reading), limit, unseen(condition.what()));
+    if (condition instanceof Condition.OfSeen asked) {
+      return those(sheet.seen().get(asked.what()), truth, one -> asked.word().passes(one.word()));
     }
-    return settled(condition, condition.satisfies() ? satisfies : misses, List.of(reading), limit);
+    if (condition instanceof Condition.OfCrack asked) {
+      return those(sheet.cracks(), truth, one -> Conditions.of(asked.words(), one) == Truth.TRUE);
+    }
+    Map<String, WordTest> words = ((Condition.OfStretch) condition).words();
+    return those(sheet.wall(), truth, one -> Conditions.of(words, one) == Truth.TRUE);
   }
 
-  private ConditionState seen(Condition.OfSeen condition) {
-    List<Seen> words = sheet.seen().get(condition.what());
-    if (words == null) {
-      return unknown(condition, List.of(), null, unseen(condition.what()));
-    }
-    List<Seen> passing =
-        words.stream().filter(word -> condition.word().passes(word.word())).toList();
-    return settled(condition, !passing.isEmpty(), passing.isEmpty() ? words : passing, null);
+  private static <T> List<T> present(T fact) {
+    return fact == null ? List.of() : List.of(fact);
   }
 
-  private <T extends CitedFact> ConditionState among(
-      Condition condition,
-      Map<String, WordTest> tests,
-      List<T> all,
-      Function<T, Map<String, String>> words,
-      Function<T, String> field,
-      String what) {
+  private static <T> List<T> those(List<T> all, Truth truth, Predicate<T> passing) {
     if (all == null) {
-      return unknown(condition, List.of(), null, unseen(what));
+      return List.of();
     }
-    List<T> passing = new ArrayList<>();
-    Set<String> unseen = new LinkedHashSet<>();
-    for (T one : all) {
-      Truth truth = Truth.TRUE;
-      Map<String, String> own = words.apply(one);
-      Set<String> missing = new LinkedHashSet<>();
-      for (Map.Entry<String, WordTest> test : tests.entrySet()) {
-        String word = own.get(test.getKey());
-        if (word == null) {
-          missing.add(field.apply(one) + "." + test.getKey());
-          truth = truth.and(Truth.UNKNOWN);
-        } else {
-          truth = truth.and(Truth.of(test.getValue().passes(word)));
-        }
-      }
-      if (truth == Truth.TRUE) {
-        passing.add(one);
-      } else if (truth == Truth.UNKNOWN) {
-        unseen.addAll(missing);
-      }
+    return truth == Truth.TRUE ? all.stream().filter(passing).toList() : all;
+  }
+
+  /** The paths that would settle a condition. */
+  private List<String> unseen(Condition condition) {
+    if (condition instanceof Condition.OfReading asked) {
+      return unseen(asked.what());
     }
-    if (passing.isEmpty() && !unseen.isEmpty()) {
-      return unknown(condition, all, null, List.copyOf(unseen));
+    if (condition instanceof Condition.OfSeen asked) {
+      return unseen(asked.what());
     }
-    return settled(condition, !passing.isEmpty(), passing.isEmpty() ? all : passing, null);
+    return condition instanceof Condition.OfCrack asked
+        ? unseen("cracks", asked.words(), sheet.cracks())
+        : unseen("wall", ((Condition.OfStretch) condition).words(), sheet.wall());
+  }
+
+  private List<String> unseen(
+      String list, Map<String, WordTest> asked, List<? extends RowFact> rows) {
+    if (rows == null) {
+      return unseen(list);
+    }
+    return rows.stream()
+        .filter(row -> Conditions.of(asked, row) == Truth.UNKNOWN)
+        .flatMap(
+            row ->
+                asked.keySet().stream()
+                    .filter(name -> row.word(name) == null)
+                    .map(name -> row.field() + "." + name))
+        .distinct()
+        .toList();
+  }
+
+  private List<String> unseen(String what) {
+    return List.copyOf(sheet.unknown().getOrDefault(what, List.of()));
   }
 
   private ConditionState finding(Condition.OfFinding condition) {
@@ -174,47 +157,11 @@ public final class Appraisal {
       truth = truth.or(state.truth());
       state.unseen().forEach(unseen::add);
     }
-    return switch (truth) {
-      case UNKNOWN -> unknown(condition, List.of(), null, List.copyOf(unseen));
-      case TRUE -> settled(condition, true, List.of(Finding.of(condition.what())), null);
-      case FALSE -> settled(condition, false, List.of(), null);
-    };
-  }
-
-  private Collection<String> unseen(String what) {
-    return sheet.unknown().getOrDefault(what, List.of());
-  }
-
-  static Map<String, String> words(Crack crack) {
-    Map<String, String> words = new LinkedHashMap<>();
-    words.put("place", crack.place());
-    words.put("side", crack.side());
-    words.put("starts", crack.starts());
-    words.put("depth", crack.depth());
-    words.put("bleeds", crack.bleeds());
-    words.put("moves", crack.moves());
-    return words;
-  }
-
-  static Map<String, String> words(Stretch stretch) {
-    Map<String, String> words = new LinkedHashMap<>();
-    words.put("side", stretch.side());
-    words.put("state", stretch.state());
-    words.put("moist", stretch.moist());
-    words.put("damp", stretch.damp());
-    return words;
-  }
-
-  private static ConditionState settled(
-      Condition condition, boolean holds, List<? extends CitedFact> cited, Limit limit) {
-    return new ConditionState(condition, Truth.of(holds), cited, limit, List.of());
-  }
-
-  private static ConditionState unknown(
-      Condition condition,
-      List<? extends CitedFact> cited,
-      Limit limit,
-      Collection<String> unseen) {
-    return new ConditionState(condition, Truth.UNKNOWN, cited, limit, List.copyOf(unseen));
+    return new ConditionState(
+        condition,
+        truth,
+        truth == Truth.TRUE ? List.of(Finding.of(condition.what())) : List.of(),
+        null,
+        truth == Truth.UNKNOWN ? List.copyOf(unseen) : List.of());
   }
 }

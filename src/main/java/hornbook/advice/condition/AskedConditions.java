@@ -2,14 +2,14 @@ package hornbook.advice.condition;
 
 import hornbook.advice.fact.FactSheet;
 import hornbook.advice.fact.Held;
+import hornbook.advice.fact.Truth;
 import hornbook.rulebook.Condition;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
-import hornbook.rulebook.fact.Crack;
 import hornbook.rulebook.fact.Limit;
 import hornbook.rulebook.fact.Reading;
+import hornbook.rulebook.fact.RowFact;
 import hornbook.rulebook.fact.Seen;
-import hornbook.rulebook.fact.Stretch;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -52,13 +52,9 @@ public final class AskedConditions {
       }
     }
     words.append("cracks\n");
-    if (sheet.cracks() != null) {
-      sheet.cracks().forEach(crack -> add(words, crack));
-    }
+    add(words, sheet.cracks());
     words.append("wall\n");
-    if (sheet.wall() != null) {
-      sheet.wall().forEach(stretch -> add(words, stretch));
-    }
+    add(words, sheet.wall());
     words.append("held\n");
     for (Held held : sheet.held()) {
       words.append(held.rule().id()).append(' ').append(held.from()).append('\n');
@@ -67,20 +63,20 @@ public final class AskedConditions {
   }
 
   private static char side(Reading reading, Limit limit) {
-    if (reading == null || limit == null) {
-      return '?';
+    Truth satisfies = limit == null ? Truth.UNKNOWN : Conditions.satisfies(reading, limit);
+    return switch (satisfies) {
+      case TRUE -> '+';
+      case FALSE -> '-';
+      case UNKNOWN -> '?';
+    };
+  }
+
+  private static void add(StringBuilder words, List<? extends RowFact> rows) {
+    for (RowFact row : rows == null ? List.<RowFact>of() : rows) {
+      for (String name : row.names()) {
+        words.append(row.word(name)).append(' ');
+      }
+      words.append('\n');
     }
-    return reading.satisfies(limit) ? '+' : reading.misses(limit) ? '-' : '?';
-  }
-
-  private static void add(StringBuilder words, Crack crack) {
-    words.append(crack.place()).append(' ').append(crack.side()).append(' ');
-    words.append(crack.starts()).append(' ').append(crack.depth()).append(' ');
-    words.append(crack.bleeds()).append(' ').append(crack.moves()).append('\n');
-  }
-
-  private static void add(StringBuilder words, Stretch stretch) {
-    words.append(stretch.side()).append(' ').append(stretch.state()).append(' ');
-    words.append(stretch.moist()).append(' ').append(stretch.damp()).append('\n');
   }
 }

@@ -10,6 +10,10 @@ public enum Truth {
     return holds ? TRUE : FALSE;
   }
 
+  public Truth not() {
+    return this == UNKNOWN ? UNKNOWN : of(this == FALSE);
+  }
+
   /** All have to hold: one that does not settles it, one unknown leaves it open. */
   public Truth and(Truth other) {
     if (this == FALSE || other == FALSE) {

@@ -1,7 +1,7 @@
 package hornbook.advice.outcome;
 
 import hornbook.advice.Verdict;
-import hornbook.advice.condition.MetConditions;
+import hornbook.advice.condition.ConditionTable;
 import hornbook.advice.condition.RuleState;
 import hornbook.advice.fact.FactSheet;
 import hornbook.advice.fact.Held;
@@ -19,7 +19,6 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -33,26 +32,20 @@ import java.util.concurrent.ConcurrentHashMap;
  * threads.
  */
 public final class RuleTable {
-  private static final int NO_FINDING = -1;
-
   private static volatile RuleTable last;
 
   private final Rulebook book;
-  private final List<Line> lines = new ArrayList<>();
+  private final List<ConditionTable.Line> lines;
   private final List<Row> rows = new ArrayList<>();
   private final Map<String, Integer> held = new LinkedHashMap<>();
   private final Map<String, BitSet> barring = new ConcurrentHashMap<>();
 
-  /** A condition that several rules may share, and the limit a reading is held against. */
-  private record Line(Condition condition, String limit) {}
-
   /**
-   * A rule: the conditions that ask the foot, and the findings of other rules, by their numbers.
+   * A rule: the conditions it asks, and the finding it makes, by their numbers.
    *
-   * @param finds the number of the finding the rule makes
    * @param elsewhere whether it is a call on another foot, for what it holds back on this one
    */
-  private record Row(RuleEntry rule, int[] lines, int[] needs, int finds, boolean elsewhere) {}
+  private record Row(RuleEntry rule, int[] lines, int finds, boolean elsewhere) {}
 
   public RuleTable(Rulebook book) {
     this(book, book.rules().values());
@@ -83,25 +76,11 @@ public final class RuleTable {
 
   private RuleTable(Rulebook book, Collection<RuleEntry> wanted) {
     this.book = book;
-    List<String> findings = List.copyOf(book.findings().keySet());
-    Map<Line, Integer> numbers = new LinkedHashMap<>();
-    for (RuleEntry rule : makersFirst(book, wanted)) {
-      List<Integer> asks = new ArrayList<>();
-      List<Integer> needs = new ArrayList<>();
-      for (Condition condition : rule.conditions()) {
-        if (condition instanceof Condition.OfFinding finding) {
-          needs.add(findings.indexOf(finding.what()));
-        } else {
-          asks.add(numbers.computeIfAbsent(line(rule, condition), line -> numbers.size()));
-        }
-      }
-      int finds =
-          rule.outcome() instanceof RuleConclusion.Finds makes
-              ? findings.indexOf(makes.finding())
-              : NO_FINDING;
-      rows.add(new Row(rule, numbers(asks), numbers(needs), finds, false));
+    ConditionTable table = new ConditionTable(book, wanted);
+    this.lines = table.lines();
+    for (ConditionTable.Row row : table.rows()) {
+      rows.add(new Row(row.rule(), row.lines(), row.finds(), false));
     }
-    lines.addAll(numbers.keySet());
   }
 
   /** A row for every call that holds something back here when another foot makes it. */
@@ -110,65 +89,16 @@ public final class RuleTable {
       if (reachesOthers(row.rule())) {
         int line = lines.size() + held.size();
         held.put(row.rule().id(), line);
-        rows.add(new Row(row.rule(), new int[] {line}, new int[0], NO_FINDING, true));
+        rows.add(new Row(row.rule(), new int[] {line}, ConditionTable.NONE, true));
       }
     }
-  }
-
-  /** Every rule behind those that make the findings it builds on. */
-  private static List<RuleEntry> makersFirst(Rulebook book, Collection<RuleEntry> wanted) {
-    Set<RuleEntry> ordered = new LinkedHashSet<>();
-    for (RuleEntry rule : wanted) {
-      add(rule, book, ordered);
-    }
-    return List.copyOf(ordered);
-  }
-
-  private static void add(RuleEntry rule, Rulebook book, Set<RuleEntry> to) {
-    for (Condition condition : rule.conditions()) {
-      if (condition instanceof Condition.OfFinding finding) {
-        for (RuleEntry maker : book.rules().values()) {
-          boolean makes =
-              maker.outcome() instanceof RuleConclusion.Finds finds
-                  && finds.finding().equals(finding.what());
-          if (makes && !to.contains(maker)) {
-            add(maker, book, to);
-          }
-        }
-      }
-    }
-    to.add(rule);
-  }
-
-  private static int[] numbers(List<Integer> all) {
-    return all.stream().mapToInt(Integer::intValue).toArray();
-  }
-
-  /** Without the names its variables have in one rule. */
-  private static Line line(RuleEntry rule, Condition condition) {
-    if (condition instanceof Condition.OfReading reading) {
-      Condition bare = new Condition.OfReading("", reading.what(), reading.satisfies(), "");
-      return new Line(bare, rule.limitBoundTo(reading.limit()));
-    }
-    if (condition instanceof Condition.OfSeen seen) {
-      return new Line(new Condition.OfSeen("", seen.what(), seen.word()), null);
-    }
-    if (condition instanceof Condition.OfCrack crack) {
-      return new Line(new Condition.OfCrack("", crack.words()), null);
-    }
-    if (condition instanceof Condition.OfStretch stretch) {
-      return new Line(new Condition.OfStretch("", stretch.words()), null);
-    }
-    return new Line(new Condition.OfLimit("", ((Condition.OfLimit) condition).id()), null);
   }
 
   /** The numbers of the conditions that certainly hold on a foot. */
   public BitSet met(FactSheet sheet) {
-    MetConditions met = new MetConditions(sheet);
     BitSet holding = new BitSet(lines.size());
     for (int number = 0; number < lines.size(); number++) {
-      Line line = lines.get(number);
-      holding.set(number, met.holds(line.condition(), line.limit()));
+      holding.set(number, lines.get(number).holds(sheet));
     }
     for (Held other : sheet.held()) {
       Integer line = held.get(other.rule().id());
@@ -183,7 +113,7 @@ public final class RuleTable {
   BitSet across(BitSet met, String reading, String limit) {
     BitSet across = (BitSet) met.clone();
     for (int number = 0; number < lines.size(); number++) {
-      Line line = lines.get(number);
+      ConditionTable.Line line = lines.get(number);
       if (line.condition() instanceof Condition.OfReading of
           && of.what().equals(reading)
           && limit.equals(line.limit())) {
@@ -242,13 +172,13 @@ public final class RuleTable {
   /** The numbers of the rules that fire on a foot that meets these conditions. */
   public BitSet fired(BitSet met) {
     BitSet fired = new BitSet(rows.size());
-    BitSet found = new BitSet();
+    BitSet given = (BitSet) met.clone();
     for (int number = 0; number < rows.size(); number++) {
       Row row = rows.get(number);
-      if (all(row.lines(), met) && all(row.needs(), found)) {
+      if (all(row.lines(), given)) {
         fired.set(number);
-        if (row.finds() != NO_FINDING) {
-          found.set(row.finds());
+        if (row.finds() != ConditionTable.NONE) {
+          given.set(row.finds());
         }
       }
     }

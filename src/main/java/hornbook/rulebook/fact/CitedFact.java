@@ -1,4 +1,4 @@
 package hornbook.rulebook.fact;
 
 /** A fact a rule can cite: it stands behind a conclusion, and explanations name it. */
-public sealed interface CitedFact permits Seen, Reading, Crack, Stretch, Finding, Limit {}
+public sealed interface CitedFact permits Seen, Reading, RowFact, Finding, Limit {}

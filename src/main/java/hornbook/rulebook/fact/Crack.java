@@ -11,12 +11,17 @@ public record Crack(
     String bleeds,
     String moves,
     String field)
-    implements CitedFact {
+    implements RowFact {
   /** The words rules may ask for, by name. */
   public static final List<String> WORDS =
       List.of("place", "side", "starts", "depth", "bleeds", "moves");
 
-  /** The word of this name; null where it was not looked at. */
+  @Override
+  public List<String> names() {
+    return WORDS;
+  }
+
+  @Override
   public String word(String name) {
     return switch (name) {
       case "place" -> place;

@@ -8,11 +8,16 @@ import java.util.List;
  */
 public record Stretch(
     String side, String state, String moist, String damp, double from, double to, String field)
-    implements CitedFact {
+    implements RowFact {
   /** The words rules may ask for, by name. */
   public static final List<String> WORDS = List.of("side", "state", "moist", "damp");
 
-  /** The word of this name; null where it was not looked at. */
+  @Override
+  public List<String> names() {
+    return WORDS;
+  }
+
+  @Override
   public String word(String name) {
     return switch (name) {
       case "side" -> side;

@@ -6,8 +6,8 @@ import hornbook.rulebook.WordTest;
 import hornbook.rulebook.fact.CitedFact;
 import hornbook.rulebook.fact.Crack;
 import hornbook.rulebook.fact.Reading;
+import hornbook.rulebook.fact.RowFact;
 import hornbook.rulebook.fact.Seen;
-import hornbook.rulebook.fact.Stretch;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -15,7 +15,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.UnaryOperator;
 
 /**
  * The facts some rule asks for: the others would only cost the engine time. Of rows that say the
@@ -48,7 +47,7 @@ final class AskedFacts {
   /** Those of the facts that some rule asks for. */
   List<CitedFact> among(Collection<? extends CitedFact> facts) {
     List<CitedFact> asked = new ArrayList<>(facts.size());
-    Map<String, CitedFact> rows = new HashMap<>();
+    Map<String, RowFact> rows = new HashMap<>();
     for (CitedFact fact : facts) {
       if (fact instanceof Seen seen) {
         if (passesAny(words.get(seen.what()), seen.word())) {
@@ -58,12 +57,9 @@ final class AskedFacts {
         if (numbers.contains(reading.what())) {
           asked.add(reading);
         }
-      } else if (fact instanceof Crack crack) {
-        if (anyPasses(cracks, crack)) {
-          rows.merge(words(crack), crack, AskedFacts::first);
-        }
-      } else if (fact instanceof Stretch stretch && anyPasses(stretches, stretch)) {
-        rows.merge(words(stretch), stretch, AskedFacts::first);
+      } else if (fact instanceof RowFact row
+          && anyPasses(row instanceof Crack ? cracks : stretches, row)) {
+        rows.merge(words(row), row, AskedFacts::first);
       }
     }
     asked.addAll(rows.values());
@@ -81,7 +77,7 @@ final class AskedFacts {
     return false;
   }
 
-  private static boolean anyPasses(List<Map<String, WordTest>> all, CitedFact row) {
+  private static boolean anyPasses(List<Map<String, WordTest>> all, RowFact row) {
     for (Map<String, WordTest> tests : all) {
       if (WordsTest.all(tests, row)) {
         return true;
@@ -90,27 +86,15 @@ final class AskedFacts {
     return false;
   }
 
-  private static String words(Crack crack) {
-    return joined("crack", Crack.WORDS, crack::word);
-  }
-
-  private static String words(Stretch stretch) {
-    return joined("stretch", Stretch.WORDS, stretch::word);
-  }
-
-  private static String joined(String kind, List<String> names, UnaryOperator<String> word) {
-    StringBuilder joined = new StringBuilder(kind);
-    for (String name : names) {
-      joined.append(' ').append(word.apply(name));
+  private static String words(RowFact row) {
+    StringBuilder joined = new StringBuilder(row instanceof Crack ? "crack" : "stretch");
+    for (String name : row.names()) {
+      joined.append(' ').append(row.word(name));
     }
     return joined.toString();
   }
 
-  private static CitedFact first(CitedFact one, CitedFact other) {
-    return path(one).compareTo(path(other)) <= 0 ? one : other;
-  }
-
-  private static String path(CitedFact row) {
-    return row instanceof Crack crack ? crack.field() : ((Stretch) row).field();
+  private static RowFact first(RowFact one, RowFact other) {
+    return one.field().compareTo(other.field()) <= 0 ? one : other;
   }
 }

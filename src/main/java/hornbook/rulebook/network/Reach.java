@@ -7,6 +7,7 @@ import hornbook.rulebook.WordTest;
 import hornbook.rulebook.fact.CitedFact;
 import hornbook.rulebook.fact.Crack;
 import hornbook.rulebook.fact.Reading;
+import hornbook.rulebook.fact.RowFact;
 import hornbook.rulebook.fact.Seen;
 import hornbook.rulebook.fact.Stretch;
 import java.util.ArrayList;
@@ -27,7 +28,7 @@ import java.util.Set;
 final class Reach {
   private final Map<String, List<String>> words = new HashMap<>();
   private final Set<String> numbers = new HashSet<>();
-  private final List<CitedFact> rows = new ArrayList<>();
+  private final List<RowFact> rows = new ArrayList<>();
   private final Set<String> findings = new HashSet<>();
 
   private Reach(Collection<? extends CitedFact> facts) {
@@ -36,8 +37,8 @@ final class Reach {
         words.computeIfAbsent(seen.what(), what -> new ArrayList<>(2)).add(seen.word());
       } else if (fact instanceof Reading reading) {
         numbers.add(reading.what());
-      } else {
-        rows.add(fact);
+      } else if (fact instanceof RowFact row) {
+        rows.add(row);
       }
     }
   }
@@ -90,7 +91,7 @@ final class Reach {
         || row(Stretch.class, stretch.words());
   }
 
-  private boolean row(Class<? extends CitedFact> kind, Map<String, WordTest> tests) {
+  private boolean row(Class<? extends RowFact> kind, Map<String, WordTest> tests) {
     return rows.stream().anyMatch(row -> kind.isInstance(row) && WordsTest.all(tests, row));
   }
 }

@@ -2,9 +2,8 @@ package hornbook.rulebook.network;
 
 import hornbook.rulebook.WordTest;
 import hornbook.rulebook.fact.CitedFact;
-import hornbook.rulebook.fact.Crack;
+import hornbook.rulebook.fact.RowFact;
 import hornbook.rulebook.fact.Seen;
-import hornbook.rulebook.fact.Stretch;
 import java.util.Map;
 import org.drools.model.functions.Predicate1;
 
@@ -22,25 +21,18 @@ final class WordsTest implements Predicate1<CitedFact> {
 
   @Override
   public boolean test(CitedFact fact) {
-    String word = word(fact, field);
+    String word = fact instanceof Seen seen ? seen.word() : ((RowFact) fact).word(field);
     return word != null && test.passes(word);
   }
 
   /** Whether a row passes all tests on its words. */
-  static boolean all(Map<String, WordTest> tests, CitedFact row) {
+  static boolean all(Map<String, WordTest> tests, RowFact row) {
     for (Map.Entry<String, WordTest> one : tests.entrySet()) {
-      String word = word(row, one.getKey());
+      String word = row.word(one.getKey());
       if (word == null || !one.getValue().passes(word)) {
         return false;
       }
     }
     return true;
-  }
-
-  private static String word(CitedFact fact, String field) {
-    if (fact instanceof Seen seen) {
-      return seen.word();
-    }
-    return fact instanceof Crack crack ? crack.word(field) : ((Stretch) fact).word(field);
   }
 }
