@@ -29,7 +29,7 @@ public final class Dressing {
     this.given = draft.given();
   }
 
-  /** How far behind the foremost point the foot is to break over; null for nowhere behind. */
+  /** How far behind the foremost point the foot is to break over; null for none. */
   public Figure setBack() {
     return setBack;
   }
