@@ -19,6 +19,9 @@ public final class RuleFiles {
   /** The file every rule base begins with. */
   public static final String HEAD = "rulebook.yaml";
 
+  /** The most bytes a file of rules may have. */
+  public static final int LARGEST = 4 << 20;
+
   private static final String CASES = "cases/";
 
   /** May lie beside it and tell people how the rules are written. */
@@ -70,6 +73,16 @@ public final class RuleFiles {
   private static void read(
       String name, Path file, Map<String, String> texts, List<RuleFault> faults)
       throws IOException {
+    if (Files.size(file) > LARGEST) {
+      faults.add(
+          new RuleFault(
+              name,
+              0,
+              "",
+              RuleFault.UNREADABLE + ": more than " + LARGEST + " bytes",
+              "move it away, or part it into smaller files"));
+      return;
+    }
     try {
       texts.put(name, Files.readString(file).replace("\r\n", "\n"));
     } catch (MalformedInputException noText) {

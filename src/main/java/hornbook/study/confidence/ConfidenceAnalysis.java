@@ -30,6 +30,11 @@ public final class ConfidenceAnalysis {
   /** Turned runs looked into to find what turned them. */
   private static final int LOOKED_INTO = 200;
 
+  /**
+   * Assessments done to find what turned runs: of a foot of many stretches fewer runs are taken.
+   */
+  private static final int MOST_LOOKS = 8_000;
+
   private final Advisor advisor;
   private final int threads;
 
@@ -59,7 +64,7 @@ public final class ConfidenceAnalysis {
             measurements,
             foot,
             seed,
-            lookedInto(runs));
+            lookedInto(runs, measurements.size()));
     Batch all = all(trial, runs, done);
     return new Confidence(
         noted,
@@ -77,9 +82,10 @@ public final class ConfidenceAnalysis {
   }
 
   /** How many turned runs of a batch are looked into. */
-  private static int lookedInto(int runs) {
+  private static int lookedInto(int runs, int measurements) {
     int batches = (runs + BATCH - 1) / BATCH;
-    return Math.max(1, LOOKED_INTO / batches);
+    int turned = Math.min(LOOKED_INTO, MOST_LOOKS / Math.max(1, measurements));
+    return Math.max(1, turned / batches);
   }
 
   private Batch all(Trial trial, int runs, IntConsumer done) {
