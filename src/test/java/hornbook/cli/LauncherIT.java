@@ -172,6 +172,12 @@ class LauncherIT {
   }
 
   @Test
+  void with_too_little_memory_it_says_so() {
+    Program program = Program.here().environment("HORNBOOK_JAVA_OPTIONS", "-Xmx32m");
+    assertThat(program.with("rules", "list").refused(70).err()).contains("has memory for");
+  }
+
+  @Test
   void without_java_it_says_so() {
     Path tools = folder.resolve("tools");
     Program.Run run =

@@ -18,6 +18,13 @@ public final class ProgramFault {
   private ProgramFault() {}
 
   public static String told(Throwable fault, Surroundings surroundings) {
+    if (lacksMemory(fault)) {
+      return Failure.of(
+              ExitCode.FAULT,
+              "this is more than the program has memory for",
+              "give it more, such as HORNBOOK_JAVA_OPTIONS=-Xmx512m")
+          .text();
+    }
     String cure =
         surroundings.environment().getOrDefault(TRACE, "").equals("1")
             ? traced(fault)
@@ -26,12 +33,18 @@ public final class ProgramFault {
                 + "=1 set; a file for its makers is written";
     return Failure.of(
             ExitCode.FAULT,
-            fault instanceof OutOfMemoryError
-                ? "this is more than the program has memory for"
-                : "something went wrong inside the program: its fault, not yours",
+            "something went wrong inside the program: its fault, not yours",
             cure,
             "please send that file to its makers, with the command and the assessment")
         .text();
+  }
+
+  private static boolean lacksMemory(Throwable fault) {
+    Throwable at = fault;
+    while (at != null && !(at instanceof OutOfMemoryError)) {
+      at = at.getCause();
+    }
+    return at != null;
   }
 
   private static String traced(Throwable fault) {
