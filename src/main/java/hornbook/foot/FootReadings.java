@@ -41,6 +41,9 @@ public record FootReadings(
     Trim trim,
     WallSurvey untrimmed) {
 
+  /** Less than this, in percent, is rounding and not wall. */
+  private static final double ROUNDING = 1e-9;
+
   public static FootReadings of(Assessment assessment, Foot foot, FootLimits limits) {
     Measures measures = foot.measures();
     boolean fore = foot.limb().fore();
@@ -162,7 +165,8 @@ public record FootReadings(
       return Interval.UNKNOWN;
     }
     Interval before = untrimmed.defectShare();
-    return Interval.of(before.low() - wall.defectShare().low());
+    double gone = before.low() - wall.defectShare().low();
+    return Interval.of(gone < ROUNDING ? 0 : gone);
   }
 
   /** Lost or parted in quarter and heel, on the side that has lost more, mm. */
