@@ -29,6 +29,9 @@ class ClassInTenMinutesIT {
     assertThat(folder.resolve("monday/nail-in-the-frog-key.html")).content().contains("Key:");
     assertThat(folder.resolve("marks.csv")).content().contains("Ann,0,20", "Cleo,0,20");
     assertThat(folder.resolve("feedback/ben.html")).content().contains("Not answered");
-    assertThat(folder.resolve("class.txt")).content().contains("Marks: ");
+    assertThat(folder.resolve("class.txt")).content().contains("Marks: ", "TO TEACH NEXT");
+    for (String pdf : List.of("sheet.pdf", "class.pdf")) {
+      assertThat(Files.readAllBytes(folder.resolve(pdf))).as(pdf).startsWith("%PDF".getBytes());
+    }
   }
 }

@@ -17,6 +17,12 @@ class CompletionIT {
     assertThat(completed(file, "hornbook", "rules", "sh")).containsExactly("show");
     assertThat(completed(file, "hornbook", "assess", "--fail")).containsExactly("--fail-on");
     assertThat(completed(file, "hornbook", "assess", "--units", "in")).containsExactly("inch");
+    assertThat(completed(file, "hornbook", "exercise", ""))
+        .contains("list", "sheet", "run", "make");
+    assertThat(completed(file, "hornbook", "exercise", "sheet", "--cl")).containsExactly("--class");
+    assertThat(completed(file, "hornbook", "mark", "--feed")).containsExactly("--feedback");
+    assertThat(completed(file, "hornbook", "critique", "--format", "mark"))
+        .containsExactly("markdown");
   }
 
   private static List<String> completed(String file, String... words) {

@@ -129,6 +129,30 @@ class CritiqueIT {
   }
 
   @Test
+  void leaving_out_what_an_author_leaves_out_is_siding_with_him() {
+    String crack = "quarter-crack-from-the-coronet";
+    String barred =
+        ANSWER
+            .replace("limb: left-fore", "limb: right-fore")
+            .replace("supports: []", "supports: [straight-bar]");
+    JsonNode points = points(crack, barred.replace("leave-unshod", "nail-on-adapted"));
+    assertThat(verdict(points, "support", "float-wall")).isEqualTo("defensible");
+    assertThat(read(critique(crack, barred))).contains("Authors differ: Hunting 1895");
+  }
+
+  @Test
+  void a_field_can_be_changed_for_the_run_and_the_foot_is_then_judged_as_it_stands() {
+    String[] whole = {"--set", "feet[left-fore].wall[2].state=sound"};
+    JsonNode changed =
+        critique(JUMPER, ANSWER, whole[0], whole[1], "--format", "json").done().json();
+    assertThat(changed.get("case").isNull()).isTrue();
+    assertThat(verdict(changed.at("/feet/0/points"), "ruled-out", "nail-on"))
+        .isEqualTo("unfounded");
+    assertThat(critique(JUMPER, ANSWER, "--set", "feet[0].walll=sound").refused(65).err())
+        .contains("feet[0].walll", "nearest  wall");
+  }
+
+  @Test
   void a_foot_of_ones_own_needs_no_model_answer() throws Exception {
     String own =
         """

@@ -8,6 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -32,10 +35,18 @@ class ExerciseIT {
           "glueon",
           "glue-on",
           "N003 G005",
-          "nail-on",
+          "nail-on: N003 N999",
+          "nail-onn: N003",
+          "nail-on: N003, heel-wedge",
           "none",
           "",
-          "none");
+          "none",
+          "hint",
+          "hint",
+          "hint",
+          "a while",
+          "6 weeks",
+          "The owner has no van.");
 
   @TempDir Path folder;
 
@@ -150,7 +161,8 @@ class ExerciseIT {
   }
 
   @Test
-  void a_lesson_by_pipe_is_told_back_hinted_at_in_three_steps_and_ends_with_the_critique() {
+  void a_lesson_by_pipe_is_told_back_hinted_at_in_three_steps_and_ends_with_the_critique()
+      throws Exception {
     Program.Run run =
         Program.here()
             .from(folder)
@@ -159,11 +171,18 @@ class ExerciseIT {
             .ended(0);
     assertThat(run.err())
         .contains("toe angle: 51", "broken away", "Nearest: glue-on")
+        .contains("Not \"N999\"", "Not \"nail-onn\"", "in 42 days", "Not \"a while\"")
         .containsPattern("Nearest:\\s+wall")
         .containsSubsequence("Hint 1, where to look", "Hint 2, what it is compared", "Hint 3");
     assertThat(run.out())
-        .contains("Critique: ", "Technique: a glued shoe", "Hints taken: 3")
+        .contains("Critique: ", "Technique: a glued shoe", "Next visit: 42 days", "Hints taken: 6")
         .contains("NOT LOOKED AT");
+    assertThat(folder.resolve("kept.yaml"))
+        .content()
+        .contains(
+            "ruledOut: {nail-on: [N003], heel-wedge: []}",
+            "nextVisit: 42 days",
+            "departs: \"The owner has no van.\"");
     JsonNode marks = run("mark", JUMPER, "kept.yaml", "--format", "json").done().json();
     assertThat(marks.at("/learners/0/marks").asDouble()).isGreaterThan(10);
   }
@@ -173,6 +192,57 @@ class ExerciseIT {
     Program.Run run =
         Program.here().from(folder).input("done\nnow\nstop\n").with("exercise", "run", JUMPER);
     assertThat(run.ended(0).out()).contains("How soon: the vet now", "Not answered");
+  }
+
+  @Test
+  void a_lesson_at_a_terminal_asks_for_all_that_an_answer_holds() throws Exception {
+    try (Typist typist = Typist.at(folder, "exercise", "run", JUMPER, "--answer", "mine.yaml")) {
+      typist.asked("What do you want to look at").answers("wall");
+      typist.sees("broken away").sees("> ").answers("");
+      typist.asked("How soon does a vet").answers("none");
+      typist.asked("What is the vet called for").answers("none");
+      typist.asked("What did you find").answers("not-nailable");
+      typist.asked("What goes on the foot").answers("glue-on");
+      typist.asked("Why?").answers("N003");
+      typist.asked("What is ruled out today").answers("nail-on: N003");
+      typist.asked("What supports").answers("none");
+      typist.asked("What has to be watched").answers("none");
+      typist.asked("What was not looked at").answers("none");
+      typist.asked("When do you come again").answers("6 weeks");
+      typist.asked("still go another way").answers("");
+      typist.sees("Critique: ").sees("Next visit: 42 days");
+      typist.endsWith(0);
+    }
+    assertThat(folder.resolve("mine.yaml"))
+        .content()
+        .contains("ruledOut: {nail-on: [N003]}", "nextVisit: 42 days")
+        .doesNotContain("departs");
+  }
+
+  @Test
+  void sheets_come_on_paper_with_every_word_and_no_blank_page() throws Exception {
+    Files.writeString(folder.resolve("names.txt"), "Ann Brook\nBen\n");
+    for (String paper : List.of("a4", "letter")) {
+      String name = paper + ".pdf";
+      String[] pdf = {"--format", "pdf", "--paper", paper, "--class", "names.txt", "-o", name};
+      String[] all =
+          Stream.concat(Stream.of("exercise", "sheet", JUMPER), Stream.of(pdf))
+              .toArray(String[]::new);
+      run(all).done();
+      try (PDDocument read = Loader.loadPDF(folder.resolve(name).toFile())) {
+        PDFTextStripper words = new PDFTextStripper();
+        assertThat(words.getText(read).replaceAll("\\s+", " "))
+            .contains("Ann Brook", "Ben", "What was seen and measured", "Left fore: measured")
+            .contains("8. When do you come again?", "Key: A show jumper", "Teaching points");
+        for (int page = 1; page <= read.getNumberOfPages(); page++) {
+          words.setStartPage(page);
+          words.setEndPage(page);
+          assertThat(words.getText(read).length()).as(paper + " " + page).isGreaterThan(200);
+        }
+      }
+    }
+    assertThat(run("exercise", "show", JUMPER, "--paper", "a4").refused(2).err())
+        .contains("--paper goes with --format pdf");
   }
 
   @Test

@@ -94,9 +94,28 @@ class PagesInTheBrowser {
     Program.run(
         "record", "add", exercise("showjumper-torn-side"), "--chose", "glue-on", "--book", book);
     page(seen, "record-show", "record", "show", "1", "--book", book);
+    classroom(seen);
     Ended checked = run("node", "check.mjs", BROWSER, seen.toString());
     assertThat(checked.code()).as(checked.said()).isZero();
-    assertThat(checked.said()).contains("9 pages, 6 views each, 0 faults");
+    assertThat(checked.said()).contains("14 pages, 6 views each, 0 faults");
+  }
+
+  private static void classroom(Path seen) throws IOException {
+    String jumper = "showjumper-torn-side";
+    page(seen, "class-show", "exercise", "show", "club-foot-and-its-pair");
+    page(seen, "class-sheet", "exercise", "sheet", jumper, "--without-key");
+    page(seen, "class-sheets", "exercise", "sheet", jumper, "club-foot-and-its-pair");
+    Path folder = Files.createTempDirectory("class");
+    String answers =
+        "by,findings,vet,vetFor,technique,because,ruledOut,supports,cautions,ask\n"
+            + "1,not-nailable,none,none,glue-on,N003;G005,nail-on: N003,none,chemicals,none\n"
+            + "2,,none,,glueon,,,,,\n"
+            + "3,low-heels,none,none,nail-on,K001,cast-wrap,none,fire,none\n";
+    page(seen, "class-marks", "mark", jumper, Written.file(folder, "class.csv", answers));
+    String answer =
+        "format: hornbook-answer/1\nfeet:\n  - limb: left-fore\n    technique: nail-on\n"
+            + "    findings: [low-heels]\n    because: [N003]\n";
+    page(seen, "class-critique", "critique", jumper, Written.file(folder, "one.yaml", answer));
   }
 
   @Test

@@ -2,18 +2,21 @@ package hornbook.cli.classroom;
 
 import hornbook.advice.engine.Advisor;
 import hornbook.assessment.Assessment;
-import hornbook.assessment.read.AssessmentReader;
 import hornbook.assessment.read.ReadResult;
+import hornbook.assessment.read.Setting;
 import hornbook.assessment.tree.Fault;
 import hornbook.cli.base.ArgumentValue;
 import hornbook.cli.base.ExitCode;
 import hornbook.cli.base.Failure;
 import hornbook.cli.base.Surroundings;
 import hornbook.cli.base.Task;
+import hornbook.cli.file.Assessments;
 import hornbook.cli.file.FaultsFound;
 import hornbook.cli.file.InputFile;
 import hornbook.cli.option.OutputOption;
+import hornbook.cli.option.PdfOption;
 import hornbook.cli.option.RulesOption;
+import hornbook.cli.option.SetOption;
 import hornbook.cli.option.UnitsOption;
 import hornbook.report.classroom.CritiqueJson;
 import hornbook.report.classroom.CritiquePage;
@@ -33,6 +36,7 @@ public final class CritiqueCommand extends Task {
     TEXT,
     JSON,
     HTML,
+    PDF,
     MARKDOWN
   }
 
@@ -44,11 +48,16 @@ public final class CritiqueCommand extends Task {
       arguments.operand("ANSWER", "what you think of it; - is standard input");
   private final ArgumentValue<Form> form =
       arguments.word(
-          Form.class, Form.TEXT, "plain text, JSON, a page to print, or Markdown", "--format");
+          Form.class,
+          Form.TEXT,
+          "plain text, JSON, a page for the browser, a page on paper, or Markdown",
+          "--format");
   private final UnitsOption units = new UnitsOption(arguments);
+  private final SetOption set = new SetOption(arguments);
   private final RulesOption rules = new RulesOption(arguments);
   private final TeachingCases cases = new TeachingCases(arguments);
   private final OutputOption output = new OutputOption(arguments);
+  private final PdfOption pdf = new PdfOption(arguments, output);
 
   public CritiqueCommand(Surroundings surroundings) {
     super(
@@ -60,7 +69,8 @@ public final class CritiqueCommand extends Task {
         "Examples:",
         "  hornbook critique showjumper-torn-side mine.yaml   a case of the library",
         "  hornbook critique tansy.yaml mine.yaml             a foot of your own",
-        "  hornbook critique tansy.yaml mine.yaml --format html -o critique.html",
+        "  hornbook critique tansy.yaml mine.yaml --format pdf -o critique.pdf",
+        "  hornbook critique tansy.yaml mine.yaml --set feet[left-fore].lameness=3",
         "",
         "A blank answer to fill in: hornbook exercise sheet showjumper-torn-side",
         "");
@@ -68,6 +78,7 @@ public final class CritiqueCommand extends Task {
 
   @Override
   public ExitCode run() {
+    pdf.only(form.value() == Form.PDF);
     output.spare(List.of(file.value(), answer.value()));
     Advisor advisor = new Advisor(rules.of(surroundings).loaded());
     Vocabulary known = Vocabulary.of(advisor.book());
@@ -79,10 +90,14 @@ public final class CritiqueCommand extends Task {
         switch (form.value()) {
           case TEXT -> CritiquePage.text(critique, about.title(), units.units(), firstIf);
           case MARKDOWN -> CritiquePage.markdown(critique, about.title(), units.units(), firstIf);
-          case HTML -> CritiquePage.html(critique, about.title(), units.units(), firstIf);
+          case HTML, PDF -> CritiquePage.html(critique, about.title(), units.units(), firstIf);
           case JSON -> CritiqueJson.of(critique, units.units(), firstIf);
         };
-    output.deliver(page, surroundings);
+    if (form.value() == Form.PDF) {
+      pdf.deliver(page, surroundings);
+    } else {
+      output.deliver(page, surroundings);
+    }
     return ExitCode.DONE;
   }
 
@@ -93,19 +108,18 @@ public final class CritiqueCommand extends Task {
     }
   }
 
+  /** A case that was changed for this run is a foot of one's own: its model answer is gone. */
   private Subject subject(Vocabulary known, Advisor advisor) {
-    if (!TeachingCases.isFile(file.value())) {
+    List<Setting> settings = set.settings();
+    boolean named = !TeachingCases.isFile(file.value());
+    if (named && settings.isEmpty()) {
       return Subject.of(cases.one(file.value(), known, surroundings), advisor);
     }
-    byte[] bytes = InputFile.assessment(file.value(), surroundings);
-    ReadResult read = AssessmentReader.read(bytes, InputFile.shown(file.value()), List.of());
-    if (read instanceof ReadResult.Faulty faulty) {
-      throw stopped(faulty.faults(), "every field with the words it takes: hornbook new");
-    }
-    ReadResult.Good good = (ReadResult.Good) read;
+    String path = named ? cases.one(file.value(), known, surroundings).file() : file.value();
+    ReadResult.Good good = Assessments.read(List.of(path), settings, surroundings).get(0);
     boolean teaching = good.caseFile().filter(one -> one.expected() != null).isPresent();
-    return teaching && !file.value().equals(InputFile.STANDARD_INPUT)
-        ? Subject.of(cases.one(file.value(), known, surroundings), advisor)
+    return teaching && settings.isEmpty() && !path.equals(InputFile.STANDARD_INPUT)
+        ? Subject.of(cases.one(path, known, surroundings), advisor)
         : new Subject(CaseKey.of(good.assessment(), advisor), good, null);
   }
 

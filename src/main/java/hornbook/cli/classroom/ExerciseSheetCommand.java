@@ -11,6 +11,7 @@ import hornbook.cli.file.FaultsFound;
 import hornbook.cli.file.InputFile;
 import hornbook.cli.file.ResultFolder;
 import hornbook.cli.option.OutputOption;
+import hornbook.cli.option.PdfOption;
 import hornbook.cli.option.UnitsOption;
 import hornbook.report.classroom.CasePage;
 import hornbook.study.critique.CaseKey;
@@ -28,6 +29,7 @@ final class ExerciseSheetCommand extends Task {
     YAML,
     CSV,
     HTML,
+    PDF,
     MARKDOWN
   }
 
@@ -37,16 +39,18 @@ final class ExerciseSheetCommand extends Task {
       arguments.word(
           Form.class,
           Form.YAML,
-          "a file to fill in, a table for a class, or a page to print with the key behind it",
+          "a file to fill in, a table for a class, or pages to write on with the key behind them:"
+              + " for the browser, on paper, in Markdown",
           "--format");
   private final ArgumentValue<String> learners =
       arguments.text(
-          "FILE", "names or numbers, one a line: a folder with a sheet for each", "--class");
+          "FILE", "names or numbers, one a line: a sheet for each, in a folder (YAML)", "--class");
   private final ArgumentValue<Boolean> noKey =
       arguments.flag("--without-key", "leave out the key behind printed sheets");
   private final UnitsOption units = new UnitsOption(arguments);
   private final TeachingCases cases = new TeachingCases(arguments);
   private final OutputOption output = new OutputOption(arguments);
+  private final PdfOption pdf = new PdfOption(arguments, output);
 
   ExerciseSheetCommand(Surroundings surroundings) {
     super(
@@ -56,7 +60,7 @@ final class ExerciseSheetCommand extends Task {
         "",
         "Examples:",
         "  hornbook exercise sheet showjumper-torn-side -o mine.yaml",
-        "  hornbook exercise sheet showjumper-torn-side --format html -o sheet.html",
+        "  hornbook exercise sheet showjumper-torn-side --format pdf -o sheet.pdf",
         "  hornbook exercise sheet nail-in-the-frog foal-trim --class names.txt -o monday",
         "  hornbook exercise sheet foal-trim --format csv --class names.txt -o class.csv",
         "");
@@ -68,8 +72,11 @@ final class ExerciseSheetCommand extends Task {
     List<Exercise> exercises =
         named.value().stream().map(name -> cases.one(name, known, surroundings)).toList();
     Map<String, String> names = names();
+    pdf.only(form.value() == Form.PDF);
     if (form.value() == Form.YAML && !names.isEmpty()) {
       folder(exercises, names, known);
+    } else if (form.value() == Form.PDF) {
+      pdf.deliver(sheet(exercises, names, known), surroundings);
     } else {
       output.deliver(sheet(exercises, names, known), surroundings);
     }
@@ -97,13 +104,15 @@ final class ExerciseSheetCommand extends Task {
       throw Failure.usage(
           "one file holds the answer to one case",
           "give one case at a time, or make a folder: --class FILE --output DIR",
-          "several cases to print: --format html");
+          "several cases to print: --format pdf");
     }
     return switch (form.value()) {
       case YAML -> BlankAnswer.yaml(exercises.get(0), null, known);
       case CSV -> BlankAnswer.csv(exercises.get(0), names.values());
-      case HTML -> CasePage.sheetsHtml(exercises, keys(exercises), units.units());
-      case MARKDOWN -> CasePage.sheetsMarkdown(exercises, keys(exercises), units.units());
+      case HTML, PDF ->
+          CasePage.sheetsHtml(exercises, names.values(), keys(exercises), units.units());
+      case MARKDOWN ->
+          CasePage.sheetsMarkdown(exercises, names.values(), keys(exercises), units.units());
     };
   }
 
@@ -127,7 +136,7 @@ final class ExerciseSheetCommand extends Task {
       ResultFolder own = folder.in(one.name());
       names.forEach(
           (file, name) -> own.file(file + ".yaml").writeNew(BlankAnswer.yaml(one, name, known)));
-      String page = CasePage.sheetsHtml(List.of(one), List.of(), units.units());
+      String page = CasePage.sheetsHtml(List.of(one), List.of(), List.of(), units.units());
       folder.file(one.name() + ".html").write(page);
       if (!keys.isEmpty()) {
         String key = CasePage.keyHtml(one, keys.get(at), units.units());

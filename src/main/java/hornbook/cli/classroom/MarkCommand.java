@@ -12,6 +12,7 @@ import hornbook.cli.file.InputFile;
 import hornbook.cli.file.ResultFolder;
 import hornbook.cli.file.RulesFolder;
 import hornbook.cli.option.OutputOption;
+import hornbook.cli.option.PdfOption;
 import hornbook.cli.option.RulesOption;
 import hornbook.cli.option.UnitsOption;
 import hornbook.report.classroom.CritiquePage;
@@ -25,6 +26,7 @@ import hornbook.study.marking.ClassMarks;
 import hornbook.study.marking.Kappa;
 import hornbook.study.marking.Marker;
 import hornbook.study.marking.MarkingScheme;
+import hornbook.study.marking.NextCases;
 import hornbook.study.marking.OtherMarker;
 import hornbook.study.marking.SchemeReader;
 import java.util.ArrayList;
@@ -38,6 +40,7 @@ public final class MarkCommand extends Task {
     JSON,
     CSV,
     HTML,
+    PDF,
     MARKDOWN
   }
 
@@ -59,6 +62,7 @@ public final class MarkCommand extends Task {
   private final TeachingCases cases = new TeachingCases(arguments);
   private final UnitsOption units = new UnitsOption(arguments);
   private final OutputOption output = new OutputOption(arguments);
+  private final PdfOption pdf = new PdfOption(arguments, output);
 
   public MarkCommand(Surroundings surroundings) {
     super(
@@ -76,6 +80,7 @@ public final class MarkCommand extends Task {
 
   @Override
   public ExitCode run() {
+    pdf.only(form.value() == Form.PDF);
     Advisor advisor = new Advisor(rules.of(surroundings).loaded());
     Vocabulary known = Vocabulary.of(advisor.book());
     Exercise exercise = cases.one(named.value(), known, surroundings);
@@ -90,7 +95,12 @@ public final class MarkCommand extends Task {
     if (feedback.value() != null) {
       feedback(marks, exercise, advisor);
     }
-    output.deliver(page(marks, exercise, advisor, known), surroundings);
+    String page = page(marks, exercise, advisor, known);
+    if (form.value() == Form.PDF) {
+      pdf.deliver(page, surroundings);
+    } else {
+      output.deliver(page, surroundings);
+    }
     boolean all = rows.stream().allMatch(row -> row.marks() != null);
     return all ? ExitCode.DONE : ExitCode.INVALID_INPUT;
   }
@@ -160,17 +170,19 @@ public final class MarkCommand extends Task {
 
   private String page(ClassMarks marks, Exercise exercise, Advisor advisor, Vocabulary known) {
     return switch (form.value()) {
-      case JSON -> MarksJson.of(marks);
+      case JSON -> MarksJson.of(marks, next(marks, exercise, advisor, known));
       case CSV -> MarksCsv.of(marks);
       case TEXT -> MarksPage.text(marks, exercise.title(), next(marks, exercise, advisor, known));
-      case HTML -> MarksPage.html(marks, exercise.title(), next(marks, exercise, advisor, known));
+      case HTML, PDF ->
+          MarksPage.html(marks, exercise.title(), next(marks, exercise, advisor, known));
       case MARKDOWN ->
           MarksPage.markdown(marks, exercise.title(), next(marks, exercise, advisor, known));
     };
   }
 
-  private List<String> next(
+  private List<NextCases.Next> next(
       ClassMarks marks, Exercise exercise, Advisor advisor, Vocabulary known) {
-    return new TeachNext(cases.all(known, surroundings), advisor).after(marks, exercise);
+    return NextCases.after(
+        marks, exercise, cases.all(known, surroundings), one -> CaseKey.of(one, advisor));
   }
 }

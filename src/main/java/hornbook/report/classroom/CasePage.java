@@ -15,6 +15,7 @@ import hornbook.study.exercise.Exercise;
 import hornbook.study.exercise.FootAnswer;
 import hornbook.study.exercise.OtherView;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -39,33 +40,41 @@ public final class CasePage {
   }
 
   public static String html(Exercise exercise, Units units) {
-    return LeafHtml.of(List.of(new CasePage(exercise, units).shown()));
+    return LeafHtml.of(new CasePage(exercise, units).shown());
   }
 
   /**
-   * Sheets to write on, each followed by its key on a page of its own.
+   * Sheets to write on, then the keys, each on a page of its own.
    *
+   * @param names of the learners, a sheet for each; none for one sheet without a name
    * @param keys the key of each case; none to leave the keys out
    */
-  public static String sheetsHtml(List<Exercise> exercises, List<CaseKey> keys, Units units) {
-    return LeafHtml.of(sheets(exercises, keys, units));
+  public static String sheetsHtml(
+      List<Exercise> exercises, Collection<String> names, List<CaseKey> keys, Units units) {
+    List<Leaf> leaves = sheets(exercises, names, keys, units);
+    String title = keys.isEmpty() ? "Answer sheets" : "Answer sheets and keys";
+    return leaves.size() == 1 ? LeafHtml.of(leaves.get(0)) : LeafHtml.of(title, leaves);
   }
 
-  public static String sheetsMarkdown(List<Exercise> exercises, List<CaseKey> keys, Units units) {
-    return sheets(exercises, keys, units).stream()
+  public static String sheetsMarkdown(
+      List<Exercise> exercises, Collection<String> names, List<CaseKey> keys, Units units) {
+    return sheets(exercises, names, keys, units).stream()
         .map(LeafMarkdown::of)
         .collect(Collectors.joining("\n---\n\n"));
   }
 
   /** The key alone. */
   public static String keyHtml(Exercise exercise, CaseKey key, Units units) {
-    return LeafHtml.of(List.of(new CasePage(exercise, units).key(key)));
+    return LeafHtml.of(new CasePage(exercise, units).key(key));
   }
 
-  private static List<Leaf> sheets(List<Exercise> exercises, List<CaseKey> keys, Units units) {
+  private static List<Leaf> sheets(
+      List<Exercise> exercises, Collection<String> names, List<CaseKey> keys, Units units) {
     List<Leaf> leaves = new ArrayList<>();
-    for (Exercise exercise : exercises) {
-      leaves.add(new CasePage(exercise, units).sheet());
+    for (String name : names.isEmpty() ? List.of("") : names) {
+      for (Exercise exercise : exercises) {
+        leaves.add(new CasePage(exercise, units).sheet(name));
+      }
     }
     for (int at = 0; at < keys.size(); at++) {
       leaves.add(new CasePage(exercises.get(at), units).key(keys.get(at)));
@@ -84,15 +93,17 @@ public final class CasePage {
   }
 
   private void facts(Leaf leaf) {
+    leaf.heading("What was seen and measured");
     for (Map.Entry<String, List<String>> part :
         new CaseFacts(units).of(exercise.assessment()).entrySet()) {
       leaf.under(part.getKey()).add(new Leaf.Facts(part.getValue()));
     }
   }
 
-  private Leaf sheet() {
+  private Leaf sheet(String name) {
     Leaf leaf = new Leaf(exercise.shownTitle());
-    leaf.paragraph("Name or number: ______________________   Case: " + exercise.name());
+    String by = name.isEmpty() ? "______________________" : name;
+    leaf.paragraph("Name or number: " + by + "   Case: " + exercise.name());
     leaf.paragraph(exercise.story());
     facts(leaf);
     for (Foot foot : BlankAnswer.feet(exercise)) {
@@ -139,7 +150,7 @@ public final class CasePage {
 
   private static void part(Leaf leaf, String heading, List<String> lines) {
     if (!lines.isEmpty()) {
-      leaf.under(heading);
+      leaf.heading(heading);
       lines.forEach(line -> leaf.item("", line, List.of()));
     }
   }

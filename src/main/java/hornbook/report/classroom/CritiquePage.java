@@ -41,7 +41,7 @@ public final class CritiquePage {
   }
 
   public static String html(Critique critique, String title, Units units, FirstChoiceIf firstIf) {
-    return LeafHtml.of(List.of(page(critique, title, units, firstIf).leaf()));
+    return LeafHtml.of(page(critique, title, units, firstIf).leaf());
   }
 
   /** Finds what would make a technique the first choice. */
@@ -99,8 +99,9 @@ public final class CritiquePage {
     if (!item.bears().isEmpty()) {
       notes.add("On this foot: " + item.bears() + ".");
     }
-    if (!item.asks().isEmpty() && asked.add(item.asks())) {
-      notes.add("Ask yourself: " + item.asks());
+    String asks = item.bears().isEmpty() ? item.asks() : referring(item);
+    if (!asks.isEmpty() && asked.add(asks)) {
+      notes.add("Ask yourself: " + asks);
     }
     if (!item.says().isEmpty()) {
       notes.add(item.says());
@@ -109,8 +110,14 @@ public final class CritiquePage {
     return new Leaf.Item(item.lead(), "", notes);
   }
 
+  /** The question without what stands on the line above it. */
+  private static String referring(CritiqueItem item) {
+    return item.asks().replace('"' + item.bears() + '"', "that");
+  }
+
   /** What was left blank is named and not told: it is the learner's to try again. */
   private void unanswered(FootCritique foot, Leaf leaf) {
+    String name = critique.key().name();
     List<String> left =
         foot.points().stream()
             .filter(one -> one.verdict() == PointVerdict.UNANSWERED)
@@ -120,7 +127,9 @@ public final class CritiquePage {
     if (!left.isEmpty()) {
       leaf.add(new Leaf.Heading(3, "Not answered", "missed"));
       leaf.paragraph(
-          Sentence.capital(String.join(", ", left)) + ". Hints: hornbook exercise run CASE.");
+          Sentence.capital(String.join(", ", left))
+              + "."
+              + (name == null ? "" : " Hints: hornbook exercise run " + name));
     }
   }
 }

@@ -36,9 +36,6 @@ final class Leaf {
   /** A line to copy. */
   record Command(String line) implements Block {}
 
-  /** What follows stands on a page of its own when printed. */
-  record NewPage() implements Block {}
-
   Leaf add(Block block) {
     blocks.add(block);
     return this;

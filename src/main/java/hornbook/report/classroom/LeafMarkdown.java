@@ -43,8 +43,6 @@ final class LeafMarkdown {
       page.append("\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\n".repeat(room.lines()));
     } else if (block instanceof Leaf.Command command) {
       page.append("    ").append(command.line()).append('\n');
-    } else if (block instanceof Leaf.NewPage) {
-      page.append("---\n");
     }
   }
 

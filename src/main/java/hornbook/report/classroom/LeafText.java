@@ -20,6 +20,7 @@ final class LeafText {
       boolean text = block instanceof Leaf.Paragraph || block instanceof Leaf.Table;
       boolean parted =
           before instanceof Leaf.Item
+              || before instanceof Leaf.Paragraph
               || before instanceof Leaf.Table
               || before instanceof Leaf.Facts;
       if (text && parted) {

@@ -80,10 +80,14 @@ public final class LessonText {
       case FINDINGS -> "What did you find on the foot? Words with commas between; none.";
       case TECHNIQUE -> "What goes on the foot today?";
       case BECAUSE -> "Why? Ids of rules, as N003, or your own words.";
-      case RULED_OUT -> "What is ruled out today? Words with commas between; none.";
+      case RULED_OUT ->
+          "What is ruled out today, and by which rules? As nail-on: N003, heel-wedge; none.";
       case SUPPORTS -> "What supports heels and toe? Words with commas between; none.";
       case CAUTIONS -> "What has to be watched? Words with commas between; none.";
       case ASK -> "What was not looked at and should be? Names of fields; none.";
+      case NEXT_VISIT -> "When do you come again? As 42 days or 6 weeks.";
+      case DEPARTS ->
+          "If you know the advice and still go another way: why? An empty line if you do not.";
     };
   }
 
@@ -115,6 +119,10 @@ public final class LessonText {
 
   private static String allowed(Step step) {
     return switch (step.kind()) {
+      case NEXT_VISIT -> "From 1 to 365 days, as 42 days or 6 weeks.";
+      case DEPARTS -> "Your reason, in your own words; or an empty line.";
+      case RULED_OUT ->
+          String.join(", ", step.words()) + "; or none. Rules behind a colon: nail-on: N003 N001.";
       case ASK -> "Fields such as digitalPulse, hoofHeat, soleDepth, horse.weight; or none.";
       case BECAUSE ->
           "Any of " + step.words().size() + " rules (hornbook rules list), or your own words.";
@@ -124,6 +132,10 @@ public final class LessonText {
 
   private void hint(LessonReply.Hint hint, PlainPage page) {
     List<LessonReply.OfFoot> few = hint.evidence().stream().limit(MOST).toList();
+    if (hint.step().kind() == Step.Kind.NEXT_VISIT) {
+      page.hanging(2, 2, visit(hint));
+      return;
+    }
     if (few.isEmpty()) {
       page.hanging(2, 2, nothing(hint.level()));
       return;
@@ -151,6 +163,22 @@ public final class LessonText {
           "Hint 2, what it is compared with: nothing that was looked at reaches a limit that counts"
               + " here.";
       default -> "Hint 3, what follows: none.";
+    };
+  }
+
+  /** The interval is worked out on the job sheet, and no rule of the foot is behind it. */
+  private String visit(LessonReply.Hint hint) {
+    Double days = hint.step().foot().model().nextVisit();
+    return switch (hint.level()) {
+      case 1 -> "Hint 1, where to look: what goes on today, and how fast this hoof grows.";
+      case 2 ->
+          "Hint 2, what it is compared with: how long that holds, and what has to be checked before:"
+              + " hornbook plan, under GROWTH AND NEXT VISIT.";
+      default ->
+          "Hint 3, what follows: "
+              + (days == null
+                  ? "no interval, since nothing is done today."
+                  : "in " + words.phrases().amounts().text(days, "days") + ".");
     };
   }
 

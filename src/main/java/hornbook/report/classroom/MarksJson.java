@@ -6,8 +6,10 @@ import hornbook.study.marking.AnswerMarks;
 import hornbook.study.marking.ClassAnalysis;
 import hornbook.study.marking.ClassMarks;
 import hornbook.study.marking.Kappa;
+import hornbook.study.marking.NextCases;
 import hornbook.study.marking.PointMarks;
 import java.io.IOException;
+import java.util.List;
 
 /** Marks for programs: {@code hornbook-marks/1}. */
 public final class MarksJson {
@@ -17,11 +19,16 @@ public final class MarksJson {
     this.json = json;
   }
 
-  public static String of(ClassMarks marks) {
-    return JsonText.of(json -> new MarksJson(json).write(marks));
+  /**
+   * Writes them.
+   *
+   * @param teachNext the cases that teach what was missed
+   */
+  public static String of(ClassMarks marks, List<NextCases.Next> teachNext) {
+    return JsonText.of(json -> new MarksJson(json).write(marks, teachNext));
   }
 
-  private void write(ClassMarks marks) throws IOException {
+  private void write(ClassMarks marks, List<NextCases.Next> teachNext) throws IOException {
     json.writeStartObject();
     json.writeStringField("format", "hornbook-marks/1");
     json.writeStringField("case", marks.key().name());
@@ -32,7 +39,7 @@ public final class MarksJson {
       learner(row, marks.of());
     }
     json.writeEndArray();
-    whole(ClassAnalysis.of(marks));
+    whole(ClassAnalysis.of(marks), teachNext);
     agreement(marks.agreement());
     json.writeEndObject();
   }
@@ -65,7 +72,7 @@ public final class MarksJson {
     json.writeEndObject();
   }
 
-  private void whole(ClassAnalysis analysis) throws IOException {
+  private void whole(ClassAnalysis analysis, List<NextCases.Next> teachNext) throws IOException {
     json.writeObjectFieldStart("class");
     json.writeNumberField("answers", analysis.answers());
     json.writeNumberField("marked", analysis.marked());
@@ -92,6 +99,15 @@ public final class MarksJson {
       json.writeStringField("verdict", one.verdict().word());
       json.writeNumberField("learners", one.learners());
       words("rules", one.rules());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("teachNext");
+    for (NextCases.Next one : teachNext) {
+      json.writeStartObject();
+      json.writeStringField("case", one.exercise().name());
+      json.writeNumberField("level", one.exercise().level());
+      words("rules", one.rules().keySet());
       json.writeEndObject();
     }
     json.writeEndArray();

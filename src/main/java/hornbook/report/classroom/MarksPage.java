@@ -3,9 +3,11 @@ package hornbook.report.classroom;
 import hornbook.assessment.quantity.Units;
 import hornbook.report.advice.PageHead;
 import hornbook.report.words.PlainWords;
+import hornbook.study.critique.About;
 import hornbook.study.marking.AnswerMarks;
 import hornbook.study.marking.ClassAnalysis;
 import hornbook.study.marking.ClassMarks;
+import hornbook.study.marking.NextCases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -18,9 +20,9 @@ public final class MarksPage {
   private final ClassMarks marks;
   private final ClassAnalysis analysis;
   private final CritiqueWords words;
-  private final List<String> teachNext;
+  private final List<NextCases.Next> teachNext;
 
-  private MarksPage(ClassMarks marks, List<String> teachNext) {
+  private MarksPage(ClassMarks marks, List<NextCases.Next> teachNext) {
     this.marks = marks;
     this.analysis = ClassAnalysis.of(marks);
     this.words = new CritiqueWords(marks.key().advice().rulebook(), Units.MM);
@@ -30,18 +32,18 @@ public final class MarksPage {
   /**
    * As plain text.
    *
-   * @param teachNext the cases that teach what was missed, a line for each
+   * @param teachNext the cases that teach what was missed
    */
-  public static String text(ClassMarks marks, String title, List<String> teachNext) {
+  public static String text(ClassMarks marks, String title, List<NextCases.Next> teachNext) {
     return LeafText.of(new MarksPage(marks, teachNext).leaf(title));
   }
 
-  public static String markdown(ClassMarks marks, String title, List<String> teachNext) {
+  public static String markdown(ClassMarks marks, String title, List<NextCases.Next> teachNext) {
     return LeafMarkdown.of(new MarksPage(marks, teachNext).leaf(title));
   }
 
-  public static String html(ClassMarks marks, String title, List<String> teachNext) {
-    return LeafHtml.of(List.of(new MarksPage(marks, teachNext).leaf(title)));
+  public static String html(ClassMarks marks, String title, List<NextCases.Next> teachNext) {
+    return LeafHtml.of(new MarksPage(marks, teachNext).leaf(title));
   }
 
   private Leaf leaf(String title) {
@@ -72,7 +74,7 @@ public final class MarksPage {
         rows.add(List.of(row.by(), number(row.marks().marks()), remark(row.marks())));
       }
     }
-    leaf.heading("Learners").add(new Leaf.Table(List.of("By", "Marks", "Remark"), rows));
+    leaf.heading("Learners").add(new Leaf.Table(List.of("Learner", "Marks", "Remark"), rows));
     if (!unread.isEmpty()) {
       leaf.under("Answers that could not be read");
       unread.forEach(leaf::add);
@@ -141,26 +143,36 @@ public final class MarksPage {
       String limb = one.id().substring(0, one.id().indexOf('/'));
       leaf.item(
           one.learners() + " of " + analysis.marked(),
-          PlainWords.of(limb)
-              + ", "
-              + about(one)
-              + ", "
-              + one.verdict().word().replace('-', ' ')
-              + rules(one),
+          PlainWords.of(limb) + ": " + MissedWords.of(one, words) + rules(one) + ".",
           List.of());
     }
     if (!teachNext.isEmpty()) {
-      leaf.under("To teach next");
-      teachNext.forEach(line -> leaf.item("", line, List.of()));
+      leaf.heading("To teach next");
+      teachNext.forEach(one -> leaf.item(one.exercise().name(), next(one), List.of()));
     }
   }
 
-  private String about(ClassAnalysis.Missed one) {
-    return one.about().word().replace('-', ' ') + " " + words.name(one.about(), one.subject());
+  private String next(NextCases.Next next) {
+    List<String> rules = new ArrayList<>();
+    next.rules().entrySet().stream()
+        .limit(FEWEST)
+        .forEach(
+            one ->
+                rules.add(
+                    words.title(one.getKey())
+                        + ", missed by "
+                        + one.getValue()
+                        + " of "
+                        + analysis.marked()));
+    String level = "level " + next.exercise().level() + ". ";
+    if (rules.isEmpty()) {
+      return level + "No other case rests on the same rules; it is on the same topic.";
+    }
+    return level + "It rests on: " + String.join("; ", rules) + ".";
   }
 
   private static String rules(ClassAnalysis.Missed one) {
-    return one.rules().isEmpty()
+    return one.rules().isEmpty() || one.about() == About.REASON
         ? ""
         : " (" + String.join(" ", one.rules().stream().limit(FEWEST).toList()) + ")";
   }

@@ -51,7 +51,8 @@ public final class PageFrame {
     }
   }
 
-  private static String printed(String foot) {
+  /** The style sheet for what stands at the foot of every printed sheet. */
+  public static String printed(String foot) {
     String face = " font: 8pt Sans, sans-serif; color: #555;";
     return "@page {\n  @bottom-left { content: \"Hornbook: "
         + quoted(foot)

@@ -39,7 +39,8 @@ final class Choice {
     if (verdict == Verdict.WITH_VET) {
       boolean called = key.vetDirects() || VetPart.rank(answer.vet()) > 0;
       PointVerdict with = called ? PointVerdict.DEFENSIBLE : PointVerdict.UNFOUNDED_DANGEROUS;
-      return Point.of(about, chosen.id(), with, evidence).with(view);
+      Point point = Point.of(about, chosen.id(), with, evidence);
+      return with.dangerous() ? point : point.with(view);
     }
     if (view != null) {
       return Point.of(about, chosen.id(), PointVerdict.DEFENSIBLE, evidence).with(view);

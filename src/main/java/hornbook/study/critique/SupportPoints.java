@@ -22,7 +22,15 @@ final class SupportPoints implements Critic.Part {
     }
     model.stream()
         .filter(id -> !answer.supports().contains(id))
-        .forEach(id -> to.add(left(key, id, PointVerdict.MISSED)));
+        .forEach(id -> to.add(leftOut(key, id)));
+  }
+
+  /** Left out, which an author may do as well. */
+  private static Point leftOut(FootKey key, String id) {
+    OtherView view =
+        key.views().stream().filter(one -> id.equals(one.without())).findFirst().orElse(null);
+    PointVerdict verdict = view == null ? PointVerdict.MISSED : PointVerdict.DEFENSIBLE;
+    return left(key, id, verdict).with(view);
   }
 
   private static OtherView view(FootKey key, String id) {

@@ -17,9 +17,6 @@ import java.util.stream.Stream;
 
 /** Reads what a learner has answered, YAML or JSON, and checks every word of it. */
 public final class AnswerReader {
-  static final double LEAST_DAYS = 1;
-  static final double MOST_DAYS = 365;
-
   private static final List<String> KEYS = List.of("format", "case", "by", "feet");
 
   private final Vocabulary known;
@@ -175,15 +172,10 @@ public final class AnswerReader {
       return null;
     }
     String text = value instanceof Scalar scalar ? scalar.text().strip() : "";
-    String number = text.replaceFirst("\\s*(days?|weeks?)$", "");
-    double each = text.matches(".*weeks?") ? 7 : 1;
-    if (number.matches("\\d{1,3}(\\.\\d)?")) {
-      double days = Double.parseDouble(number) * each;
-      if (days >= LEAST_DAYS && days <= MOST_DAYS) {
-        return days;
-      }
+    Double days = DaysUntilVisit.of(text);
+    if (days == null) {
+      entries.refuse(value, value.kind(), DaysUntilVisit.ALLOWED, null);
     }
-    entries.refuse(value, value.kind(), "1 to 365 days, such as 42 days or 6 weeks", null);
-    return null;
+    return days;
   }
 }

@@ -28,7 +28,7 @@ public final class ExerciseReader {
           "cautions",
           "ask");
   private static final List<String> DIFFERS =
-      List.of("foot", "technique", "support", "vet", "source", "says");
+      List.of("foot", "technique", "support", "without", "vet", "source", "says");
   private static final List<String> TEACHING = List.of("asks", "notes");
   private static final List<String> LEVELS = List.of("1", "2", "3");
 
@@ -163,10 +163,12 @@ public final class ExerciseReader {
     String foot = entries.word(one, "foot", feet);
     String technique = entries.word(one, "technique", known.techniquesOrNone());
     String support = entries.word(one, "support", known.supports());
+    String without = entries.word(one, "without", known.supports());
     String vet = entries.word(one, "vet", Vocabulary.URGENCIES);
     String source = entries.word(one, "source", known.sources());
-    if (technique == null && support == null && vet == null) {
-      entries.missing(one, "technique", "technique, support or vet: what that author would do");
+    if (technique == null && support == null && without == null && vet == null) {
+      String wanted = "technique, support, without or vet: what that author would do";
+      entries.missing(one, "technique", wanted);
     }
     for (String key : List.of("foot", "source")) {
       if (Entries.given(one, key) == null) {
@@ -174,7 +176,7 @@ public final class ExerciseReader {
       }
     }
     Limb limb = foot == null ? null : limb(foot);
-    return new OtherView(limb, technique, support, vet, source, required(one, "says"));
+    return new OtherView(limb, technique, support, without, vet, source, required(one, "says"));
   }
 
   private static List<String> feet(ReadResult.Good good) {

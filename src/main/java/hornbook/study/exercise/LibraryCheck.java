@@ -42,7 +42,11 @@ public final class LibraryCheck {
       check(one, feet.get(view.foot()), view, faults);
     }
     if (one.pair() != null) {
-      faults.addAll(new MinimalPair(one, cases.get(one.pair()), advisor).faults());
+      Exercise other = cases.get(one.pair());
+      faults.addAll(new MinimalPair(one, other, advisor).faults());
+      if (other != null && !one.name().equals(other.pair())) {
+        faults.add(fault(one, "pair", one.pair(), "a case that names this one as its pair"));
+      }
     }
     return faults;
   }
@@ -59,10 +63,29 @@ public final class LibraryCheck {
     if (first.equals(view.technique())) {
       faults.add(fault(one, "differs", first, "another technique than the first choice"));
     }
+    Expected expected = one.expected().get(view.foot());
+    if (expected == null) {
+      String allowed = "a foot under expected";
+      faults.add(fault(one, "differs", view.foot().word(), allowed));
+      return;
+    }
+    List<String> supports = expected.supports();
+    if (view.without() != null && !supports.contains(view.without())) {
+      String allowed = "a support of the model answer: " + String.join(", ", supports);
+      faults.add(fault(one, "differs", view.without(), allowed));
+    }
+    if (forbidden(foot, view.technique()) || forbidden(foot, view.support())) {
+      faults.add(fault(one, "differs", view.says(), "nothing that a call for the vet forbids"));
+    }
     String vet = foot.urgency().map(Urgency::word).orElse(Vocabulary.NONE);
     if (vet.equals(view.vet())) {
       faults.add(fault(one, "differs", vet, "another urgency than that of the rule base"));
     }
+  }
+
+  private static boolean forbidden(FootAdvice foot, String id) {
+    OptionAdvice judged = foot.technique(id) == null ? foot.support(id) : foot.technique(id);
+    return judged != null && judged.reasons().stream().anyMatch(one -> one.heldBack() != null);
   }
 
   static Fault fault(Exercise one, String path, String found, String allowed) {

@@ -7,6 +7,7 @@ import hornbook.study.critique.Critic;
 import hornbook.study.critique.FootKey;
 import hornbook.study.critique.Point;
 import hornbook.study.exercise.AskedFields;
+import hornbook.study.exercise.DaysUntilVisit;
 import hornbook.study.exercise.Exercise;
 import hornbook.study.exercise.FootAnswer;
 import hornbook.study.exercise.LearnerAnswer;
@@ -21,6 +22,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * A case worked through: first the learner looks at what there is, then answers foot by foot, with
@@ -32,6 +34,7 @@ public final class Lesson {
   private final Exercise exercise;
   private final CaseKey key;
   private final Looking looking;
+  private final List<String> rules;
   private final List<Step> steps = new ArrayList<>();
   private final Map<FootKey, Map<Step.Kind, List<String>>> answers = new HashMap<>();
   private final Map<Integer, Integer> hints = new HashMap<>();
@@ -41,6 +44,7 @@ public final class Lesson {
     this.exercise = exercise;
     this.key = key;
     this.looking = new Looking(exercise.assessment());
+    this.rules = known.rules();
     steps.add(new Step(Step.Kind.LOOK, null, List.of()));
     for (FootKey foot : key.feet().values()) {
       for (Step.Kind kind : Step.Kind.values()) {
@@ -58,10 +62,11 @@ public final class Lesson {
       case FINDINGS -> known.findings();
       case TECHNIQUE -> known.techniquesOrNone();
       case BECAUSE -> known.rules();
-      case RULED_OUT -> known.techniques();
+      case RULED_OUT ->
+          Stream.concat(known.techniques().stream(), known.supports().stream()).toList();
       case SUPPORTS -> known.supports();
       case CAUTIONS -> known.cautions();
-      case ASK, LOOK -> List.of();
+      case ASK, LOOK, NEXT_VISIT, DEPARTS -> List.of();
     };
   }
 
@@ -106,7 +111,14 @@ public final class Lesson {
 
   private LessonReply answer(Step step, String line) {
     if (!line.isEmpty()) {
-      Typing.Words words = step.kind() == Step.Kind.ASK ? asked(step, line) : Typing.of(line, step);
+      Typing.Words words =
+          switch (step.kind()) {
+            case ASK -> asked(step, line);
+            case RULED_OUT -> Typing.ruledOut(line, step, rules);
+            case NEXT_VISIT -> Typing.days(line);
+            case DEPARTS -> new Typing.Words(List.of(line), null);
+            default -> Typing.of(line, step);
+          };
       if (words.refused() != null) {
         return words.refused();
       }
@@ -139,6 +151,9 @@ public final class Lesson {
   private LessonReply hint(Step step) {
     if (step.kind() == Step.Kind.LOOK) {
       return new LessonReply.Hint(1, step, weighty());
+    }
+    if (step.kind() == Step.Kind.DEPARTS) {
+      return new LessonReply.Help(step);
     }
     int level = Math.min(HINTS, hints.merge(at, 1, Integer::sum));
     return new LessonReply.Hint(level, step, evidence(step.foot(), step));
@@ -187,8 +202,8 @@ public final class Lesson {
               given.get(Step.Kind.SUPPORTS),
               given.get(Step.Kind.CAUTIONS),
               given.get(Step.Kind.ASK),
-              null,
-              null));
+              days(given.get(Step.Kind.NEXT_VISIT)),
+              one(given.get(Step.Kind.DEPARTS))));
     }
     return new LearnerAnswer(null, exercise.name(), List.copyOf(feet));
   }
@@ -202,8 +217,15 @@ public final class Lesson {
       return null;
     }
     Map<String, List<String>> ruledOut = new LinkedHashMap<>();
-    words.forEach(word -> ruledOut.put(word, List.of()));
+    for (String word : words) {
+      List<String> parts = List.of(word.split(" "));
+      ruledOut.put(parts.get(0), parts.subList(1, parts.size()));
+    }
     return ruledOut;
+  }
+
+  private static Double days(List<String> words) {
+    return words == null ? null : DaysUntilVisit.of(words.get(0));
   }
 
   /** What the answer rests on and the learner never asked to see, by path. */

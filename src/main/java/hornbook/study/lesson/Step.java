@@ -22,7 +22,9 @@ public record Step(Kind kind, FootKey foot, List<String> words) {
     RULED_OUT(About.RULED_OUT, true),
     SUPPORTS(About.SUPPORT, true),
     CAUTIONS(About.CAUTION, true),
-    ASK(About.QUESTION, true);
+    ASK(About.QUESTION, true),
+    NEXT_VISIT(About.NEXT_VISIT, false),
+    DEPARTS(null, false);
 
     private final About about;
     private final boolean list;
@@ -32,7 +34,7 @@ public record Step(Kind kind, FootKey foot, List<String> words) {
       this.list = list;
     }
 
-    /** What it is about in a critique; null for looking. */
+    /** What it is about in a critique; null for looking, and for another way than the advice. */
     public About about() {
       return about;
     }

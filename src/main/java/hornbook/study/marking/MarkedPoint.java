@@ -25,6 +25,10 @@ public enum MarkedPoint {
     this.about = about;
   }
 
+  About about() {
+    return about;
+  }
+
   public String word() {
     return Word.kebab(name());
   }

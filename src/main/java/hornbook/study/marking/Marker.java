@@ -5,7 +5,6 @@ import hornbook.study.critique.Critic;
 import hornbook.study.critique.Critique;
 import hornbook.study.critique.FootCritique;
 import hornbook.study.critique.Point;
-import hornbook.study.critique.PointVerdict;
 import hornbook.study.exercise.LearnerAnswer;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,16 +65,17 @@ public final class Marker {
     for (Point point : said) {
       wanted += point.key() ? 1 : 0;
       wrong += point.verdict().wrong() ? 1 : 0;
-      right += point.key() ? share(point.verdict()) : 0;
+      right += point.key() ? share(point) : 0;
     }
     int needed = enough == 0 ? wanted : Math.min(enough, wanted);
     double won = needed == 0 ? 1 : Math.min(1, right / needed);
     return Math.max(0, won - wrong * scheme.wrong());
   }
 
-  private double share(PointVerdict verdict) {
-    return switch (verdict) {
+  private double share(Point point) {
+    return switch (point.verdict()) {
       case AGREED -> 1;
+      case DEFENSIBLE -> point.view() == null ? 0 : 1;
       case RIGHT_FOR_ANOTHER_REASON -> scheme.anotherReason();
       default -> 0;
     };

@@ -4,7 +4,8 @@
  * <p>The numbers stand in {@code cases/marking.yaml}, none here. No point's marks rise by leaving
  * out what is right or adding what is wrong. What cannot be computed of a class is null.
  *
- * <p>May use: {@code assessment}, {@code study.critique}, {@code study.exercise}.
+ * <p>May use: {@code advice}, {@code assessment}, {@code rulebook}, {@code study.critique}, {@code
+ * study.exercise}.
  *
  * <p>Begin with {@link hornbook.study.marking.Marker}.
  */

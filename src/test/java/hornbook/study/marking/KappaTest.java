@@ -36,6 +36,20 @@ class KappaTest {
     assertThat(kappa.error() * kappa.error()).isCloseTo(.002885, within(5e-7));
   }
 
+  /** {@code cohens_kappa} of statsmodels 0.15.0 on the same two tables. */
+  @Test
+  void it_is_that_of_another_library_to_the_last_digits() {
+    Kappa skin = Kappa.of(SKIN);
+    assertThat(skin.kappa()).isCloseTo(0.3448753462603878, within(1e-12));
+    assertThat(skin.error()).isCloseTo(0.07239668737198354, within(1e-12));
+    assertThat(skin.low()).isCloseTo(0.20298044641129429, within(1e-12));
+    assertThat(skin.high()).isCloseTo(0.4867702461094813, within(1e-12));
+    Kappa paper = Kappa.of(new double[][] {{106, 10, 4}, {22, 28, 10}, {2, 12, 6}});
+    assertThat(paper.kappa()).isCloseTo(0.4285714285714285, within(1e-12));
+    assertThat(paper.low()).isCloseTo(0.32329979345440496, within(1e-12));
+    assertThat(paper.high()).isCloseTo(0.533843063688452, within(1e-12));
+  }
+
   @Test
   void lists_of_decisions_give_the_same_as_their_table() {
     List<String> one = new ArrayList<>();

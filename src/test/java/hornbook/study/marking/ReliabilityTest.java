@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.Random;
+import org.apache.commons.statistics.descriptive.Mean;
 import org.apache.commons.statistics.descriptive.Median;
 import org.apache.commons.statistics.descriptive.Variance;
 import org.junit.jupiter.api.Test;
@@ -57,6 +58,35 @@ class ReliabilityTest {
   void alpha_is_kr20_where_points_are_right_or_wrong() {
     assertThat(Reliability.alpha(WUENSCH)).isCloseTo(Reliability.kr20(WUENSCH), within(1e-12));
     assertThat(Reliability.alpha(HANDOUT)).isCloseTo(Reliability.kr20(HANDOUT), within(1e-12));
+  }
+
+  /**
+   * Ten guests and three questions: Bobbitt, "How to Calculate Cronbach's Alpha in Python", 2021,
+   * where another library gives 0.7734375.
+   */
+  @Test
+  void alpha_is_that_of_a_worked_example_with_marks_between() {
+    double[][] guests = {
+      {1, 1, 1}, {2, 1, 1}, {2, 1, 2}, {3, 2, 1}, {2, 3, 2},
+      {2, 3, 3}, {3, 2, 3}, {3, 3, 3}, {2, 3, 2}, {3, 3, 3}
+    };
+    assertThat(Reliability.alpha(guests)).isCloseTo(0.7734375, within(1e-12));
+  }
+
+  /** KR-20 by the variance of Apache Commons Statistics, put into its formula by hand. */
+  @Test
+  void kr20_is_that_of_another_librarys_variance() {
+    for (double[][] scores : new double[][][] {WUENSCH, HANDOUT}) {
+      double[] totals =
+          Arrays.stream(scores).mapToDouble(row -> Arrays.stream(row).sum()).toArray();
+      double pq = 0;
+      for (int point = 0; point < 10; point++) {
+        double p = Mean.of(Reliability.column(scores, point)).getAsDouble();
+        pq += p * (1 - p);
+      }
+      double variance = Variance.of(totals).setBiased(true).getAsDouble();
+      assertThat(Reliability.kr20(scores)).isCloseTo(10 / 9.0 * (1 - pq / variance), within(1e-12));
+    }
   }
 
   /** The variances of Apache Commons Statistics, put into the formula by hand. */
