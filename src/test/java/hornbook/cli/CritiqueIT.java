@@ -119,7 +119,7 @@ class CritiqueIT {
         Files.readString(Program.EXERCISES.resolve(JUMPER + ".yaml"))
             .replace(
                 "teaching:\n",
-                "differs:\n  - {foot: left-fore, technique: nail-on, source: hunting-1895, says:"
+                "  - {foot: left-fore, technique: nail-on, source: hunting-1895, says:"
                     + " \"Two nails on one side have held.\"}\nteaching:\n");
     String own = Written.file(folder, "own.yaml", text);
     String nailed = ANSWER.replace("leave-unshod", "nail-on");
