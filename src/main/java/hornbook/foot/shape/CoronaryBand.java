@@ -25,15 +25,24 @@ public record CoronaryBand(double toe, double heel, GroundOutline outline) {
   }
 
   /**
+   * How much of the bearing length lies ahead of a place on the edge, in parts of one.
+   *
+   * @param along the edge from the middle of the toe, mm; beyond the outlined heel it is the heel's
+   */
+  public double ahead(double along) {
+    if (outline == null) {
+      return Unknown.NUMBER;
+    }
+    double at = Math.min(along, outline.edgeLength());
+    return outline.at(at).back() / outline.bearingLength();
+  }
+
+  /**
    * Height of the wall, mm.
    *
    * @param along the edge from the middle of the toe, mm; beyond the outlined heel it is the heel's
    */
   public double above(double along) {
-    if (!known()) {
-      return Unknown.NUMBER;
-    }
-    double at = Math.min(along, outline.edgeLength());
-    return toe + (heel - toe) * outline.at(at).back() / outline.bearingLength();
+    return toe + (heel - toe) * ahead(along);
   }
 }

@@ -1,6 +1,7 @@
 package hornbook.plan.effect;
 
 import hornbook.foot.number.Unknown;
+import hornbook.foot.shape.CoronaryBand;
 import hornbook.foot.shape.GroundOutline;
 import hornbook.plan.figure.Figure;
 import hornbook.plan.figure.FormulaParts;
@@ -18,6 +19,7 @@ public final class WallHeight {
    */
   public static Figure at(SheetDraft draft, double along) {
     GroundOutline outline = draft.readings().outline();
+    CoronaryBand band = CoronaryBand.of(draft.readings().measures(), outline);
     boolean there = outline != null && along <= outline.edgeLength();
     MeasuredFigures given = draft.given();
     Figure toe = given.toeLength();
@@ -25,7 +27,7 @@ public final class WallHeight {
     Figure share =
         Figure.reckoned(
             "share of the bearing length ahead of the place",
-            there ? 100 * outline.at(along).back() / outline.bearingLength() : Unknown.NUMBER,
+            there ? 100 * band.ahead(along) : Unknown.NUMBER,
             "%",
             "outline of a foot {width} wide on a bearing length of {bearing}, {along} from mid-toe",
             FormulaParts.of("width", given.width())
@@ -33,7 +35,7 @@ public final class WallHeight {
                 .and("along", Figure.measured("place", along, "mm", null)));
     return Figure.reckoned(
         "height of the wall at the place",
-        toe.value() + (heel.value() - toe.value()) * share.value() / 100,
+        band.above(along),
         "mm",
         "toe {toe} falling evenly to heel {heel}, {share} of the way",
         FormulaParts.of("toe", toe).and("heel", heel).and("share", share));

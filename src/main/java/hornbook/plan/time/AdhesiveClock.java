@@ -68,27 +68,14 @@ final class AdhesiveClock {
           Placeholders.of("set", set).and("kept", kept));
     }
     clock.step(
-        "step.weight", scaled("acrylic.first", set, "time until weight may come on"), FROM_MIXING);
+        "step.weight", longer("acrylic.first", set, "time until weight may come on"), FROM_MIXING);
     clock.step(
-        "step.full", scaled("acrylic.full", set, "time until it is fully hard"), FROM_MIXING);
+        "step.full", longer("acrylic.full", set, "time until it is fully hard"), FROM_MIXING);
   }
 
   private SettingTable.Row row(String name) {
     return new SettingTable.Row(
         draft.limit("acrylic." + name + ".kept"), draft.limit("acrylic." + name + ".set"));
-  }
-
-  /** A time kept for the coolest of the table, longer where it is colder, never shorter. */
-  private Figure scaled(String limit, Figure set, String label) {
-    Figure usual = draft.limit(limit);
-    Figure cool = draft.limit("acrylic.cool.set");
-    return Figure.between(
-        label,
-        usual.value() * Math.max(1, set.low() / cool.value()),
-        usual.value() * Math.max(1, set.high() / cool.value()),
-        "minutes",
-        "{usual}, and longer as the setting time {set} is longer than {cool}",
-        FormulaParts.of("usual", usual).and("set", set).and("cool", cool));
   }
 
   private void urethane(Runnable finishing) {
@@ -127,5 +114,9 @@ final class AdhesiveClock {
     Figure full = draft.limit("urethane.full");
     clock.step("step.full", full, FROM_MIXING);
     draft.say(CLOCK, "clock.urethane");
+  }
+
+  private Figure longer(String kept, Figure set, String label) {
+    return SettingTable.scaled(draft, kept, "acrylic.cool.set", set, label);
   }
 }

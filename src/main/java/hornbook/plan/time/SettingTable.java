@@ -105,6 +105,22 @@ final class SettingTable {
     return rows.get(rows.size() - 1);
   }
 
+  /**
+   * A time kept where setting takes so long as the base says; longer where it takes longer, never
+   * shorter.
+   */
+  static Figure scaled(SheetDraft draft, String kept, String base, Figure set, String label) {
+    Figure usual = draft.limit(kept);
+    Figure at = draft.limit(base);
+    return Figure.between(
+        label,
+        usual.value() * Math.max(1, set.low() / at.value()),
+        usual.value() * Math.max(1, set.high() / at.value()),
+        "minutes",
+        "{usual}, and longer as the setting time {set} is longer than {at}",
+        FormulaParts.of("usual", usual).and("set", set).and("at", at));
+  }
+
   /** A time give or take the spread of makes and yards. */
   static Figure spread(SheetDraft draft, Figure time, String label) {
     Figure spread = draft.limit("set.spread");

@@ -42,8 +42,8 @@ final class TapeClock {
       clock.hand("nail");
     }
     clock.step(
-        "step.weight", scaled("tape.weight", set, "time until weight may come on"), FROM_WETTING);
-    clock.step("step.full", scaled("tape.full", set, "time until it is fully hard"), FROM_WETTING);
+        "step.weight", longer("tape.weight", set, "time until weight may come on"), FROM_WETTING);
+    clock.step("step.full", longer("tape.full", set, "time until it is fully hard"), FROM_WETTING);
     draft.say(
         CLOCK,
         table.covers(dip) ? "clock.tape" : "clock.tape-beyond",
@@ -96,19 +96,6 @@ final class TapeClock {
         FormulaParts.of("least", least).and("most", most).and("set", set).and("middle", middle));
   }
 
-  /** A time kept for the middle dip, longer where the water makes setting longer, never shorter. */
-  private Figure scaled(String limit, Figure set, String label) {
-    Figure usual = draft.limit(limit);
-    Figure middle = draft.limit("tape.middle.set");
-    return Figure.between(
-        label,
-        usual.value() * Math.max(1, set.low() / middle.value()),
-        usual.value() * Math.max(1, set.high() / middle.value()),
-        "minutes",
-        "{usual}, and longer as the setting time {set} is longer than {middle}",
-        FormulaParts.of("usual", usual).and("set", set).and("middle", middle));
-  }
-
   private void heat(Figure dip, Figure thickness) {
     SettingTable table = table("peak heat in the tape", "peak");
     Figure tested = draft.limit("tape.layers");
@@ -142,5 +129,9 @@ final class TapeClock {
     if (draft.known(air) && air.value() < room.value()) {
       draft.say(CLOCK, "clock.tape-air", Placeholders.of("air", air).and("room", room));
     }
+  }
+
+  private Figure longer(String kept, Figure set, String label) {
+    return SettingTable.scaled(draft, kept, "tape.middle.set", set, label);
   }
 }

@@ -17,6 +17,7 @@ import hornbook.advice.fact.Held;
 import hornbook.advice.outcome.NearEqual;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.quantity.Units;
+import hornbook.report.page.JsonText;
 import hornbook.report.words.FactWriter;
 import hornbook.report.words.FieldNames;
 import hornbook.report.words.Phrases;
@@ -170,7 +171,7 @@ final class AdviceWriter {
     facts.amount(measure.reading(), measure.unit());
     json.writeStringField("reading", measure.finding());
     says("says", measure.says());
-    texts("sources", measure.sources());
+    JsonText.texts(json, "sources", measure.sources());
     json.writeEndObject();
   }
 
@@ -181,7 +182,7 @@ final class AdviceWriter {
     json.writeBooleanField("defect", finding.defect());
     says("says", finding.says());
     json.writeStringField("rule", finding.rule());
-    texts("sources", finding.sources());
+    JsonText.texts(json, "sources", finding.sources());
     json.writeEndObject();
   }
 
@@ -193,7 +194,7 @@ final class AdviceWriter {
     says("meanwhile", referral.meanwhile());
     reserves(referral.reserves());
     json.writeStringField("rule", referral.rule());
-    texts("sources", referral.sources());
+    JsonText.texts(json, "sources", referral.sources());
     json.writeStringField("basis", referral.basis().word());
     json.writeEndObject();
   }
@@ -212,10 +213,10 @@ final class AdviceWriter {
       return;
     }
     json.writeObjectFieldStart("reserves");
-    texts("techniques", reserves.techniques());
-    texts("supports", reserves.supports());
-    texts("cuts", reserves.cuts().stream().map(Cut::word).toList());
-    texts("moves", reserves.moves().stream().map(Move::word).toList());
+    JsonText.texts(json, "techniques", reserves.techniques());
+    JsonText.texts(json, "supports", reserves.supports());
+    JsonText.texts(json, "cuts", reserves.cuts().stream().map(Cut::word).toList());
+    JsonText.texts(json, "moves", reserves.moves().stream().map(Move::word).toList());
     json.writeStringField("for", reserves.extent().word());
     json.writeStringField("until", reserves.until().word());
     if (reserves.days() != null) {
@@ -249,7 +250,7 @@ final class AdviceWriter {
     says("says", reason.says());
     facts.observed(reason);
     json.writeBooleanField("close", reason.close());
-    texts("sources", reason.sources());
+    JsonText.texts(json, "sources", reason.sources());
     json.writeStringField("basis", reason.basis().word());
     json.writeEndObject();
   }
@@ -259,8 +260,8 @@ final class AdviceWriter {
     json.writeStringField("id", caution.id());
     says("says", caution.says());
     json.writeStringField("rule", caution.rule());
-    texts("techniques", caution.techniques());
-    texts("sources", caution.sources());
+    JsonText.texts(json, "techniques", caution.techniques());
+    JsonText.texts(json, "sources", caution.sources());
     json.writeStringField("basis", caution.basis().word());
     json.writeEndObject();
   }
@@ -270,7 +271,7 @@ final class AdviceWriter {
     json.writeStringField("field", question.field());
     json.writeStringField("label", FieldNames.of(question.field()));
     json.writeStringField("why", question.why());
-    texts("couldChange", question.couldChange());
+    JsonText.texts(json, "couldChange", question.couldChange());
     urgency(question.urgency());
     json.writeStringField("worth", question.worth().word());
     json.writeBooleanField("provisional", question.provisional());
@@ -279,13 +280,5 @@ final class AdviceWriter {
 
   private void says(String key, Statement says) throws IOException {
     json.writeStringField(key, says == null ? null : phrases.says(says));
-  }
-
-  private void texts(String key, List<String> texts) throws IOException {
-    json.writeArrayFieldStart(key);
-    for (String text : texts) {
-      json.writeString(text);
-    }
-    json.writeEndArray();
   }
 }

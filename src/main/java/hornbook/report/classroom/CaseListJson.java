@@ -20,11 +20,7 @@ public final class CaseListJson {
             json.writeStringField("name", one.name());
             json.writeStringField("title", one.title());
             json.writeNumberField("level", one.level());
-            json.writeArrayFieldStart("topics");
-            for (String topic : one.topics()) {
-              json.writeString(topic);
-            }
-            json.writeEndArray();
+            JsonText.texts(json, "topics", one.topics());
             json.writeStringField("pair", one.pair());
             json.writeObjectFieldStart("feet");
             for (var foot : one.expected().entrySet()) {

@@ -7,7 +7,6 @@ import hornbook.study.critique.Critique;
 import hornbook.study.critique.FootCritique;
 import hornbook.study.critique.Point;
 import java.io.IOException;
-import java.util.List;
 
 /** A critique for programs: {@code hornbook-critique/1}. */
 public final class CritiqueJson {
@@ -56,17 +55,9 @@ public final class CritiqueJson {
     json.writeStringField("asks", item.asks());
     String rules = String.join(" ", item.rules());
     json.writeStringField("says", rules.isEmpty() ? item.says() : item.says() + " " + rules);
-    list("rules", point.rules());
-    list("sources", point.sources());
+    JsonText.texts(json, "rules", point.rules());
+    JsonText.texts(json, "sources", point.sources());
     json.writeStringField("basis", point.basis() == null ? null : point.basis().word());
     json.writeEndObject();
-  }
-
-  private void list(String key, List<String> words) throws IOException {
-    json.writeArrayFieldStart(key);
-    for (String word : words) {
-      json.writeString(word);
-    }
-    json.writeEndArray();
   }
 }

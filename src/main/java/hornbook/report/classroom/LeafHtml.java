@@ -2,10 +2,6 @@ package hornbook.report.classroom;
 
 import hornbook.report.page.Markup;
 import hornbook.report.page.PageFrame;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** Writes pages of the classroom for the browser and the printer; they need nothing beside them. */
@@ -48,7 +44,7 @@ final class LeafHtml {
   }
 
   private void begin(String title) {
-    String screen = PageFrame.style("page.css") + style();
+    String screen = PageFrame.style("page.css") + PageFrame.style(STYLE);
     PageFrame.begin(page, title, List.of(screen, PageFrame.printed(title)));
   }
 
@@ -132,13 +128,5 @@ final class LeafHtml {
       page.close("tr").line();
     }
     page.close("tbody").close("table").line();
-  }
-
-  private static String style() {
-    try (InputStream css = LeafHtml.class.getResourceAsStream(STYLE)) {
-      return new String(css.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
-    }
   }
 }

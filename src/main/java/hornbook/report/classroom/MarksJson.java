@@ -87,7 +87,7 @@ public final class MarksJson {
       json.writeStringField("says", item.says());
       computed("difficulty", item.difficulty());
       computed("discrimination", item.discrimination());
-      words("rules", item.rules());
+      JsonText.texts(json, "rules", item.rules());
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -98,7 +98,7 @@ public final class MarksJson {
       json.writeStringField("subject", one.subject());
       json.writeStringField("verdict", one.verdict().word());
       json.writeNumberField("learners", one.learners());
-      words("rules", one.rules());
+      JsonText.texts(json, "rules", one.rules());
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -107,7 +107,7 @@ public final class MarksJson {
       json.writeStartObject();
       json.writeStringField("case", one.exercise().name());
       json.writeNumberField("level", one.exercise().level());
-      words("rules", one.rules().keySet());
+      JsonText.texts(json, "rules", one.rules().keySet());
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -126,14 +126,6 @@ public final class MarksJson {
     computed("low", kappa.low());
     computed("high", kappa.high());
     json.writeEndObject();
-  }
-
-  private void words(String key, Iterable<String> words) throws IOException {
-    json.writeArrayFieldStart(key);
-    for (String word : words) {
-      json.writeString(word);
-    }
-    json.writeEndArray();
   }
 
   private void number(String key, double value) throws IOException {

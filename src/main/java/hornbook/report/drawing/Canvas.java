@@ -61,33 +61,14 @@ final class Canvas {
       places.append(number(point.x())).append(',').append(number(-point.y()));
     }
     String element = closed ? "polygon" : "polyline";
-    if (pen.dashes().isEmpty()) {
-      drawn.empty(
-          element,
-          "points",
-          places,
-          "fill",
-          fill,
-          "stroke",
-          "currentColor",
-          "stroke-width",
-          pen.width());
-    } else {
-      drawn.empty(
-          element,
-          "points",
-          places,
-          "fill",
-          fill,
-          "stroke",
-          "currentColor",
-          "stroke-width",
-          pen.width(),
-          "stroke-dasharray",
-          pen.dashes(),
-          "stroke-linecap",
-          pen.round() ? "round" : "butt");
+    List<Object> attributes = new ArrayList<>();
+    attributes.addAll(List.of("points", places, "fill", fill, "stroke", "currentColor"));
+    attributes.addAll(List.of("stroke-width", pen.width()));
+    if (!pen.dashes().isEmpty()) {
+      attributes.addAll(List.of("stroke-dasharray", pen.dashes()));
+      attributes.addAll(List.of("stroke-linecap", pen.round() ? "round" : "butt"));
     }
+    drawn.empty(element, attributes.toArray());
     drawn.line();
     return true;
   }

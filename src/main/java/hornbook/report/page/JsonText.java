@@ -33,6 +33,16 @@ public final class JsonText {
     return text.append('\n').toString();
   }
 
+  /** A field that holds a list of texts. */
+  public static void texts(JsonGenerator json, String name, Iterable<String> texts)
+      throws IOException {
+    json.writeArrayFieldStart(name);
+    for (String text : texts) {
+      json.writeString(text);
+    }
+    json.writeEndArray();
+  }
+
   /** Where an object may be written on many lines; closing it leaves the writer open. */
   public static JsonGenerator pretty(Writer to) throws IOException {
     return pretty(JSON.createGenerator(to));

@@ -42,7 +42,7 @@ public final class PageFrame {
     page.close("body").line().close("html").line();
   }
 
-  /** The text of a style sheet that lies beside this class. */
+  /** The text of a style sheet that lies beside this class, or has a path from the root. */
   public static String style(String name) {
     try (InputStream css = PageFrame.class.getResourceAsStream(name)) {
       return new String(css.readAllBytes(), StandardCharsets.UTF_8);

@@ -3,6 +3,7 @@ package hornbook.report.rules;
 import com.fasterxml.jackson.core.JsonGenerator;
 import hornbook.assessment.quantity.Units;
 import hornbook.assessment.word.Word;
+import hornbook.report.page.JsonText;
 import hornbook.report.words.CrossReferences;
 import hornbook.report.words.Phrases;
 import hornbook.report.words.RuleWords;
@@ -36,14 +37,14 @@ final class RuleJson {
     if (rule.text().meanwhile() != null) {
       json.writeStringField("meanwhile", rule.text().meanwhile());
     }
-    strings("conditions", words.conditions(rule));
+    JsonText.texts(json, "conditions", words.conditions(rule));
     json.writeStringField("then", words.outcome(rule));
     outcome(rule.outcome());
-    strings("techniques", rule.text().techniques());
+    JsonText.texts(json, "techniques", rule.text().techniques());
     json.writeStringField("why", rule.why());
     json.writeStringField("silent", rule.silent());
     limits("limits", rule.limits().flatMap(id -> uses.limits(id).stream()).toList());
-    strings("sources", rule.text().sources());
+    JsonText.texts(json, "sources", rule.text().sources());
     json.writeStringField("file", rule.file());
     json.writeNumberField("line", rule.line());
     json.writeEndObject();
@@ -57,7 +58,7 @@ final class RuleJson {
       json.writeStringField("urgency", refers.urgency().word());
     } else if (outcome instanceof RuleConclusion.Reasons reasons) {
       json.writeStringField("bearing", reasons.bearing().word());
-      strings("subjects", reasons.subjects());
+      JsonText.texts(json, "subjects", reasons.subjects());
     } else {
       json.writeStringField("warns", ((RuleConclusion.Cautions) outcome).id());
     }
@@ -111,14 +112,6 @@ final class RuleJson {
     json.writeStringField("source", dispute.source());
     json.writeStringField("says", dispute.says());
     json.writeEndObject();
-  }
-
-  private void strings(String name, List<String> values) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (String value : values) {
-      json.writeString(value);
-    }
-    json.writeEndArray();
   }
 
   private static String word(Enum<?> constant) {

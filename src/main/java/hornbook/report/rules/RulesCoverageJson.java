@@ -77,11 +77,7 @@ public final class RulesCoverageJson {
     json.writeNumberField("under", cover.under());
     json.writeNumberField("at", cover.at());
     json.writeNumberField("over", cover.over());
-    json.writeArrayFieldStart("holes");
-    for (String hole : cover.holes()) {
-      json.writeString(hole);
-    }
-    json.writeEndArray();
+    JsonText.texts(json, "holes", cover.holes());
     json.writeEndObject();
   }
 }

@@ -2,6 +2,7 @@ package hornbook.report.rules;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import hornbook.report.page.JsonText;
 import hornbook.rulebook.Rulebook;
 import hornbook.study.compare.RulesDiff;
 import java.io.IOException;
@@ -69,11 +70,7 @@ public final class RulesDiffJson {
         json.writeStringField("id", part.id());
         json.writeStringField("label", part.label());
         json.writeStringField("fate", part.fate().name().toLowerCase(Locale.ROOT));
-        json.writeArrayFieldStart("how");
-        for (String how : part.how()) {
-          json.writeString(how);
-        }
-        json.writeEndArray();
+        JsonText.texts(json, "how", part.how());
         json.writeEndObject();
       }
     }

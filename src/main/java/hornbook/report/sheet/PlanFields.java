@@ -3,6 +3,7 @@ package hornbook.report.sheet;
 import com.fasterxml.jackson.core.JsonGenerator;
 import hornbook.foot.number.Unknown;
 import hornbook.plan.figure.Figure;
+import hornbook.report.page.JsonText;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.Collection;
@@ -18,11 +19,7 @@ final class PlanFields {
   }
 
   void texts(String key, Collection<String> texts) throws IOException {
-    json.writeArrayFieldStart(key);
-    for (String text : texts) {
-      json.writeString(text);
-    }
-    json.writeEndArray();
+    JsonText.texts(json, key, texts);
   }
 
   void date(String key, LocalDate date) throws IOException {

@@ -111,7 +111,7 @@ public final class ConfidenceJson {
     Measurement measurement = again.measurement();
     json.writeStartObject();
     json.writeStringField("field", measurement.path());
-    texts("fields", measurement.paths());
+    JsonText.texts(json, "fields", measurement.paths());
     json.writeStringField("label", FieldNames.of(measurement.path()));
     String kept = measurement.kind().dimension().kept().symbol();
     Amounts.Amount value = amounts.amount(measurement.value(), kept);
@@ -121,7 +121,7 @@ public final class ConfidenceJson {
     facts.number(amounts.gapAmount(measurement.plusMinus(), kept));
     json.writeStringField("unit", value.unit());
     json.writeNumberField("explains", again.explains());
-    texts("decides", again.decides());
+    JsonText.texts(json, "decides", again.decides());
     json.writeEndObject();
   }
 
@@ -132,14 +132,6 @@ public final class ConfidenceJson {
     json.writeArrayFieldStart("errors");
     for (Limit limit : limits) {
       facts.fact(limit);
-    }
-    json.writeEndArray();
-  }
-
-  private void texts(String name, List<String> texts) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (String text : texts) {
-      json.writeString(text);
     }
     json.writeEndArray();
   }

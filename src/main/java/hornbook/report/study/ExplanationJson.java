@@ -89,7 +89,7 @@ public final class ExplanationJson {
     if (answer instanceof Answer.Judgement judgement) {
       json.writeStringField("verdict", judgement.judged().verdict().word());
       json.writeStringField("settledBy", kebab(judgement.settled().by()));
-      texts("about", judgement.settled().about());
+      JsonText.texts(json, "about", judgement.settled().about());
     } else if (answer instanceof Answer.Known known) {
       json.writeBooleanField("known", known.known());
       json.writeFieldName("reading");
@@ -103,7 +103,7 @@ public final class ExplanationJson {
     } else {
       Answer.Given given = (Answer.Given) answer;
       json.writeBooleanField("given", given.given());
-      texts("closedFor", given.closedFor());
+      JsonText.texts(json, "closedFor", given.closedFor());
     }
   }
 
@@ -122,7 +122,7 @@ public final class ExplanationJson {
     holds(chain.truth());
     json.writeStringField("then", words.outcome(chain.rule()));
     json.writeStringField("basis", chain.basis().word());
-    texts("sources", chain.rule().text().sources());
+    JsonText.texts(json, "sources", chain.rule().text().sources());
     int obstacle = chain.obstacle().map(chain.links()::indexOf).orElse(-1);
     json.writeFieldName("obstacle");
     if (obstacle < 0) {
@@ -192,14 +192,6 @@ public final class ExplanationJson {
     } else {
       json.writeBoolean(truth == Truth.TRUE);
     }
-  }
-
-  private void texts(String name, List<String> texts) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (String text : texts) {
-      json.writeString(text);
-    }
-    json.writeEndArray();
   }
 
   private static String kebab(Enum<?> constant) {

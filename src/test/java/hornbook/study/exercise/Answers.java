@@ -1,5 +1,6 @@
 package hornbook.study.exercise;
 
+import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,131 +11,49 @@ public final class Answers {
   private Answers() {}
 
   public static FootAnswer vet(FootAnswer of, String vet, List<String> vetFor) {
-    return new FootAnswer(
-        of.limb(),
-        of.findings(),
-        vet,
-        vetFor,
-        of.technique(),
-        of.because(),
-        of.ruledOut(),
-        of.supports(),
-        of.cautions(),
-        of.ask(),
-        of.nextVisit(),
-        of.departs());
+    return with(with(of, "vet", vet), "vetFor", vetFor);
   }
 
   public static FootAnswer technique(FootAnswer of, String technique, String departs) {
-    return new FootAnswer(
-        of.limb(),
-        of.findings(),
-        of.vet(),
-        of.vetFor(),
-        technique,
-        of.because(),
-        of.ruledOut(),
-        of.supports(),
-        of.cautions(),
-        of.ask(),
-        of.nextVisit(),
-        departs);
+    return with(with(of, "technique", technique), "departs", departs);
   }
 
   public static FootAnswer because(FootAnswer of, List<String> because) {
-    return new FootAnswer(
-        of.limb(),
-        of.findings(),
-        of.vet(),
-        of.vetFor(),
-        of.technique(),
-        because,
-        of.ruledOut(),
-        of.supports(),
-        of.cautions(),
-        of.ask(),
-        of.nextVisit(),
-        of.departs());
-  }
-
-  public static FootAnswer ruledOut(FootAnswer of, Map<String, List<String>> ruledOut) {
-    return new FootAnswer(
-        of.limb(),
-        of.findings(),
-        of.vet(),
-        of.vetFor(),
-        of.technique(),
-        of.because(),
-        ruledOut,
-        of.supports(),
-        of.cautions(),
-        of.ask(),
-        of.nextVisit(),
-        of.departs());
+    return with(of, "because", because);
   }
 
   public static FootAnswer supports(FootAnswer of, List<String> supports) {
-    return new FootAnswer(
-        of.limb(),
-        of.findings(),
-        of.vet(),
-        of.vetFor(),
-        of.technique(),
-        of.because(),
-        of.ruledOut(),
-        supports,
-        of.cautions(),
-        of.ask(),
-        of.nextVisit(),
-        of.departs());
+    return with(of, "supports", supports);
   }
 
   public static FootAnswer findings(FootAnswer of, List<String> findings) {
-    return new FootAnswer(
-        of.limb(),
-        findings,
-        of.vet(),
-        of.vetFor(),
-        of.technique(),
-        of.because(),
-        of.ruledOut(),
-        of.supports(),
-        of.cautions(),
-        of.ask(),
-        of.nextVisit(),
-        of.departs());
+    return with(of, "findings", findings);
   }
 
   public static FootAnswer cautions(FootAnswer of, List<String> cautions) {
-    return new FootAnswer(
-        of.limb(),
-        of.findings(),
-        of.vet(),
-        of.vetFor(),
-        of.technique(),
-        of.because(),
-        of.ruledOut(),
-        of.supports(),
-        cautions,
-        of.ask(),
-        of.nextVisit(),
-        of.departs());
+    return with(of, "cautions", cautions);
   }
 
   public static FootAnswer ask(FootAnswer of, List<String> ask) {
-    return new FootAnswer(
-        of.limb(),
-        of.findings(),
-        of.vet(),
-        of.vetFor(),
-        of.technique(),
-        of.because(),
-        of.ruledOut(),
-        of.supports(),
-        of.cautions(),
-        ask,
-        of.nextVisit(),
-        of.departs());
+    return with(of, "ask", ask);
+  }
+
+  public static FootAnswer ruledOut(FootAnswer of, Map<String, List<String>> ruledOut) {
+    return with(of, "ruledOut", ruledOut);
+  }
+
+  /** The same answer with another value of one part. */
+  private static FootAnswer with(FootAnswer of, String part, Object value) {
+    try {
+      RecordComponent[] parts = FootAnswer.class.getRecordComponents();
+      Object[] values = new Object[parts.length];
+      for (int at = 0; at < parts.length; at++) {
+        values[at] = parts[at].getName().equals(part) ? value : parts[at].getAccessor().invoke(of);
+      }
+      return (FootAnswer) FootAnswer.class.getConstructors()[0].newInstance(values);
+    } catch (ReflectiveOperationException never) {
+      throw new AssertionError(never);
+    }
   }
 
   /** A list with one word more. */
