@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hornbook.advice.FootAdvice;
+import hornbook.rulebook.Instruction;
 import hornbook.rulebook.fact.Limit;
 import java.time.LocalDate;
 import java.util.List;
@@ -27,8 +28,14 @@ public final class Ahead {
    * @param technique what was chosen
    * @param visited the day of the visit, or null
    * @param plan the job sheet as the program writes it, or null
+   * @param withoutWork what the owner is told where there is no sheet, or one without work
    */
-  public static ObjectNode of(FootAdvice foot, String technique, LocalDate visited, JsonNode plan) {
+  public static ObjectNode of(
+      FootAdvice foot,
+      String technique,
+      LocalDate visited,
+      JsonNode plan,
+      List<Instruction> withoutWork) {
     Map<String, Limit> limits = foot.sheet().limits();
     ObjectNode ahead = JsonNodeFactory.instance.objectNode();
     ObjectNode growth = ahead.putObject("growth");
@@ -49,16 +56,17 @@ public final class Ahead {
       // The owner's sheet: "See the horse trotted tomorrow".
       day(ahead, "lookAgain", 1, visited);
     }
-    if (plan != null) {
-      for (JsonNode line : plan.path("sheet").path("owner")) {
-        ahead
-            .withArray("/owner")
-            .addObject()
-            .put("id", line.path("id").asText())
-            .put("says", line.path("says").asText());
-      }
+    JsonNode owner = plan == null ? null : plan.path("sheet").path("owner");
+    if (owner != null && !owner.isEmpty()) {
+      owner.forEach(line -> owner(ahead, line.path("id").asText(), line.path("says").asText()));
+    } else {
+      withoutWork.forEach(line -> owner(ahead, line.id(), line.says()));
     }
     return ahead;
+  }
+
+  private static void owner(ObjectNode ahead, String id, String says) {
+    ahead.withArray("/owner").addObject().put("id", id).put("says", says);
   }
 
   private static void number(ObjectNode node, String key, Limit limit) {

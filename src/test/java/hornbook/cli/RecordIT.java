@@ -17,6 +17,7 @@ import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -241,11 +242,9 @@ class RecordIT {
     assertThat(record("verify").done().out()).contains("one whole chain");
   }
 
-  /**
-   * Advice by other rules than those of the program has no drawings beside it, and that is said.
-   */
+  /** The numbers are those of the visit: what today's limits add to them is said. */
   @Test
-  void an_entry_by_other_rules_is_not_drawn_and_says_so() {
+  void an_entry_by_other_rules_is_drawn_and_says_what_is_of_today() {
     String practice =
         Written.file(
             folder,
@@ -260,8 +259,30 @@ class RecordIT {
             """);
     record("add", TORN, "--chose", "glue-on", "--practice", practice).done();
     String page = record("show", "1", "--format", "html").done().out();
-    assertThat(drawings(page)).isEmpty();
-    assertThat(words(page)).contains("does not give the advice of this entry");
+    assertThat(drawings(page)).hasSize(4);
+    assertThat(words(page))
+        .contains("and the limits of The yard", "computed by the limits of today");
+  }
+
+  /** With the sheet that was kept, the foot is drawn after the job as well, as on the sheet. */
+  @Test
+  void an_entry_with_its_job_sheet_shows_the_foot_after_the_job() throws Exception {
+    Path sheet = folder.resolve("sheet.json");
+    String[] plan = {"plan", TORN, "--technique", "glue-on", "--add", "9mm", "--format"};
+    Program.run(with(plan, "json", "-o", sheet.toString())).done();
+    record("add", TORN, "--chose", "glue-on", "--plan", sheet.toString()).done();
+    String page = record("show", "1", "--format", "html").done().out();
+    String made = Program.run(with(plan, "html")).done().out();
+    assertThat(drawings(page)).hasSize(5).containsExactlyInAnyOrderElementsOf(drawings(made));
+    Files.writeString(sheet, Files.readString(sheet).replace("\"add\" : 9.0", "\"add\" : 3.0"));
+    record("add", TORN, "--chose", "glue-on", "--plan", sheet.toString()).done();
+    String other = record("show", "2", "--format", "html").done().out();
+    assertThat(drawings(other)).hasSize(4);
+    assertThat(words(other)).contains("The foot after the job is not drawn");
+  }
+
+  private static String[] with(String[] command, String... more) {
+    return Stream.of(command, more).flatMap(Stream::of).toArray(String[]::new);
   }
 
   @Test

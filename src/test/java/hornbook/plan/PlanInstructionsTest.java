@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hornbook.advice.Advice;
 import hornbook.plan.figure.Figure;
 import hornbook.plan.sheet.Technique;
+import hornbook.plan.time.OwnerWithoutWork;
 import hornbook.rulebook.fact.Limit;
 import hornbook.rules.Shipped;
 import java.io.IOException;
@@ -52,6 +53,8 @@ class PlanInstructionsTest {
   void everySentenceStandsOnSomeSheet() {
     Set<String> said = new TreeSet<>();
     SHEETS.forEach(plan -> said.addAll(Jobs.said(plan)));
+    SHEETS.forEach(
+        plan -> OwnerWithoutWork.lines(plan.advice()).forEach(line -> said.add(line.id())));
     assertThat(said).containsExactlyElementsOf(new TreeSet<>(Shipped.BOOK.instructions().keySet()));
   }
 

@@ -8,10 +8,10 @@ import hornbook.advice.FootAdvice;
 import hornbook.assessment.VetRole;
 import hornbook.assessment.quantity.Units;
 import hornbook.assessment.read.ReadResult;
-import hornbook.plan.Plan;
 import hornbook.plan.PlanMaker;
 import hornbook.plan.sheet.PlanWishes;
 import hornbook.plan.sheet.Technique;
+import hornbook.plan.time.OwnerWithoutWork;
 import hornbook.record.Ahead;
 import hornbook.record.AssessmentTree;
 import hornbook.record.Departure;
@@ -20,10 +20,7 @@ import hornbook.record.Entry;
 import hornbook.record.NewEntry;
 import hornbook.record.store.EntryJson;
 import hornbook.report.advice.AdviceJson;
-import hornbook.report.sheet.PlanJson;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
+import hornbook.rulebook.Instruction;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -103,13 +100,16 @@ public final class VisitRecord {
 
   private ObjectNode ahead(Map<String, String> chose, JsonNode kept) {
     LocalDate visited = advice.assessment().visit().date();
+    List<Instruction> withoutWork = OwnerWithoutWork.lines(advice);
     ObjectNode ahead = JsonNodeFactory.instance.objectNode();
     for (FootAdvice foot : advice.feet()) {
       String limb = foot.limb().word();
       String technique = chose.getOrDefault(limb, Departures.NOTHING);
-      boolean own = kept != null && limb.equals(kept.path("foot").asText());
-      JsonNode plan = own ? kept : sheet(foot, technique);
-      ahead.set(limb, Ahead.of(foot, technique, visited, plan));
+      boolean sheet = kept != null && limb.equals(kept.path("foot").asText());
+      JsonNode plan = sheet ? kept : sheet(foot, technique);
+      ObjectNode own = Ahead.of(foot, technique, visited, plan, withoutWork);
+      KeptSigns.keep(own, foot, advice.rulebook());
+      ahead.set(limb, own);
     }
     return ahead;
   }
@@ -121,14 +121,7 @@ public final class VisitRecord {
       return null;
     }
     PlanWishes wishes = new PlanWishes(null, null, null, null, null, List.of(), "chosen");
-    Plan plan = PlanMaker.plan(advice, foot, known, wishes);
-    StringWriter text = new StringWriter();
-    try {
-      PlanJson.write(plan, Units.MM, text);
-    } catch (IOException never) {
-      throw new UncheckedIOException(never);
-    }
-    return tree(text.toString());
+    return KeptPlan.tree(PlanMaker.plan(advice, foot, known, wishes), Units.MM);
   }
 
   private static JsonNode tree(String json) {

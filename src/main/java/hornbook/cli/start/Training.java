@@ -10,6 +10,7 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -39,8 +40,34 @@ public final class Training {
     run(surroundings, "confidence", glued, "--runs", "100");
     run(surroundings, "rules", "list");
     run(surroundings, "rules", "show", "N003");
+    daybook(surroundings, glued);
     run(surroundings, "--help");
     run(surroundings, "--version");
+  }
+
+  /** Two visits in a book of their own, which is gone afterwards. */
+  private static void daybook(Surroundings surroundings, String visit) throws IOException {
+    Path folder = Files.createTempDirectory("hornbook-training-");
+    try {
+      String book = folder.toString();
+      for (int i = 0; i < 2; i++) {
+        run(surroundings, "record", "add", visit, "--chose", "glue-on", "--book", book);
+      }
+      run(surroundings, "record", "list", "--book", book);
+      run(surroundings, "record", "show", "1", "--book", book);
+      run(surroundings, "record", "show", "1", "--format", "html", "--book", book);
+      run(surroundings, "record", "history", "--horse", "Tansy", "--book", book);
+      for (String reader : List.of("vet", "owner", "calendar")) {
+        run(surroundings, "record", "export", "1", "--for", reader, "--book", book);
+      }
+      run(surroundings, "record", "verify", "--book", book);
+    } finally {
+      try (Stream<Path> files = Files.walk(folder)) {
+        for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+          Files.delete(file);
+        }
+      }
+    }
   }
 
   private static List<Path> exercises(Path home) throws IOException {
@@ -63,7 +90,7 @@ public final class Training {
 
   private static void run(Surroundings surroundings, String... command) {
     if (Hornbook.run(surroundings, command) != 0) {
-      System.exit(1);
+      throw new IllegalStateException(String.join(" ", command));
     }
   }
 }

@@ -13,63 +13,55 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * How the top of each defect grows down to the ground: days to the right, height of its top
- * upwards. The wedge lies between fast and slow growth, the line in it is the mean.
+ * How the top of each defect, and of each crack from the coronary band, grows down to the ground:
+ * days to the right, height of its top upwards. The wedge lies between fast and slow growth, the
+ * line in it is the mean.
  */
 final class GrowthCalendar {
   private static final double WIDTH = 250;
   private static final double HEIGHT = 90;
   private static final int MOST_MONTHS = 14;
   private static final int DAYS_IN_A_WEEK = 7;
+  private static final double LABEL = 8.5;
 
   private final DrawnFoot subject;
   private final List<Regrowth> defects;
+  private final List<String> unknown;
   private final Canvas canvas;
   private final double days;
   private final double tallest;
 
-  private GrowthCalendar(DrawnFoot subject, List<Regrowth> defects) {
+  private GrowthCalendar(DrawnFoot subject, Regrowth.Found found) {
     this.subject = subject;
-    this.defects = defects;
+    this.defects =
+        found.known().stream()
+            .sorted(Comparator.comparingDouble(Regrowth::height).reversed())
+            .toList();
+    this.unknown = found.unknown();
     this.canvas = new Canvas(subject.id(Picture.GROWTH));
     this.days = defects.stream().mapToDouble(one -> one.ground().slow()).max().orElse(0);
     this.tallest = defects.stream().mapToDouble(Regrowth::height).max().orElse(0);
   }
 
+  /** None, and not a word, where there is nothing to grow out. */
   static Drawing of(DrawnFoot subject) {
-    List<Regrowth> defects =
-        Regrowth.of(subject).stream()
-            .sorted(Comparator.comparingDouble(Regrowth::height).reversed())
-            .toList();
+    Regrowth.Found found = Regrowth.of(subject);
     String title = "When it has grown out: " + subject.name();
-    if (defects.isEmpty() || defects.get(0).height() <= 0) {
-      return Drawing.none(Picture.GROWTH, title, unknown(subject));
-    }
-    return new GrowthCalendar(subject, defects).drawn(title);
-  }
-
-  /** Said only where there is something to grow out. */
-  private static List<String> unknown(DrawnFoot subject) {
-    boolean defects =
-        Regrowth.sides(subject).stream()
-            .flatMap(side -> side.pieces().stream())
-            .anyMatch(piece -> piece.group().defect());
-    return defects ? List.of("Not drawn: the height of the defect was not measured.") : List.of();
+    return found.known().isEmpty()
+        ? Drawing.none(Picture.GROWTH, title, found.unknown())
+        : new GrowthCalendar(subject, found).drawn(title);
   }
 
   private Drawing drawn(String title) {
     axes();
     defects.forEach(this::wedge);
+    labels();
     exits();
     visits();
     GrowthRates rates = subject.readings().limits().growth();
     String told =
         String.join(
-            "; ",
-            defects.stream()
-                .sorted(Comparator.comparingInt(Regrowth::number))
-                .map(one -> one.told(subject))
-                .toList());
+            "; ", Regrowth.of(subject).known().stream().map(one -> one.told(subject)).toList());
     String growth =
         "Growth a month: fast "
             + subject.mm(rates.fast())
@@ -77,8 +69,7 @@ final class GrowthCalendar {
             + subject.mm(rates.mean())
             + ", slow "
             + subject.mm(rates.slow());
-    return canvas.drawing(
-        Picture.GROWTH, title, told + ". " + growth + ".", key(growth), List.of());
+    return canvas.drawing(Picture.GROWTH, title, told + ". " + growth + ".", key(growth), unknown);
   }
 
   private DrawnPoint at(double day, double height) {
@@ -88,12 +79,21 @@ final class GrowthCalendar {
   private void wedge(Regrowth one) {
     GrowingOut out = one.ground();
     DrawnPoint top = at(0, one.height());
-    canvas.area(
-        Pen.LINE,
-        WallFills.of(one.piece().group()),
-        List.of(top, at(out.fast(), 0), at(out.slow(), 0)));
+    canvas.area(Pen.LINE, one.fill(), List.of(top, at(out.fast(), 0), at(out.slow(), 0)));
     canvas.line(Pen.THIN, top, at(out.mean(), 0));
-    canvas.words(one.number() + ": " + subject.mm(one.height()), top.moved(-3, -2), Anchor.END);
+  }
+
+  /** From the tallest down, none over another. */
+  private void labels() {
+    double lowest = Double.POSITIVE_INFINITY;
+    for (Regrowth one : defects) {
+      DrawnPoint top = at(0, one.height());
+      lowest = Math.min(top.y() - 2, lowest - LABEL);
+      canvas.words(
+          one.name() + ": " + subject.mm(one.height()),
+          new DrawnPoint(top.x() - 3, lowest),
+          Anchor.END);
+    }
   }
 
   private void axes() {
@@ -174,12 +174,22 @@ final class GrowthCalendar {
     }
   }
 
+  private String cracks() {
+    boolean any = defects.stream().anyMatch(one -> one.name().startsWith("crack"));
+    return any
+        ? " A crack from the coronary band begins at the height of the wall it is in: it has grown"
+            + " out when that wall has been renewed, if the new horn comes down whole."
+        : "";
+  }
+
   private String key(String growth) {
     String visits =
         subject.worked() ? " Short dashes: visits, if all follow at the same interval." : "";
     return "Each wedge begins at the height of the top of a defect today and ends on the ground,"
         + " the near edge at fast growth and the far edge at slow growth; the line in it is mean"
-        + " growth. Numbers as in the list of stretches. "
+        + " growth. Numbers as in the list of stretches."
+        + cracks()
+        + " "
         + growth
         + "."
         + visits;

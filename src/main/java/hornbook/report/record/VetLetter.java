@@ -10,12 +10,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * A referral letter: what was found, measured, seen and not seen, and what was done until the vet
  * comes. It names nothing that is a vet's to name.
  */
 public final class VetLetter {
+  /** Words that name what is a vet's to name, or guess at it. */
+  private static final Pattern CONCLUDES =
+      Pattern.compile(
+          "(?i)laminitis|disease|infect|abscess|fracture|founder|suspect|likely|taken? (for|it)\\b");
+
+  private static final Pattern CALLS = Pattern.compile("(Call|Have) the vet\\b");
+
   private final Entry entry;
   private final boolean recorded;
   private final AdviceTree advice;
@@ -78,7 +87,7 @@ public final class VetLetter {
         String line =
             AdviceTree.limb(foot)
                 + ": "
-                + Entry.text(referral, "says")
+                + signs(foot, referral)
                 + " ["
                 + Entry.text(referral, "rule")
                 + "]";
@@ -103,12 +112,27 @@ public final class VetLetter {
     }
   }
 
+  /** What was seen that its rule took up; an entry that does not keep it has only its words. */
+  private String signs(JsonNode foot, JsonNode concluded) {
+    JsonNode kept =
+        entry
+            .ahead(Entry.text(foot, "limb"))
+            .path("signs")
+            .path(String.valueOf(Entry.text(concluded, "rule")));
+    List<String> signs = new ArrayList<>();
+    kept.forEach(sign -> signs.add(sign.asText()));
+    return signs.isEmpty()
+        ? Entry.text(concluded, "says")
+        : Sentence.capital(String.join("; ", signs)) + ".";
+  }
+
   private void foot(JsonNode foot, AssessmentRows rows) {
     String limb = AdviceTree.limb(foot);
     List<String> findings = new ArrayList<>();
     for (JsonNode finding : AdviceTree.all(foot, "findings")) {
       if (finding.path("defect").asBoolean()) {
-        findings.add(Entry.text(finding, "says"));
+        String says = String.valueOf(Entry.text(finding, "says"));
+        findings.add(CONCLUDES.matcher(says).find() ? signs(foot, finding) : says);
       }
     }
     parts.add(RecordPart.of(limb + ": findings", findings));
@@ -158,14 +182,24 @@ public final class VetLetter {
     }
     for (JsonNode foot : advice.feet()) {
       for (JsonNode referral : AdviceTree.all(foot, "referrals")) {
-        String meanwhile = Entry.text(referral, "meanwhile");
+        String meanwhile = meanwhile(referral);
         String line = "Advised until you come: " + meanwhile;
-        if (meanwhile != null && !done.contains(line)) {
+        if (!meanwhile.isEmpty() && !done.contains(line)) {
           done.add(line);
         }
       }
     }
     parts.add(RecordPart.of("Done meanwhile", done));
+  }
+
+  /** What to do until the vet comes, without the call itself and without what it may be. */
+  private static String meanwhile(JsonNode referral) {
+    String meanwhile = Entry.text(referral, "meanwhile");
+    return meanwhile == null
+        ? ""
+        : Sentence.split(meanwhile).stream()
+            .filter(one -> !CALLS.matcher(one).lookingAt() && !CONCLUDES.matcher(one).find())
+            .collect(Collectors.joining(" "));
   }
 
   private List<String> closing() {

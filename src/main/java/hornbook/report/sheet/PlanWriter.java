@@ -8,6 +8,7 @@ import hornbook.advice.ReferralGiven;
 import hornbook.assessment.quantity.Units;
 import hornbook.plan.Plan;
 import hornbook.plan.sheet.MissingMeasure;
+import hornbook.plan.sheet.PlanWishes;
 import hornbook.plan.sheet.SheetLine;
 import hornbook.plan.sheet.SheetPart;
 import hornbook.report.advice.PageHead;
@@ -60,9 +61,30 @@ final class PlanWriter {
     json.writeStringField("technique", plan.judged().id());
     json.writeStringField("verdict", plan.judged().verdict().word());
     json.writeStringField("despite", plan.wishes().despite());
+    wishes(plan.wishes());
     json.writeBooleanField("provisional", plan.foot().provisional());
     json.writeStringField("units", units.name().toLowerCase(Locale.ROOT));
     json.writeStringField("safety", PageHead.SAFETY);
+  }
+
+  /** What was asked for beyond the technique, as it was said: mm, degrees and °C. */
+  private void wishes(PlanWishes wishes) throws IOException {
+    json.writeObjectFieldStart("wishes");
+    wish("targetRatio", wishes.targetRatio());
+    wish("targetAngle", wishes.targetAngle());
+    wish("add", wishes.add());
+    wish("dip", wishes.dip());
+    wish("wedge", wishes.wedge());
+    if (!wishes.supports().isEmpty()) {
+      fields.texts("supports", wishes.supports());
+    }
+    json.writeEndObject();
+  }
+
+  private void wish(String key, Double value) throws IOException {
+    if (value != null) {
+      json.writeNumberField(key, value);
+    }
   }
 
   private void referrals(String key, List<ReferralGiven> all, boolean stops) throws IOException {

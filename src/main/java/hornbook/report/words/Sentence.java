@@ -2,6 +2,7 @@ package hornbook.report.words;
 
 import hornbook.rulebook.fact.Basis;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** A sentence while it is put together: words from the facts are bent to fit their places. */
 public final class Sentence {
@@ -9,7 +10,14 @@ public final class Sentence {
   private static final List<String> ARTICLES = List.of("a ", "an ", "the ", "no ");
   private static final String ONLY = "only ";
 
+  private static final Pattern BETWEEN = Pattern.compile("(?<=[.!?])\\s+(?=\\p{Lu})");
+
   private final StringBuilder text = new StringBuilder();
+
+  /** The sentences of a text. */
+  public static List<String> split(String text) {
+    return List.of(BETWEEN.split(text.strip()));
+  }
 
   public void literal(String words) {
     text.append(words);

@@ -5,9 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import hornbook.advice.Advice;
 import hornbook.advice.FootAdvice;
+import hornbook.assessment.quantity.Units;
+import hornbook.foot.GrowingOut;
+import hornbook.foot.GrowthRates;
 import hornbook.plan.Plan;
 import hornbook.plan.sheet.PlannedNail;
 import hornbook.plan.sheet.Technique;
+import hornbook.report.sheet.PlanText;
+import hornbook.report.words.HorseAndDay;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -165,9 +170,50 @@ class DrawingsTest {
     assertThat(ChronoUnit.DAYS.between(visit, first)).isEqualTo((long) fast);
     String desc = new Seen(calendar.svg()).all("desc").get(0).getTextContent();
     assertThat(desc).contains("3, outer side, 25 mm high: grown out between");
-    assertThat(desc).contains(hornbook.report.words.HorseAndDay.spoken(first));
-    assertThat(desc)
-        .contains(hornbook.report.words.HorseAndDay.spoken(plan.ground().on(plan.ground().slow())));
+    assertThat(desc).contains(HorseAndDay.spoken(first));
+    assertThat(desc).contains(HorseAndDay.spoken(plan.ground().on(plan.ground().slow())));
+  }
+
+  /** A crack from the coronary band has grown out with the wall it is in, on the sheet's days. */
+  @Test
+  void a_crack_from_the_coronary_band_is_on_the_calendar_with_the_days_of_the_sheet()
+      throws Exception {
+    String cracked =
+        Feet.WHOLE.replace(
+            "cracks: []",
+            "cracks: [{place: toe, starts: full, bleeds: false, moves: false}, {place: quarter,"
+                + " side: lateral, starts: coronet}, {place: side, side: medial, starts: ground},"
+                + " {place: bar, side: medial, starts: coronet}]");
+    Advice advice = Feet.advice(cracked);
+    Plan plan = Feet.plan(advice, Technique.NAIL_ON_ADAPTED, null);
+    Drawing calendar = Feet.drawing(Drawings.of(plan, Feet.MM), Picture.GROWTH);
+    Seen seen = new Seen(calendar.svg());
+    List<List<Vector2D>> wedges = seen.filled(Fill.DOTS);
+    assertThat(wedges).hasSize(2);
+    List<Vector2D> toe = wedges.get(0);
+    double up = toe.get(0).getY() / 90;
+    assertThat(seen.words()).contains("crack 1: 90 mm");
+    GrowthRates rates =
+        new GrowthRates(
+            plan.foot().sheet().limits().get("growth.slow").value(),
+            plan.foot().sheet().limits().get("growth.mean").value(),
+            plan.foot().sheet().limits().get("growth.fast").value());
+    assertThat(toe.get(1).getX() / toe.get(2).getX())
+        .isCloseTo(rates.slow() / rates.fast(), within(0.001));
+    String desc = seen.all("desc").get(0).getTextContent();
+    String sheet = PlanText.render(plan, Units.MM).replaceAll("\\s+", " ");
+    for (List<Vector2D> wedge : wedges) {
+      GrowingOut out = GrowingOut.of(wedge.get(0).getY() / up, 0, rates);
+      for (double days : new double[] {out.fast(), out.slow()}) {
+        String day = HorseAndDay.spoken(GrowingOut.date(LocalDate.of(2026, 3, 14), days));
+        assertThat(desc).contains(day);
+        assertThat(sheet).contains(day);
+      }
+    }
+    assertThat(calendar.leftOut())
+        .hasSize(2)
+        .anyMatch(line -> line.startsWith("Crack 3 is not drawn: it starts at the ground"))
+        .anyMatch(line -> line.startsWith("Crack 4 is not drawn: it is in the bar"));
   }
 
   @Test
@@ -257,7 +303,9 @@ class DrawingsTest {
     assertThat(Feet.drawing(drawings, Picture.WALL).leftOut())
         .contains("Stretch 3 is drawn at the edge only: its height was not measured.");
     assertThat(Feet.drawing(drawings, Picture.GROWTH).leftOut())
-        .containsExactly("Not drawn: the height of the defect was not measured.");
+        .containsExactly(
+            "Stretch 3 is not drawn: its height was not measured, so when it has grown out is not"
+                + " known.");
   }
 
   @Test

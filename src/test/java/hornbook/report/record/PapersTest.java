@@ -98,7 +98,8 @@ class PapersTest {
     assertThat(called)
         .hasSize(OwnerSheet.LINES)
         .startsWith("Have the vet see the horse TODAY. The crack bleeds.", "What to do: No work.")
-        .contains("About lame.", "About wrap-off.", "About next.")
+        .endsWith("About next.")
+        .contains("About lame.", "About wrap-off.")
         .doesNotContain("About pick-out.", "About nothing-on.");
   }
 
