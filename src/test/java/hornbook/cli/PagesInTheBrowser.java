@@ -57,65 +57,63 @@ class PagesInTheBrowser {
     return Files.createDirectories(folder);
   }
 
-  private static void page(Path folder, String name, String... command) {
+  private static void page(Path folder, HtmlPages.Page page) {
     String[] all =
-        Stream.concat(Stream.of(command), Stream.of("--format", "html")).toArray(String[]::new);
+        Stream.concat(page.command().stream(), Stream.of("--format", "html"))
+            .toArray(String[]::new);
     Program.Run run = Program.run(all);
-    assertThat(run.out()).as(name + ": " + run.err()).startsWith("<!DOCTYPE html>");
-    Written.file(folder, name + ".html", run.out());
+    assertThat(run.out()).as(page.name() + ": " + run.err()).startsWith("<!DOCTYPE html>");
+    Written.file(folder, page.name() + ".html", run.out());
   }
 
   private static String exercise(String name) {
-    return Program.EXERCISES.resolve(name + ".yaml").toString();
+    return Program.exercise(name);
+  }
+
+  /** A book with two visits to one foot, the first with its job sheet. */
+  private static Path book(Path folder) {
+    Path book = folder.resolve("book");
+    String torn = exercise("showjumper-torn-side");
+    Path sheet = folder.resolve("sheet.json");
+    String[] plan = {"plan", torn, "--technique", "glue-on", "--format", "json", "-o"};
+    Program.run(Stream.concat(Stream.of(plan), Stream.of(sheet.toString())).toArray(String[]::new))
+        .done();
+    String[] add = {"record", "add", torn, "--chose", "glue-on", "--book", book.toString()};
+    for (List<String> more :
+        List.of(
+            List.of("--plan", sheet.toString()),
+            List.of("--set", "visit.date=2026-05-30", "--set", "feet[0].wall[2].height=18 mm"))) {
+      Program.run(Stream.concat(Stream.of(add), more.stream()).toArray(String[]::new)).done();
+    }
+    return book;
+  }
+
+  /** A class of three, one of whom names no technique there is, and one answer of its own. */
+  private static Path answers(Path folder) {
+    Written.file(
+        folder,
+        "class.csv",
+        "by,findings,vet,vetFor,technique,because,ruledOut,supports,cautions,ask\n"
+            + "1,not-nailable,none,none,glue-on,N003;G005,nail-on: N003,none,chemicals,none\n"
+            + "2,,none,,glueon,,,,,\n"
+            + "3,low-heels,none,none,nail-on,K001,cast-wrap,none,fire,none\n");
+    Written.file(
+        folder,
+        "one.yaml",
+        "format: hornbook-answer/1\nfeet:\n  - limb: left-fore\n    technique: nail-on\n"
+            + "    findings: [low-heels]\n    because: [N003]\n");
+    return folder;
   }
 
   @Test
   void every_page_is_valid_and_open_to_everybody_and_fits() throws Exception {
     Path seen = folder("seen");
-    for (String name :
-        List.of("showjumper-torn-side", "quarter-crack-that-bleeds", "half-seen-foot")) {
-
-      page(seen, "assess-" + name, "assess", exercise(name));
-    }
-    page(seen, "assess-inches", "assess", exercise("heavy-horse-torn-hind"), "--units", "inch");
-    for (String technique : List.of("nail-on-adapted", "cast-wrap", "prosthetic-wall")) {
-      page(
-          seen,
-          "plan-" + technique,
-          "plan",
-          exercise("racehorse-both-sides-broken"),
-          "--technique",
-          technique,
-          "--despite",
-          "to see the <page>");
-    }
-    page(seen, "plan-vet-first", "plan", exercise("nail-in-the-frog"), "--technique", "nail-on");
-    String book = Files.createTempDirectory("book").resolve("book").toString();
-    Program.run(
-        "record", "add", exercise("showjumper-torn-side"), "--chose", "glue-on", "--book", book);
-    page(seen, "record-show", "record", "show", "1", "--book", book);
-    classroom(seen);
+    Path beside = Files.createTempDirectory("beside");
+    List<HtmlPages.Page> pages = HtmlPages.all(book(beside), answers(beside));
+    pages.forEach(page -> page(seen, page));
     Ended checked = run("node", "check.mjs", BROWSER, seen.toString());
     assertThat(checked.code()).as(checked.said()).isZero();
-    assertThat(checked.said()).contains("14 pages, 6 views each, 0 faults");
-  }
-
-  private static void classroom(Path seen) throws IOException {
-    String jumper = "showjumper-torn-side";
-    page(seen, "class-show", "exercise", "show", "club-foot-and-its-pair");
-    page(seen, "class-sheet", "exercise", "sheet", jumper, "--without-key");
-    page(seen, "class-sheets", "exercise", "sheet", jumper, "club-foot-and-its-pair");
-    Path folder = Files.createTempDirectory("class");
-    String answers =
-        "by,findings,vet,vetFor,technique,because,ruledOut,supports,cautions,ask\n"
-            + "1,not-nailable,none,none,glue-on,N003;G005,nail-on: N003,none,chemicals,none\n"
-            + "2,,none,,glueon,,,,,\n"
-            + "3,low-heels,none,none,nail-on,K001,cast-wrap,none,fire,none\n";
-    page(seen, "class-marks", "mark", jumper, Written.file(folder, "class.csv", answers));
-    String answer =
-        "format: hornbook-answer/1\nfeet:\n  - limb: left-fore\n    technique: nail-on\n"
-            + "    findings: [low-heels]\n    because: [N003]\n";
-    page(seen, "class-critique", "critique", jumper, Written.file(folder, "one.yaml", answer));
+    assertThat(checked.said()).contains(pages.size() + " pages, 6 views each, 0 faults");
   }
 
   @Test
