@@ -4,6 +4,7 @@ import hornbook.assessment.WallCrack;
 import hornbook.assessment.word.CrackPlace;
 import hornbook.assessment.word.CrackStart;
 import hornbook.foot.GrowingOut;
+import hornbook.foot.number.Unknown;
 import hornbook.foot.shape.CoronaryBand;
 import hornbook.foot.wall.MappedPiece;
 import hornbook.foot.wall.SideSurvey;
@@ -81,7 +82,7 @@ record Regrowth(String name, String where, Fill fill, double height, GrowingOut 
               + " is not known.");
     } else {
       double height = wall(crack.place(), subject);
-      if (Double.isNaN(height)) {
+      if (Unknown.is(height)) {
         found.unknown.add(unknown + "the height of the wall it is in is not known.");
       } else {
         found.known.add(of(name, where(crack), Fill.DOTS, height, subject));
@@ -109,7 +110,7 @@ record Regrowth(String name, String where, Fill fill, double height, GrowingOut 
               ? band.above(
                   subject.readings().limits().nailing().regions().middle(place)
                       * band.outline().edgeLength())
-              : Double.NaN;
+              : Unknown.NUMBER;
     };
   }
 
