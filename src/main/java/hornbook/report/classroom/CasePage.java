@@ -107,7 +107,7 @@ public final class CasePage {
     leaf.paragraph(exercise.story());
     facts(leaf);
     for (Foot foot : BlankAnswer.feet(exercise)) {
-      leaf.heading("Your answer: " + FieldNames.of(foot.limb()));
+      leaf.add(new Leaf.Heading(2, "Your answer: " + FieldNames.of(foot.limb()), "answer"));
       room(leaf, "1. The vet.", "None, a mention, within days, today, now? For what?", 2);
       room(leaf, "2. What did you find?", "Name what departs from a sound, balanced foot.", 2);
       room(leaf, "3. What goes on the foot today, and why?", "Or nothing. Name the rules.", 3);
