@@ -132,7 +132,7 @@ class ConfidenceIT {
     "--runs, 0, 1 to",
     "--runs, many, a whole number",
     "--seed, one, a whole number",
-    "--foot, left-front, left-fore",
+    "--foot, left-frore, left-fore",
     "--foot, left-hind, left-hind",
     "--format, html, json"
   })

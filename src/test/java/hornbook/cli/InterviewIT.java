@@ -67,10 +67,10 @@ class InterviewIT {
 
   @Test
   void an_answer_that_cannot_be_is_told_and_asked_for_again() throws Exception {
-    String answers = "left-front\nleft-fore\nTansy\n14 March\n2026-03-14\neight\n8\n";
+    String answers = "left-frore\nleft-fore\nTansy\n14 March\n2026-03-14\neight\n8\n";
     Program.Run run = run(answers, "new", "--ask", "tansy.yaml");
     assertThat(run.code()).isZero();
-    assertThat(run.err()).contains("Not \"left-front\"", "Not \"14 March\"", "Not \"eight\"");
+    assertThat(run.err()).contains("Not \"left-frore\"", "Not \"14 March\"", "Not \"eight\"");
     Assessment tansy = written("tansy.yaml");
     assertThat(tansy.feet().get(0).limb()).isEqualTo(Limb.LEFT_FORE);
     assertThat(tansy.horse().ageYears()).isEqualTo(8);

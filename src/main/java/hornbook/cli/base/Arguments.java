@@ -62,14 +62,7 @@ public final class Arguments {
       Class<E> type, E usual, String description, String name) {
     ArgumentValue<E> value = new ArgumentValue<>(usual);
     WordChoices<E> words = new WordChoices<>(type);
-    spec.addOption(
-        of(value, description, name)
-            .type(type)
-            .arity("1")
-            .paramLabel(words.label())
-            .converters(words)
-            .completionCandidates(words)
-            .build());
+    spec.addOption(oneOf(words, of(value, description, name).type(type)));
     return value;
   }
 
@@ -79,15 +72,17 @@ public final class Arguments {
     ArgumentValue<List<E>> value = new ArgumentValue<>(new ArrayList<>());
     WordChoices<E> words = new WordChoices<>(type);
     spec.addOption(
-        of(value, description, name)
-            .type(List.class)
-            .auxiliaryTypes(type)
-            .arity("1")
-            .paramLabel(words.label())
-            .converters(words)
-            .completionCandidates(words)
-            .build());
+        oneOf(words, of(value, description, name).type(List.class).auxiliaryTypes(type)));
     return value;
+  }
+
+  private static OptionSpec oneOf(WordChoices<?> words, OptionSpec.Builder option) {
+    return option
+        .arity("1")
+        .paramLabel(words.label())
+        .converters(words)
+        .completionCandidates(words)
+        .build();
   }
 
   private static OptionSpec.Builder of(
