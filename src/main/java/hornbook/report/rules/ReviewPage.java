@@ -30,6 +30,12 @@ public final class ReviewPage {
       td:last-child { width: 24%; }
       tr { break-inside: avoid; }
       thead { display: table-header-group; }
+      @media screen and (max-width: 45em) {
+        table { table-layout: fixed; font-size: 7pt; }
+        td, th { overflow-wrap: anywhere; padding: .15em; }
+        td:nth-child(n+4) { min-width: 0; }
+        td:last-child { width: auto; }
+      }
       """;
 
   private static final List<String> ASKED =
@@ -85,6 +91,7 @@ public final class ReviewPage {
   private String html() {
     Markup page = new Markup();
     PageFrame.begin(page, TITLE, List.of(SCREEN, TABLE));
+    page.open("main").line();
     page.element("h1", TITLE).line();
     ASKED.forEach(line -> page.element("p", line).line());
     Basis basis = null;
@@ -103,6 +110,7 @@ public final class ReviewPage {
       page.close("tr").line();
     }
     page.close("tbody").close("table").line();
+    page.close("main").line();
     PageFrame.end(page);
     return page.toString();
   }
