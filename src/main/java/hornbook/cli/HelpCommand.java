@@ -32,7 +32,7 @@ final class HelpCommand extends Task {
             nearest == null ? "all commands: hornbook --help" : "nearest: " + nearest);
       }
     }
-    surroundings.print(line.getUsageMessage());
+    surroundings.page(HelpText.of(line));
     return ExitCode.DONE;
   }
 }

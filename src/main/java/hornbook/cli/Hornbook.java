@@ -1,5 +1,6 @@
 package hornbook.cli;
 
+import hornbook.cli.base.Arguments;
 import hornbook.cli.base.ExitCode;
 import hornbook.cli.base.Failure;
 import hornbook.cli.base.ProgramFault;
@@ -8,9 +9,13 @@ import hornbook.cli.base.ShippedWithProgram;
 import hornbook.cli.base.Surroundings;
 import hornbook.cli.base.Task;
 import hornbook.cli.base.UsageErrors;
+import hornbook.cli.file.InputFile;
+import hornbook.cli.option.OutputOption;
+import hornbook.report.page.PageWidth;
 import hornbook.rulebook.compile.MissingFromRulebook;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
@@ -30,8 +35,9 @@ public final class Hornbook {
 
   /** Runs one command; whatever goes wrong is told in plain words on standard error. */
   public static int run(Surroundings surroundings, String... arguments) {
+    boolean unpaged = List.of(arguments).contains(Arguments.NO_PAGER);
     try {
-      return command(surroundings, arguments).number();
+      return command(unpaged ? surroundings.unpaged() : surroundings, arguments).number();
     } catch (ParameterException misused) {
       surroundings.err().print(ScreenSafe.of(UsageErrors.told(misused)));
       return ExitCode.USAGE.number();
@@ -60,20 +66,41 @@ public final class Hornbook {
     }
   }
 
+  /** The command whose help is asked for, or null. */
+  private static CommandLine helpAsked(ParseResult parsed) {
+    return parsed.asCommandLineList().stream()
+        .filter(CommandLine::isUsageHelpRequested)
+        .findFirst()
+        .orElse(null);
+  }
+
+  /** Whether the result goes to a file, which is no wider or narrower for the screen. */
+  private static boolean toFile(ParseResult parsed) {
+    Object file = parsed.matchedOptionValue(OutputOption.NAME, null);
+    return file != null && !file.equals(InputFile.STANDARD_INPUT);
+  }
+
   private static ExitCode command(Surroundings surroundings, String... arguments) {
+    PageWidth.set(surroundings.screen().columns(false));
     CommandLine line = Commands.line(surroundings, arguments);
     StringWriter help = new StringWriter();
     line.setOut(new PrintWriter(help));
     line.setErr(new PrintWriter(help));
     ParseResult parsed = line.parseArgs(arguments);
     refuseUnknown(parsed);
+    CommandLine asked = helpAsked(parsed);
+    if (asked != null) {
+      surroundings.page(HelpText.of(asked));
+      return ExitCode.DONE;
+    }
     if (CommandLine.executeHelpRequest(parsed) != null) {
-      surroundings.print(help.toString());
+      surroundings.page(help.toString());
       return ExitCode.DONE;
     }
     while (parsed.hasSubcommand()) {
       parsed = parsed.subcommand();
     }
+    PageWidth.set(surroundings.screen().columns(toFile(parsed)));
     Object command = parsed.commandSpec().userObject();
     return ((Task) command).run();
   }

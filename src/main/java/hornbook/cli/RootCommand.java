@@ -33,13 +33,13 @@ final class RootCommand extends Task {
         .usageMessage()
         .footer(
             "",
-            "Decision support, not a diagnosis. Exit codes: 0 done; 1 --fail-on met, a job",
-            "sheet refused, or a daybook or rules with faults; 2 usage; 65 not a valid",
-            "assessment; 66 no such file; 70 fault in the program; 74 cannot write.");
+            "Decision support, not a diagnosis. Exit codes: 0 done; 1 --fail-on met, a job"
+                + " sheet refused, or a daybook or rules with faults; 2 usage; 65 not a valid"
+                + " assessment; 66 no such file; 70 fault in the program; 74 cannot write.");
   }
 
   @Override
   public ExitCode run() {
-    throw Failure.told(ExitCode.USAGE, spec().commandLine().getUsageMessage());
+    throw Failure.told(ExitCode.USAGE, HelpText.of(spec().commandLine()));
   }
 }

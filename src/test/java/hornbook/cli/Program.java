@@ -74,6 +74,8 @@ final class Program {
   private Program(Path home) {
     this.home = home;
     environment.put("HORNBOOK_ARCHIVE", "off");
+    environment.put("COLUMNS", null);
+    environment.put("LINES", null);
   }
 
   static Run run(String... arguments) {

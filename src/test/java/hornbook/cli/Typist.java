@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 
 /** Sits at a terminal of its own, with the packaged program running in it. */
@@ -21,6 +22,10 @@ final class Typist implements AutoCloseable {
   static final String CTRL_D = "\u0004";
 
   private static final long PATIENCE_MS = 60_000;
+
+  /** A terminal gets its size a moment after it was opened. */
+  private static final String ONCE_SIZED =
+      "while [ \"$(stty size)\" = '0 0' ]; do sleep 0.02; done; exec \"$@\"";
 
   private final PtyProcess process;
   private final StringBuilder screen = new StringBuilder();
@@ -35,18 +40,25 @@ final class Typist implements AutoCloseable {
   }
 
   static Typist at(Path directory, String... arguments) throws IOException {
-    List<String> command = new ArrayList<>();
+    return at(directory, 80, Map.of(), arguments);
+  }
 
+  /** At a terminal of so many columns, with a pager of its own or other settings. */
+  static Typist at(Path directory, int columns, Map<String, String> settings, String... arguments)
+      throws IOException {
+    List<String> command = new ArrayList<>(List.of("sh", "-c", ONCE_SIZED, "sh"));
     command.add(Program.HOME.resolve("bin/hornbook").toString());
     command.addAll(List.of(arguments));
     Map<String, String> environment = new HashMap<>(System.getenv());
     environment.put("TERM", "xterm");
     environment.put("HORNBOOK_ARCHIVE", "off");
+    environment.keySet().removeAll(Set.of("COLUMNS", "LINES", "PAGER", "LESS", "NO_COLOR"));
+    environment.putAll(settings);
     return new Typist(
         new PtyProcessBuilder(command.toArray(String[]::new))
             .setDirectory(directory.toString())
             .setEnvironment(environment)
-            .setInitialColumns(80)
+            .setInitialColumns(columns)
             .setInitialRows(50)
             .start());
   }

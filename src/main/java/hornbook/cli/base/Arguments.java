@@ -11,6 +11,9 @@ import picocli.CommandLine.Model.PositionalParamSpec;
  * reflection, which takes a cold start longer than all the rest of the command line.
  */
 public final class Arguments {
+  /** Read before all others: it is for the surroundings of every command. */
+  public static final String NO_PAGER = "--no-pager";
+
   private final CommandSpec spec;
 
   /**
@@ -20,9 +23,33 @@ public final class Arguments {
    */
   Arguments(Task task, String name, String... header) {
     spec = CommandSpec.wrapWithoutInspection(task).name(name);
-    spec.usageMessage().header(header).sortOptions(false);
+    spec.usageMessage().header(paragraphs(header)).sortOptions(false);
     spec.addOption(
         OptionSpec.builder("-h", "--help").usageHelp(true).description("show this help").build());
+    spec.addOption(
+        OptionSpec.builder(NO_PAGER)
+            .type(boolean.class)
+            .description("write all of a long page at once")
+            .build());
+  }
+
+  /**
+   * Lines that run on joined to one, which is broken anew for every screen. What is set in stays,
+   * and so does a line that ends a sentence: the first of them stands in the list of commands.
+   */
+  private static String[] paragraphs(String... header) {
+    List<String> joined = new ArrayList<>();
+    boolean open = false;
+    for (String line : header) {
+      boolean text = !line.isEmpty() && line.charAt(0) != ' ';
+      if (open && text) {
+        joined.set(joined.size() - 1, joined.get(joined.size() - 1) + " " + line);
+      } else {
+        joined.add(line);
+      }
+      open = text && !line.endsWith(".");
+    }
+    return joined.toArray(String[]::new);
   }
 
   CommandSpec spec() {

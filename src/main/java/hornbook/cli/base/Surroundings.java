@@ -16,7 +16,7 @@ import java.util.Map;
  * What the program meets when it is started: the three streams, the environment, the folder it lies
  * in, and the rules.
  *
- * @param terminal whether standard output is a terminal
+ * @param screen what standard output is shown on
  * @param home the program's folder, with {@code cases} and {@code rules} in it; null when unknown
  */
 public record Surroundings(
@@ -24,7 +24,7 @@ public record Surroundings(
     OutputStream out,
     PrintStream err,
     Map<String, String> environment,
-    boolean terminal,
+    Screen screen,
     Path home,
     RuleSource rules) {
 
@@ -36,14 +36,24 @@ public record Surroundings(
         new FileOutputStream(FileDescriptor.out),
         new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8),
         System.getenv(),
-        Boolean.getBoolean("hornbook.terminal"),
+        Screen.ofProcess(System.getenv()),
         home == null ? null : Path.of(home),
         rules);
   }
 
+  /** Whether standard output is a terminal. */
+  public boolean terminal() {
+    return screen.terminal();
+  }
+
+  /** The same, with what is longer than the screen written as it comes. */
+  public Surroundings unpaged() {
+    return new Surroundings(in, out, err, environment, screen.unpaged(), home, rules);
+  }
+
   /** Whether standard output takes colour: a terminal that can, and a user who wants it. */
   public boolean colour() {
-    return terminal
+    return terminal()
         && environment.getOrDefault("NO_COLOR", "").isEmpty()
         && !environment.getOrDefault("TERM", "").equals("dumb");
   }
@@ -54,6 +64,29 @@ public record Surroundings(
    */
   public void print(String result) {
     print(result.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** As {@link #print}; what is longer than the screen is shown in a pager. */
+  public void page(String result) {
+    try {
+      page(to -> to.write(result.getBytes(StandardCharsets.UTF_8)));
+    } catch (IOException never) {
+      throw new UncheckedIOException(never);
+    }
+  }
+
+  /** As {@link #stream}; what is longer than the screen is shown in a pager. */
+  public void page(Writing result) throws IOException {
+    Pager pager = Pager.of(this);
+    if (pager == null) {
+      stream(result);
+      return;
+    }
+    try {
+      written(result, pager);
+    } finally {
+      written(to -> pager.end(), out);
+    }
   }
 
   /** The same for what is no text. */
@@ -71,8 +104,12 @@ public record Surroundings(
    * @throws IOException what went wrong while it was made, not while it was written
    */
   public void stream(Writing result) throws IOException {
+    written(result, out);
+  }
+
+  private static void written(Writing result, OutputStream screen) throws IOException {
     try {
-      OutputStream to = new Outlet(out);
+      OutputStream to = new Outlet(screen);
       result.to(to);
       to.flush();
     } catch (Outlet.Unwritten unwritten) {

@@ -28,6 +28,7 @@ import hornbook.cli.record.PaperOption;
 import hornbook.report.drawing.Drawing;
 import hornbook.report.drawing.Drawings;
 import hornbook.report.drawing.Picture;
+import hornbook.report.page.PageWidth;
 import hornbook.report.page.TextOptions;
 import hornbook.report.words.Amounts;
 import hornbook.rulebook.fact.Urgency;
@@ -80,7 +81,7 @@ public final class AssessCommand extends Task {
     }
     boolean colour = output.toScreen() && surroundings.colour();
     TextOptions options =
-        new TextOptions(units.units(), detail.detail(), colour, TextOptions.USUAL_WIDTH);
+        new TextOptions(units.units(), detail.detail(), colour, PageWidth.columns());
     Format wanted = format.format();
     picture.only(wanted == Format.SVG);
     pdf.only(wanted == Format.PDF);
@@ -121,7 +122,7 @@ public final class AssessCommand extends Task {
   private void write(Rendering rendering, Format wanted, Advised advised) {
     boolean several = files.value().size() > 1;
     try {
-      output.stream(to -> rendering.write(wanted, advised, several, to), surroundings);
+      output.pages(to -> rendering.write(wanted, advised, several, to), surroundings);
     } catch (IOException never) {
       throw new UncheckedIOException(never);
     }

@@ -11,6 +11,7 @@ import hornbook.cli.option.FootOption;
 import hornbook.cli.option.ListFormatOption;
 import hornbook.cli.option.NumberOption;
 import hornbook.cli.option.OneAssessment;
+import hornbook.report.page.PageWidth;
 import hornbook.report.page.TextOptions;
 import hornbook.report.study.ConfidenceJson;
 import hornbook.report.study.ConfidenceText;
@@ -78,8 +79,7 @@ public final class ConfidenceCommand extends Task {
     } finally {
       progress.end();
     }
-    TextOptions options =
-        new TextOptions(about.units(), Detail.USUAL, false, TextOptions.USUAL_WIDTH);
+    TextOptions options = new TextOptions(about.units(), Detail.USUAL, false, PageWidth.columns());
     about.deliver(
         format.json()
             ? ConfidenceJson.of(all, advisor.book(), about.units())

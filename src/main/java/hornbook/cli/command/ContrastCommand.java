@@ -13,6 +13,7 @@ import hornbook.cli.option.FootOption;
 import hornbook.cli.option.ListFormatOption;
 import hornbook.cli.option.NumberOption;
 import hornbook.cli.option.OneAssessment;
+import hornbook.report.page.PageWidth;
 import hornbook.report.page.TextOptions;
 import hornbook.report.study.ContrastJson;
 import hornbook.report.study.ContrastText;
@@ -68,8 +69,7 @@ public final class ContrastCommand extends Task {
     Advisor advisor = about.advisor(surroundings);
     known(to.value(), advisor.book());
     List<FootContrasts> all = contrasted(read, feet, wanted, advisor);
-    TextOptions options =
-        new TextOptions(about.units(), Detail.USUAL, false, TextOptions.USUAL_WIDTH);
+    TextOptions options = new TextOptions(about.units(), Detail.USUAL, false, PageWidth.columns());
     about.deliver(
         format.json()
             ? ContrastJson.of(all, advisor.book(), about.units())

@@ -10,6 +10,7 @@ import hornbook.cli.base.Task;
 import hornbook.cli.option.FootOption;
 import hornbook.cli.option.ListFormatOption;
 import hornbook.cli.option.OneAssessment;
+import hornbook.report.page.PageWidth;
 import hornbook.report.page.TextOptions;
 import hornbook.report.study.ExplanationJson;
 import hornbook.report.study.ExplanationText;
@@ -90,7 +91,7 @@ public final class WhyCommand extends Task {
       return ExplanationJson.of(all, book, about.units());
     }
     Detail detail = full.value() ? Detail.FULL : Detail.USUAL;
-    TextOptions options = new TextOptions(about.units(), detail, false, TextOptions.USUAL_WIDTH);
+    TextOptions options = new TextOptions(about.units(), detail, false, PageWidth.columns());
     return ExplanationText.render(all, book, options);
   }
 

@@ -3,12 +3,12 @@ package hornbook.cli.file;
 import hornbook.assessment.tree.Fault;
 import hornbook.cli.base.ExitCode;
 import hornbook.cli.base.Failure;
+import hornbook.report.page.PageWidth;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Gathers what is wrong with the files of one command, to tell all of it at once. */
 public final class FaultsFound {
-  private static final int WIDTH = 80;
   private static final String HANGING = "             ";
 
   private final String hint;
@@ -54,7 +54,7 @@ public final class FaultsFound {
     int column = HANGING.length();
     blocks.append(("    " + label + HANGING).substring(0, column));
     for (String word : text.split(" ")) {
-      if (column > HANGING.length() && column + 1 + word.length() > WIDTH) {
+      if (column > HANGING.length() && column + 1 + word.length() > PageWidth.columns()) {
         blocks.append('\n').append(HANGING);
         column = HANGING.length();
       }

@@ -15,6 +15,8 @@ import java.util.List;
 
 /** Where the result goes. */
 public final class OutputOption {
+  public static final String NAME = "--output";
+
   private final ArgumentValue<String> file;
 
   public OutputOption(Arguments arguments) {
@@ -23,7 +25,7 @@ public final class OutputOption {
             "FILE",
             "write the result to FILE, whole or not at all, in place of the screen",
             "-o",
-            "--output");
+            NAME);
   }
 
   /** Whether the result goes to standard output. */
@@ -38,7 +40,7 @@ public final class OutputOption {
 
   public void deliver(String result, Surroundings surroundings) {
     if (toScreen()) {
-      surroundings.print(result);
+      surroundings.page(result);
     } else {
       new ResultFile(file.value()).write(result);
     }
@@ -50,6 +52,15 @@ public final class OutputOption {
       surroundings.print(result);
     } else {
       new ResultFile(file.value()).write(result);
+    }
+  }
+
+  /** As {@link #stream}, in a pager where it is longer than the screen. */
+  public void pages(Writing result, Surroundings surroundings) throws IOException {
+    if (toScreen()) {
+      surroundings.page(result);
+    } else {
+      stream(result, surroundings);
     }
   }
 
@@ -71,7 +82,7 @@ public final class OutputOption {
    */
   public void deliverNew(String result, Surroundings surroundings) {
     if (toScreen()) {
-      surroundings.print(result);
+      surroundings.page(result);
     } else {
       new ResultFile(file.value()).writeNew(result);
     }

@@ -2,6 +2,7 @@ package hornbook.cli.start;
 
 import hornbook.cli.Hornbook;
 import hornbook.cli.base.RuleSource;
+import hornbook.cli.base.Screen;
 import hornbook.cli.base.ShippedWithProgram;
 import hornbook.cli.base.Surroundings;
 import java.io.ByteArrayInputStream;
@@ -83,7 +84,7 @@ public final class Training {
         nowhere,
         new PrintStream(nowhere),
         Map.of(),
-        false,
+        Screen.NONE,
         home,
         rules);
   }

@@ -41,8 +41,9 @@ public final class AdviceText {
     for (FootAdvice foot : advice.feet()) {
       lines.addAll(
           options.detail() == Detail.BRIEF
-              ? BriefText.lines(told, foot, options.width(), paint, BRIEF_LINES - shared)
-              : foot(told, foot, options, paint, USUAL_LINES - shared));
+              ? BriefText.lines(
+                  told, foot, options.width(), paint, room(BRIEF_LINES, options) - shared)
+              : foot(told, foot, options, paint, room(USUAL_LINES, options) - shared));
     }
     lines.add("");
     if (options.detail() == Detail.FULL) {
@@ -50,6 +51,11 @@ public final class AdviceText {
     }
     lines.addAll(safety);
     return String.join("\n", lines) + "\n";
+  }
+
+  /** On a narrow screen the same words take more lines. */
+  private static int room(int lines, TextOptions options) {
+    return lines * TextOptions.USUAL_WIDTH / Math.min(TextOptions.USUAL_WIDTH, options.width());
   }
 
   private static List<String> head(PageContext told, TextOptions options, TerminalStyle paint) {

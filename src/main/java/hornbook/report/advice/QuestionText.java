@@ -20,6 +20,7 @@ import hornbook.foot.number.Unknown;
 import hornbook.interview.AnswerOutcome;
 import hornbook.interview.InterviewQuestion;
 import hornbook.report.page.LineWrap;
+import hornbook.report.page.PageWidth;
 import hornbook.report.words.FieldNames;
 import hornbook.report.words.PlainWords;
 import hornbook.rulebook.NamedOption;
@@ -28,9 +29,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** The questions of an interview in plain words, for a terminal of 80 columns. */
+/** The questions of an interview in plain words, as wide as the terminal. */
 public final class QuestionText {
-  private static final int WIDTH = 80;
   private static final String INDENT = "  ";
 
   private final Rulebook book;
@@ -62,12 +62,12 @@ public final class QuestionText {
   public String question(InterviewQuestion ask, Assessment known) {
     List<String> lines = new ArrayList<>();
     lines.add("");
-    lines.addAll(LineWrap.lines(heading(ask, known), WIDTH, "", INDENT));
+    lines.addAll(LineWrap.lines(heading(ask, known), PageWidth.columns(), "", INDENT));
     if (ask.matter() != null) {
       String why = could(ask.matter()) + ": " + small(ask.matter().why()) + ".";
-      lines.addAll(LineWrap.lines(why, WIDTH, INDENT, INDENT));
+      lines.addAll(LineWrap.lines(why, PageWidth.columns(), INDENT, INDENT));
     }
-    lines.addAll(LineWrap.lines(how(ask), WIDTH, INDENT, INDENT));
+    lines.addAll(LineWrap.lines(how(ask), PageWidth.columns(), INDENT, INDENT));
     lines.addAll(options(ask));
     return String.join("\n", lines) + "\n";
   }
@@ -112,7 +112,8 @@ public final class QuestionText {
   private static String paragraphs(List<String> all) {
     StringBuilder text = new StringBuilder();
     for (String one : all) {
-      LineWrap.lines(one, WIDTH, INDENT, INDENT).forEach(line -> text.append(line).append('\n'));
+      LineWrap.lines(one, PageWidth.columns(), INDENT, INDENT)
+          .forEach(line -> text.append(line).append('\n'));
     }
     return text.toString();
   }
@@ -212,7 +213,7 @@ public final class QuestionText {
   }
 
   private static List<String> example(String text) {
-    return LineWrap.lines(text, WIDTH, INDENT + INDENT, INDENT + INDENT);
+    return LineWrap.lines(text, PageWidth.columns(), INDENT + INDENT, INDENT + INDENT);
   }
 
   /** {@code 1 normal 2 raised 3 bounding}, as many on a line as fit. */
@@ -224,7 +225,8 @@ public final class QuestionText {
       String spoken = PlainWords.of(word);
       boolean latin = words.get(i) instanceof Side;
       String option = (i + 1) + " " + (latin ? word + " (" + spoken + ")" : word);
-      if (line.length() > 0 && INDENT.length() * 2 + line.length() + 3 + option.length() > WIDTH) {
+      if (line.length() > 0
+          && INDENT.length() * 2 + line.length() + 3 + option.length() > PageWidth.columns()) {
         lines.add(INDENT + INDENT + line);
         line.setLength(0);
       }

@@ -1,15 +1,13 @@
 package hornbook.report.classroom;
 
-import hornbook.report.page.LineWrap;
+import hornbook.report.page.PageWidth;
 import hornbook.report.page.PlainPage;
-import hornbook.report.page.TextOptions;
+import hornbook.report.page.TextTable;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Writes a page of the classroom as plain text for an 80-column screen. */
+/** Writes a page of the classroom as plain text as wide as the screen. */
 final class LeafText {
-  private static final int WIDTH = TextOptions.USUAL_WIDTH;
-
   private LeafText() {}
 
   static String of(Leaf leaf) {
@@ -48,7 +46,7 @@ final class LeafText {
     } else if (block instanceof Leaf.Room room) {
       page.hanging(0, 2, room.question() + (room.words().isEmpty() ? "" : ": " + room.words()));
       for (int line = 0; line < room.lines(); line++) {
-        page.asIs(2, "_".repeat(WIDTH - 4));
+        page.asIs(2, "_".repeat(PageWidth.columns() - 4));
       }
     } else if (block instanceof Leaf.Command command) {
       page.asIs(2, command.line());
@@ -59,35 +57,9 @@ final class LeafText {
     return text.toUpperCase(java.util.Locale.ROOT);
   }
 
-  /** Columns as wide as their widest cell; the last runs on. */
   private static List<String> lines(Leaf.Table table) {
     List<List<String>> all = new ArrayList<>(List.of(table.head()));
     all.addAll(table.rows());
-    int columns = table.head().size();
-    int[] widths = new int[columns];
-    for (List<String> row : all) {
-      for (int at = 0; at < columns; at++) {
-        widths[at] = Math.max(widths[at], row.get(at).length());
-      }
-    }
-    int before = 0;
-    for (int at = 0; at < columns - 1; at++) {
-      before += widths[at] + 2;
-    }
-    List<String> lines = new ArrayList<>();
-    for (List<String> row : all) {
-      StringBuilder line = new StringBuilder();
-      for (int at = 0; at < columns - 1; at++) {
-        line.append(row.get(at)).append(" ".repeat(widths[at] - row.get(at).length() + 2));
-      }
-      String last = row.get(columns - 1);
-      int room = Math.max(24, WIDTH - before);
-      List<String> wrapped = LineWrap.lines(last, room, "", "");
-      lines.add((line + wrapped.get(0)).stripTrailing());
-      wrapped
-          .subList(1, wrapped.size())
-          .forEach(more -> lines.add(" ".repeat(line.length()) + more));
-    }
-    return lines;
+    return TextTable.lines(all, 0, PageWidth.columns());
   }
 }

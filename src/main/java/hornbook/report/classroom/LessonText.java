@@ -2,6 +2,7 @@ package hornbook.report.classroom;
 
 import hornbook.assessment.field.FieldValue;
 import hornbook.assessment.quantity.Units;
+import hornbook.report.page.PageWidth;
 import hornbook.report.page.PlainPage;
 import hornbook.report.words.FieldNames;
 import hornbook.report.words.RuleWords;
@@ -17,11 +18,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** A lesson in plain words, for a terminal of 80 columns. */
+/** A lesson in plain words, as wide as the terminal. */
 public final class LessonText {
   private static final int FEW = 20;
   private static final int MOST = 6;
-  private static final int WIDTH = 76;
 
   private final CaseFacts facts;
   private final CritiqueWords words;
@@ -60,7 +60,7 @@ public final class LessonText {
     StringBuilder line = new StringBuilder();
     for (int at = 0; at < words.size(); at++) {
       String word = (at + 1) + " " + words.get(at);
-      if (line.length() > 0 && line.length() + 3 + word.length() > WIDTH) {
+      if (line.length() > 0 && line.length() + 3 + word.length() > PageWidth.columns() - 4) {
         lines.add(line.toString());
         line.setLength(0);
       }

@@ -10,7 +10,7 @@ import hornbook.plan.Plan;
 import hornbook.plan.sheet.PlannedClip;
 import hornbook.plan.sheet.PlannedNail;
 import hornbook.report.page.LineWrap;
-import hornbook.report.page.TextOptions;
+import hornbook.report.page.PageWidth;
 import hornbook.report.words.PlainWords;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -24,6 +24,7 @@ import java.util.Map;
  */
 public final class EdgeDrawing {
   private static final double USUAL_COLUMN = 3;
+  private static final int BESIDE = 20;
   private static final int MOST_COLUMNS = 60;
   private static final double STEP = 0.5;
   private static final char UNMAPPED = '?';
@@ -41,7 +42,9 @@ public final class EdgeDrawing {
     this.plan = plan;
     this.map = map;
     this.outline = map.outline();
-    this.column = Math.max(USUAL_COLUMN, outline.width() / MOST_COLUMNS);
+    this.column =
+        Math.max(
+            USUAL_COLUMN, outline.width() / Math.min(MOST_COLUMNS, PageWidth.columns() - BESIDE));
     this.half = (int) Math.ceil(outline.width() / 2 / column) + 1;
     this.grid = new char[(int) Math.round(outline.bearingLength() / row()) + 1][2 * half + 1];
   }
@@ -145,6 +148,6 @@ public final class EdgeDrawing {
       words.add("1 2 3 nails from the toe back");
     }
     return LineWrap.lines(
-        "Ground face, foot held up. " + String.join("   ", words), TextOptions.USUAL_WIDTH, "", "");
+        "Ground face, foot held up. " + String.join("   ", words), PageWidth.columns(), "", "");
   }
 }

@@ -7,13 +7,18 @@ import java.util.List;
 public final class LineWrap {
   private LineWrap() {}
 
+  /** Columns a text keeps, however far in it begins. */
+  private static final int LEAST = 12;
+
   /**
    * The lines of a text.
    *
    * @param first what the first line begins with
-   * @param rest what the following lines begin with, as wide as {@code first} or narrower
+   * @param rest what the following lines begin with, as wide as {@code first} or narrower; where it
+   *     leaves no room for words, they begin further left
    */
-  public static List<String> lines(String text, int width, String first, String rest) {
+  public static List<String> lines(String text, int width, String first, String following) {
+    String rest = columns(following) + LEAST > width ? "    " : following;
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(first);
     int bare = first.length();
@@ -25,7 +30,13 @@ public final class LineWrap {
         line = new StringBuilder(rest);
         bare = rest.length();
       }
-      while (columns(line) + columns(left) > width) {
+      while (columns(line) + columns(left) > width && !left.isEmpty()) {
+        if (line.length() == bare && columns(line) + LEAST > width && !first.equals(rest)) {
+          lines.add(line.toString().stripTrailing());
+          line = new StringBuilder(rest);
+          bare = rest.length();
+          continue;
+        }
         int cut = left.offsetByCodePoints(0, width - columns(line));
         lines.add(line + left.substring(0, cut));
         left = left.substring(cut);

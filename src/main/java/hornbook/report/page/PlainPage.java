@@ -1,9 +1,7 @@
 package hornbook.report.page;
 
-/** A page of plain text for an 80-column screen, put together line by line. */
+/** A page of plain text as wide as the screen, put together line by line. */
 public final class PlainPage {
-  private static final int WIDTH = TextOptions.USUAL_WIDTH;
-
   private final StringBuilder text = new StringBuilder();
 
   /** A heading, with an empty line before it unless it begins the page. */
@@ -21,7 +19,7 @@ public final class PlainPage {
 
   /** A paragraph whose first line begins further left than the others. */
   public PlainPage hanging(int first, int others, String words) {
-    LineWrap.lines(words.strip(), WIDTH, " ".repeat(first), " ".repeat(others))
+    LineWrap.lines(words.strip(), PageWidth.columns(), " ".repeat(first), " ".repeat(others))
         .forEach(line -> text.append(line).append('\n'));
     return this;
   }

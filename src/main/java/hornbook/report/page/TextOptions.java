@@ -11,16 +11,15 @@ import hornbook.report.words.Detail;
  * @param width the columns a line may take, at least 40
  */
 public record TextOptions(Units units, Detail detail, boolean colour, int width) {
-  public static final int USUAL_WIDTH = 80;
-  private static final int LEAST_WIDTH = 40;
+  public static final int USUAL_WIDTH = PageWidth.USUAL;
 
   public TextOptions {
-    width = Math.max(LEAST_WIDTH, width);
+    width = Math.max(PageWidth.LEAST, width);
   }
 
   /** Plain text of the usual length and width. */
   public static TextOptions usual() {
-    return new TextOptions(Units.MM, Detail.USUAL, false, USUAL_WIDTH);
+    return new TextOptions(Units.MM, Detail.USUAL, false, PageWidth.USUAL);
   }
 
   public TextOptions with(Detail other) {

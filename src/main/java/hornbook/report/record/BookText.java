@@ -3,7 +3,7 @@ package hornbook.report.record;
 import hornbook.record.EntryLine;
 import hornbook.record.store.Verified;
 import hornbook.report.page.LineWrap;
-import hornbook.report.page.TextOptions;
+import hornbook.report.page.PageWidth;
 import hornbook.report.words.Numbers;
 import hornbook.report.words.Sentence;
 import java.util.List;
@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 
 /** The list of entries, and what came of checking a book, as plain text. */
 public final class BookText {
-  private static final int WIDTH = TextOptions.USUAL_WIDTH;
   private static final int NAME = 18;
 
   private BookText() {}
@@ -34,10 +33,10 @@ public final class BookText {
               + padded(horse, NAME)
               + "  ";
       String told = told(entry, corrected);
-      if (start.length() + told.length() <= WIDTH) {
+      if (start.length() + told.length() <= PageWidth.columns()) {
         text.append(start).append(told).append('\n');
       } else {
-        LineWrap.lines(told, WIDTH, start, " ".repeat(start.length()))
+        LineWrap.lines(told, PageWidth.columns(), start, " ".repeat(start.length()))
             .forEach(line -> text.append(line).append('\n'));
       }
     }
@@ -85,6 +84,7 @@ public final class BookText {
 
   private static void line(String says, StringBuilder text) {
     String capital = Sentence.capital(says) + ".";
-    LineWrap.lines(capital, WIDTH, "", "  ").forEach(line -> text.append(line).append('\n'));
+    LineWrap.lines(capital, PageWidth.columns(), "", "  ")
+        .forEach(line -> text.append(line).append('\n'));
   }
 }

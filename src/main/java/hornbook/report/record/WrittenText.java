@@ -4,7 +4,7 @@ import hornbook.record.Departure;
 import hornbook.record.Entry;
 import hornbook.record.store.Written;
 import hornbook.report.page.LineWrap;
-import hornbook.report.page.TextOptions;
+import hornbook.report.page.PageWidth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -35,7 +35,7 @@ public final class WrittenText {
     StringBuilder text = new StringBuilder();
     for (String line : lines) {
       String indent = text.isEmpty() ? "" : "  ";
-      LineWrap.lines(line, TextOptions.USUAL_WIDTH, indent, "    ")
+      LineWrap.lines(line, PageWidth.columns(), indent, "    ")
           .forEach(one -> text.append(one).append('\n'));
     }
     return text.append("  ").append(written.file()).append('\n').toString();

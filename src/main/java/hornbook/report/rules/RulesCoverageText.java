@@ -70,7 +70,7 @@ public final class RulesCoverageText {
   }
 
   private void share(String what, long whole, int all) {
-    page.asIs(2, "%-32s%d of %d".formatted(what, whole, all));
+    page.paragraph(2, "%-32s%d of %d".formatted(what, whole, all));
   }
 
   private void holes() {

@@ -4,7 +4,8 @@ import hornbook.assessment.quantity.Units;
 import hornbook.plan.Plan;
 import hornbook.report.advice.PageHead;
 import hornbook.report.page.LineWrap;
-import hornbook.report.page.TextOptions;
+import hornbook.report.page.PageWidth;
+import hornbook.report.page.TextTable;
 import hornbook.report.sheet.PlanSection.Block;
 import hornbook.report.sheet.PlanSection.Drawing;
 import hornbook.report.sheet.PlanSection.Lines;
@@ -19,9 +20,9 @@ public final class PlanText {
 
   private PlanText() {}
 
-  /** The whole sheet, no line wider than 80 columns. */
+  /** The whole sheet, no line wider than the screen. */
   public static String render(Plan plan, Units units) {
-    int width = TextOptions.USUAL_WIDTH;
+    int width = PageWidth.columns();
     List<String> lines = new ArrayList<>();
     lines.addAll(
         LineWrap.lines("Hornbook job sheet: " + PageHead.title(plan.advice()), width, "", GAP));
@@ -29,7 +30,7 @@ public final class PlanText {
     lines.addAll(LineWrap.lines(PageHead.SAFETY, width, "", ""));
     for (PlanSection section : PlanPage.of(plan, units)) {
       lines.add("");
-      lines.add("=== " + section.heading() + " ===");
+      lines.addAll(LineWrap.lines("=== " + section.heading() + " ===", width, "", ""));
       section.blocks().forEach(block -> block(block, width, lines));
     }
     lines.add("");
@@ -44,31 +45,7 @@ public final class PlanText {
     } else if (block instanceof Drawing drawing) {
       lines.addAll(drawing.lines());
     } else if (block instanceof Table table) {
-      table(table, width, lines);
+      lines.addAll(TextTable.lines(table.rows(), GAP.length(), width));
     }
-  }
-
-  /** Columns as wide as their widest cell; what the last has no room for goes on beneath it. */
-  private static void table(Table table, int width, List<String> lines) {
-    int last = table.rows().get(0).size() - 1;
-    int[] widest = new int[last];
-    int before = GAP.length();
-    for (int i = 0; i < last; i++) {
-      for (List<String> row : table.rows()) {
-        widest[i] = Math.max(widest[i], row.get(i).length());
-      }
-      before += widest[i] + GAP.length();
-    }
-    for (List<String> row : table.rows()) {
-      StringBuilder line = new StringBuilder(GAP);
-      for (int i = 0; i < last; i++) {
-        line.append(padded(row.get(i), widest[i])).append(GAP);
-      }
-      lines.addAll(LineWrap.lines(row.get(last), width, line.toString(), " ".repeat(before)));
-    }
-  }
-
-  private static String padded(String cell, int room) {
-    return cell.length() >= room ? cell : cell + " ".repeat(room - cell.length());
   }
 }
