@@ -10,6 +10,8 @@ public final class LineWrap {
   /** Columns a text keeps, however far in it begins. */
   private static final int LEAST = 12;
 
+  private static final String LEFT = "    ";
+
   /**
    * The lines of a text.
    *
@@ -18,7 +20,8 @@ public final class LineWrap {
    *     leaves no room for words, they begin further left
    */
   public static List<String> lines(String text, int width, String first, String following) {
-    String rest = columns(following) + LEAST > width ? "    " : following;
+    boolean crowded = following.length() > LEFT.length() && columns(following) + LEAST > width;
+    String rest = crowded ? LEFT : following;
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(first);
     int bare = first.length();
@@ -30,14 +33,13 @@ public final class LineWrap {
         line = new StringBuilder(rest);
         bare = rest.length();
       }
-      while (columns(line) + columns(left) > width && !left.isEmpty()) {
-        if (line.length() == bare && columns(line) + LEAST > width && !first.equals(rest)) {
-          lines.add(line.toString().stripTrailing());
-          line = new StringBuilder(rest);
-          bare = rest.length();
-          continue;
-        }
-        int cut = left.offsetByCodePoints(0, width - columns(line));
+      if (crowded && lines.isEmpty() && columns(line) + columns(left) > width) {
+        lines.add(line.toString().stripTrailing());
+        line = new StringBuilder(rest);
+        bare = rest.length();
+      }
+      while (!left.isEmpty() && columns(line) + columns(left) > width) {
+        int cut = left.offsetByCodePoints(0, Math.max(1, width - columns(line)));
         lines.add(line + left.substring(0, cut));
         left = left.substring(cut);
         line = new StringBuilder(rest);
