@@ -19,6 +19,41 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The job sheet, as the shell sees it. */
 class PlanIT {
+  /** One side of A4 in the type of a terminal. */
+  private static final int ONE_PAGE = 70;
+
+  @Test
+  void in_brief_it_is_one_page_with_its_provenance_last() {
+    for (String[] job :
+        new String[][] {
+          {"showjumper-torn-side", "glue-on"},
+          {"showjumper-torn-side", "nail-on-adapted"},
+          {"sound-hunter-reset", "nail-on"}
+        }) {
+      String sheet = exercise(job[0]);
+      String brief = Program.run("plan", sheet, "--technique", job[1], "--brief").done().out();
+      String whole = Program.run("plan", sheet, "--technique", job[1]).done().out();
+      assertThat(brief.lines()).as(job[0]).hasSizeLessThanOrEqualTo(ONE_PAGE);
+      assertThat(brief).containsSubsequence("CAUTIONS", "LEFT OUT HERE", "WHERE THE NUMBERS COME");
+      String end = brief.substring(brief.indexOf("=== WHERE THE NUMBERS"));
+      assertThat(end.lines().skip(1)).noneMatch(line -> line.startsWith("==="));
+      assertThat(first(brief)).isEqualTo(first(whole));
+    }
+  }
+
+  /** What has to be known before the first cut is never shortened. */
+  private static String first(String sheet) {
+    int from = sheet.indexOf("=== FIRST ===");
+    return from < 0 ? "" : sheet.substring(from, sheet.indexOf("===", from + 14)).strip();
+  }
+
+  @Test
+  void in_brief_is_for_reading() {
+    String[] json = {"plan", exercise("showjumper-torn-side"), "--technique", "glue-on"};
+    String[] command = {json[0], json[1], json[2], json[3], "--brief", "--format", "json"};
+    assertThat(Program.run(command).refused(2).err()).contains("--brief is for a page to read");
+  }
+
   private static final String TORN = exercise("showjumper-torn-side");
   private static final String TWO_FEET = exercise("long-toe-under-run-heels");
 

@@ -2,15 +2,14 @@ package hornbook.cli.command;
 
 import hornbook.advice.engine.Advisor;
 import hornbook.assessment.read.ReadResult;
-import hornbook.assessment.tree.Nearest;
 import hornbook.cli.base.ArgumentValue;
 import hornbook.cli.base.ExitCode;
-import hornbook.cli.base.Failure;
 import hornbook.cli.base.Progress;
 import hornbook.cli.base.Surroundings;
 import hornbook.cli.base.Task;
 import hornbook.cli.option.FootOption;
 import hornbook.cli.option.ListFormatOption;
+import hornbook.cli.option.NamedArgument;
 import hornbook.cli.option.NumberOption;
 import hornbook.cli.option.OneAssessment;
 import hornbook.report.page.PageWidth;
@@ -34,7 +33,8 @@ public final class ContrastCommand extends Task {
   private final ArgumentValue<String> to =
       arguments.text(
           "SUBJECT",
-          "only what makes this technique the first choice, or this support workable",
+          "only what makes this technique the first choice, or this support workable; by id or"
+              + " name",
           "--to");
   private final NumberOption most =
       new NumberOption(
@@ -67,8 +67,8 @@ public final class ContrastCommand extends Task {
     ReadResult.Good read = about.read(surroundings);
     List<Integer> feet = foot.of(read.assessment());
     Advisor advisor = about.advisor(surroundings);
-    known(to.value(), advisor.book());
-    List<FootContrasts> all = contrasted(read, feet, wanted, advisor);
+    String wish = wanted(advisor.book());
+    List<FootContrasts> all = contrasted(read, feet, wish, wanted, advisor);
     TextOptions options = new TextOptions(about.units(), Detail.USUAL, false, PageWidth.columns());
     about.deliver(
         format.json()
@@ -79,14 +79,14 @@ public final class ContrastCommand extends Task {
   }
 
   private List<FootContrasts> contrasted(
-      ReadResult.Good read, List<Integer> feet, int wanted, Advisor advisor) {
+      ReadResult.Good read, List<Integer> feet, String wish, int wanted, Advisor advisor) {
     Contrasts contrasts = new Contrasts(advisor, about.units());
     Progress progress = Progress.of(surroundings, (long) WHOLE * feet.size());
     List<FootContrasts> all = new ArrayList<>();
     try {
       for (int at : feet) {
         long before = (long) WHOLE * all.size();
-        all.add(contrasts.of(read, at, to.value(), wanted, done -> progress.done(before + done)));
+        all.add(contrasts.of(read, at, wish, wanted, done -> progress.done(before + done)));
       }
     } finally {
       progress.end();
@@ -94,17 +94,10 @@ public final class ContrastCommand extends Task {
     return all;
   }
 
-  private static void known(String subject, Rulebook book) {
-    if (subject != null && book.technique(subject) == null && book.support(subject) == null) {
-      List<String> known =
-          Stream.concat(book.techniques().stream(), book.supports().stream())
-              .map(NamedOption::id)
-              .toList();
-      String nearest = Nearest.of(subject, known);
-      throw Failure.usage(
-          "there is no technique or support " + subject,
-          "known: " + String.join(", ", known),
-          "nearest: " + (nearest == null ? "none of them" : nearest));
-    }
+  /** The id of what is to become the first choice, or workable; null where nothing is named. */
+  private String wanted(Rulebook book) {
+    List<NamedOption> all =
+        Stream.concat(book.techniques().stream(), book.supports().stream()).toList();
+    return to.value() == null ? null : NamedArgument.id(to.value(), "technique or support", all);
   }
 }

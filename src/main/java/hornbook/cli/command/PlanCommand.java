@@ -5,12 +5,12 @@ import hornbook.advice.FootAdvice;
 import hornbook.advice.engine.Advisor;
 import hornbook.assessment.Limb;
 import hornbook.assessment.read.ReadResult;
-import hornbook.assessment.tree.Nearest;
 import hornbook.cli.base.ArgumentValue;
 import hornbook.cli.base.ExitCode;
 import hornbook.cli.base.Failure;
 import hornbook.cli.base.Surroundings;
 import hornbook.cli.base.Task;
+import hornbook.cli.option.NamedArgument;
 import hornbook.cli.option.OneAssessment;
 import hornbook.cli.option.PdfOption;
 import hornbook.cli.option.PictureOption;
@@ -27,13 +27,13 @@ import hornbook.report.sheet.PlanMarkdown;
 import hornbook.report.sheet.PlanRefusal;
 import hornbook.report.sheet.PlanText;
 import hornbook.report.words.Amounts;
+import hornbook.report.words.Detail;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Urgency;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -52,9 +52,14 @@ public final class PlanCommand extends Task {
 
   private final ArgumentValue<String> file = OneAssessment.file(arguments);
   private final ArgumentValue<String> technique =
-      arguments.text("TECHNIQUE", "what is to be done, as nail-on or cast-wrap", "--technique");
+      arguments.text(
+          "TECHNIQUE",
+          "what is to be done, by its id or its name, as glue-on or \"glued shoe\"",
+          "--technique");
   private final ArgumentValue<Limb> foot =
       arguments.word(Limb.class, null, "the foot, where the file has several", "--foot");
+  private final ArgumentValue<Boolean> brief =
+      arguments.flag("--brief", "one page: what is particular to this foot, without the routine");
   private final WishOptions wishes = new WishOptions(arguments);
   private final ArgumentValue<Form> form =
       arguments.word(
@@ -74,6 +79,7 @@ public final class PlanCommand extends Task {
         "",
         "Examples:",
         "  hornbook plan tansy.yaml --technique glue-on",
+        "  hornbook plan tansy.yaml --technique \"glued shoe\" --brief",
         "  hornbook plan tansy.yaml --technique cast-wrap --add 8mm --dip 22C",
         "  hornbook plan tansy.yaml --technique nail-on --foot left-fore --wedge 3deg",
         "  hornbook plan tansy.yaml --technique cast-wrap --target-ratio 2.5",
@@ -85,11 +91,11 @@ public final class PlanCommand extends Task {
 
   @Override
   public ExitCode run() {
-    Technique chosen = technique();
-    ReadResult.Good read = about.read(surroundings);
     Advisor advisor = about.advisor(surroundings);
+    Technique chosen = technique(advisor.book());
+    ReadResult.Good read = about.read(surroundings);
     PlanWishes wished = wishes.in(advisor.book());
-    check(chosen, wished, advisor.book());
+    check(chosen, wished);
     Advice advice = advisor.advise(read.assessment());
     Plan plan = PlanMaker.plan(advice, foot(advice, chosen), chosen, wished);
     if (!plan.refused().isEmpty()) {
@@ -101,27 +107,17 @@ public final class PlanCommand extends Task {
     return plan.workable() ? ExitCode.DONE : ExitCode.REFUSED;
   }
 
-  private Technique technique() {
-    List<String> known = Arrays.stream(Technique.values()).map(Technique::id).toList();
-    String all = "techniques: " + String.join(", ", known);
+  /** The technique named; what no page lists is not asked of the rules. */
+  private Technique technique(Rulebook book) {
     if (technique.value() == null) {
-      throw Failure.usage("--technique is missing", all);
+      List<String> then = new ArrayList<>(List.of("by id or by name:"));
+      then.addAll(NamedArgument.lines(book.techniques()));
+      throw Failure.usage("--technique is missing", then.toArray(String[]::new));
     }
-    Technique chosen = Technique.of(technique.value());
-    if (chosen == null) {
-      String nearest = Nearest.of(technique.value(), known);
-      throw Failure.usage(
-          "there is no technique " + technique.value(),
-          all,
-          "nearest: " + (nearest == null ? "none of them" : nearest));
-    }
-    return chosen;
+    return Technique.of(NamedArgument.id(technique.value(), "technique", book.techniques()));
   }
 
-  private static void check(Technique chosen, PlanWishes wished, Rulebook book) {
-    if (book.technique(chosen.id()) == null) {
-      throw Failure.usage("this rule base knows no technique " + chosen.id());
-    }
+  private static void check(Technique chosen, PlanWishes wished) {
     boolean bare = chosen == Technique.LEAVE_UNSHOD || chosen == Technique.LEAVE_OPEN;
     if (bare && wished.add() != null) {
       throw Failure.usage("--add builds on a foot, and " + chosen.id() + " builds nothing");
@@ -166,6 +162,9 @@ public final class PlanCommand extends Task {
 
   private void deliver(Plan plan) {
     picture.only(form.value() == Form.SVG);
+    if (brief.value() && (form.value() == Form.JSON || form.value() == Form.SVG)) {
+      throw Failure.usage("--brief is for a page to read", "leave --brief or --format out");
+    }
     pdf.only(form.value() == Form.PDF);
     String result = rendered(plan);
     if (form.value() == Form.PDF) {
@@ -176,10 +175,11 @@ public final class PlanCommand extends Task {
   }
 
   private String rendered(Plan plan) {
+    Detail detail = brief.value() ? Detail.BRIEF : Detail.FULL;
     return switch (form.value()) {
-      case TEXT -> PlanText.render(plan, about.units());
-      case MARKDOWN -> PlanMarkdown.render(plan, about.units());
-      case HTML, PDF -> PlanHtml.render(plan, about.units());
+      case TEXT -> PlanText.render(plan, about.units(), detail);
+      case MARKDOWN -> PlanMarkdown.render(plan, about.units(), detail);
+      case HTML, PDF -> PlanHtml.render(plan, about.units(), detail);
       case SVG -> picture.of(Drawings.of(plan, new Amounts(about.units())));
       case JSON -> json(plan);
     };

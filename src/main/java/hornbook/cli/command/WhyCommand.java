@@ -25,11 +25,14 @@ import java.util.List;
 
 /** Why something is so on a foot, or why it is not: {@code why} and {@code why-not}. */
 public final class WhyCommand extends Task {
+  private static final int MOST = 12;
+
   private final boolean not;
   private final ArgumentValue<String> file = OneAssessment.file(arguments);
   private final ArgumentValue<String> subject =
       arguments.operand(
-          "SUBJECT", "a technique, support, referral, caution, finding, measure or rule by its id");
+          "SUBJECT",
+          "a technique, support, referral, caution, finding, measure or rule, by id or name");
   private final FootOption foot = new FootOption(arguments);
   private final ArgumentValue<Boolean> full = arguments.flag("--full", "the whole tree");
   private final ListFormatOption format = new ListFormatOption(arguments);
@@ -75,7 +78,7 @@ public final class WhyCommand extends Task {
     List<Integer> feet = foot.of(read.assessment());
     Advisor advisor = about.advisor(surroundings);
     SubjectNames names = new SubjectNames(advisor.book());
-    Subject asked = names.named(subject.value()).orElseThrow(() -> unknown(names));
+    Subject asked = names.named(subject.value()).orElseGet(() -> meant(names));
     Advice advice = advisor.advise(read.assessment());
     List<Explanation> all = new ArrayList<>();
     for (int at : feet) {
@@ -93,6 +96,27 @@ public final class WhyCommand extends Task {
     Detail detail = full.value() ? Detail.FULL : Detail.USUAL;
     TextOptions options = new TextOptions(about.units(), detail, false, PageWidth.columns());
     return ExplanationText.render(all, book, options);
+  }
+
+  /** The one that the words fit. */
+  private Subject meant(SubjectNames names) {
+    List<Subject> meant = names.meant(subject.value());
+    if (meant.isEmpty()) {
+      throw unknown(names);
+    }
+    if (meant.size() > 1) {
+      List<String> then = new ArrayList<>();
+      for (Subject one : meant.subList(0, Math.min(MOST, meant.size()))) {
+        then.add(one.kind().word() + ":" + one.id() + "  " + names.label(one));
+      }
+      if (meant.size() > MOST) {
+        then.add("and " + (meant.size() - MOST) + " more");
+      }
+      throw Failure.usage(
+          "\"" + subject.value() + "\" could be any of " + meant.size() + ": name one",
+          then.toArray(String[]::new));
+    }
+    return meant.get(0);
   }
 
   private Failure unknown(SubjectNames names) {

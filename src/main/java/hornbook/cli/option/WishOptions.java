@@ -1,13 +1,11 @@
 package hornbook.cli.option;
 
 import hornbook.assessment.quantity.Unit;
-import hornbook.assessment.tree.Nearest;
 import hornbook.cli.base.ArgumentValue;
 import hornbook.cli.base.Arguments;
 import hornbook.cli.base.Failure;
 import hornbook.cli.base.ScreenSafe;
 import hornbook.plan.sheet.PlanWishes;
-import hornbook.rulebook.NamedOption;
 import hornbook.rulebook.Rulebook;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +34,9 @@ public final class WishOptions {
     dip = arguments.text("TEMPERATURE", "dip water for casting tape, as 22C", "--dip");
     supports =
         arguments.texts(
-            "SUPPORT", "a support to go with it, as straight-bar; may be given again", "--support");
+            "SUPPORT",
+            "a support to go with it, by id or name, as straight-bar; may be given again",
+            "--support");
     wedge = arguments.text("ANGLE", "angle of the heel wedge, as 3deg", "--wedge");
     despite =
         arguments.text(
@@ -45,12 +45,14 @@ public final class WishOptions {
 
   /** The wishes; each word checked against the rule base. */
   public PlanWishes in(Rulebook book) {
-    List<String> named = new ArrayList<>(supports.value());
+    List<String> named = new ArrayList<>();
+    for (String support : supports.value()) {
+      named.add(NamedArgument.id(support, "support", book.supports()));
+    }
     Double degrees = WEDGE.of(wedge.value());
     if (degrees != null && !named.contains("heel-wedge")) {
       named.add("heel-wedge");
     }
-    named.forEach(support -> known(support, book));
     if (despite.value() != null && despite.value().isBlank()) {
       throw Failure.usage("--despite says nothing", "say why the sheet is wanted all the same");
     }
@@ -67,16 +69,5 @@ public final class WishOptions {
         .withSupports(named.stream().distinct().toList())
         .withDespite(
             despite.value() == null ? null : despite.value().strip().replaceAll("\\s+", " "));
-  }
-
-  private static void known(String support, Rulebook book) {
-    if (book.support(support) == null) {
-      List<String> all = book.supports().stream().map(NamedOption::id).toList();
-      String nearest = Nearest.of(support, all);
-      throw Failure.usage(
-          "there is no support " + support,
-          "supports: " + String.join(", ", all),
-          nearest == null ? "all of it: hornbook rules list" : "nearest: " + nearest);
-    }
   }
 }

@@ -3,10 +3,10 @@ package hornbook.cli.record;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.Foot;
 import hornbook.assessment.Limb;
-import hornbook.assessment.tree.Nearest;
 import hornbook.cli.base.ArgumentValue;
 import hornbook.cli.base.Arguments;
 import hornbook.cli.base.Failure;
+import hornbook.cli.option.NamedArgument;
 import hornbook.rulebook.Rulebook;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,7 +21,7 @@ final class ChoiceOption {
     chosen =
         arguments.texts(
             "TECHNIQUE",
-            "what was chosen, or none; for several feet again, as left-fore=glue-on",
+            "what was chosen, by id or name, or none; for several feet again, as left-fore=glue-on",
             "--chose");
     foot = arguments.word(Limb.class, null, "the foot, where the file has several", "--foot");
   }
@@ -36,9 +36,9 @@ final class ChoiceOption {
     Map<String, String> named = new LinkedHashMap<>();
     for (String one : chosen.value()) {
       int equals = one.indexOf('=');
-      String limb = equals < 0 ? only(limbs) : one.substring(0, equals).strip();
-      String technique = one.substring(equals + 1).strip();
-      known(technique, book);
+      String limb = equals < 0 ? only(limbs) : limb(one.substring(0, equals).strip());
+      String technique =
+          NamedArgument.id(one.substring(equals + 1), "technique", Labels.named(book));
       if (!limbs.contains(limb)) {
         throw Failure.usage(
             "there is no " + limb + " in this assessment", "its feet: " + String.join(", ", limbs));
@@ -55,6 +55,16 @@ final class ChoiceOption {
     return inOrder;
   }
 
+  /** The usual word for a limb, whichever way it is spelt. */
+  private static String limb(String spelt) {
+    for (Limb one : Limb.values()) {
+      if (one.spelt(spelt)) {
+        return one.word();
+      }
+    }
+    return spelt;
+  }
+
   private String only(List<String> limbs) {
     if (foot.value() != null) {
       return foot.value().word();
@@ -66,16 +76,5 @@ final class ChoiceOption {
           "or for each: --chose " + limbs.get(0) + "=... --chose " + limbs.get(1) + "=...");
     }
     return limbs.get(0);
-  }
-
-  private static void known(String technique, Rulebook book) {
-    List<String> all = Labels.all(book);
-    if (!all.contains(technique)) {
-      String nearest = Nearest.of(technique, all);
-      throw Failure.usage(
-          "there is no technique " + technique,
-          "allowed: " + String.join(", ", all),
-          "nearest: " + (nearest == null ? "none of them" : nearest));
-    }
   }
 }

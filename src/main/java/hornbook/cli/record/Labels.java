@@ -1,6 +1,7 @@
 package hornbook.cli.record;
 
 import hornbook.record.Departures;
+import hornbook.rulebook.NamedOption;
 import hornbook.rulebook.Rulebook;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +18,13 @@ final class Labels {
       }
       return book.technique(id) == null ? id : book.technique(id).label();
     };
+  }
+
+  /** The same with their names. */
+  static List<NamedOption> named(Rulebook book) {
+    List<NamedOption> all = new ArrayList<>(book.techniques());
+    all.add(new NamedOption(Departures.NOTHING, "nothing put on"));
+    return all;
   }
 
   /** What may be chosen: the techniques, and that nothing goes on. */

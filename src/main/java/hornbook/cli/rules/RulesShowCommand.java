@@ -15,6 +15,8 @@ import hornbook.report.rules.CatalogueJson;
 import hornbook.report.rules.CataloguePage;
 import hornbook.report.rules.FoundRules;
 import hornbook.report.rules.RulePage;
+import hornbook.rulebook.NameSearch;
+import hornbook.rulebook.NamedOption;
 import hornbook.rulebook.Rulebook;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,6 +45,7 @@ final class RulesShowCommand extends Task {
         "  hornbook rules show nails.branch.least    a limit",
         "  hornbook rules show low-heels             a finding",
         "  hornbook rules show glue-on               a technique or a support",
+        "  hornbook rules show \"glued shoe\"           the same by its name",
         "  hornbook rules show lungwitz-1913         a source",
         "  hornbook rules show \"quarter crack\"       the rules that speak of it",
         "");
@@ -52,10 +55,18 @@ final class RulesShowCommand extends Task {
   public ExitCode run() {
     Rulebook book = rules.of(surroundings).book();
     String rule = id.value().toUpperCase(Locale.ROOT);
-    String known = book.rules().containsKey(rule) ? rule : id.value();
+    String known = book.rules().containsKey(rule) ? rule : named(book);
     String shown = shown(book, known).orElseThrow(() -> unknown(book));
     output.deliver(shown, surroundings);
     return ExitCode.DONE;
+  }
+
+  /** The id of what has this for its whole name on the pages; else the words as they are. */
+  private String named(Rulebook book) {
+    List<NamedOption> all = new ArrayList<>(book.techniques());
+    all.addAll(book.supports());
+    book.findings().values().forEach(one -> all.add(new NamedOption(one.id(), one.label())));
+    return NameSearch.called(id.value(), all).map(NamedOption::id).orElse(id.value());
   }
 
   private Optional<String> shown(Rulebook book, String known) {

@@ -13,6 +13,7 @@ import hornbook.report.sheet.PlanSection.Block;
 import hornbook.report.sheet.PlanSection.Lines;
 import hornbook.report.sheet.PlanSection.Table;
 import hornbook.report.words.Amounts;
+import hornbook.report.words.Detail;
 import hornbook.report.words.Sentence;
 import java.util.List;
 
@@ -25,14 +26,22 @@ public final class PlanHtml {
   private final Markup page = new Markup();
   private final List<Drawing> drawings;
 
-  private PlanHtml(Plan plan, Units units) {
+  private PlanHtml(Plan plan, Units units, Detail detail) {
     this.plan = plan;
-    this.drawings = plan.workable() ? Drawings.of(plan, new Amounts(units)) : List.of();
+    this.drawings =
+        plan.workable() && detail != Detail.BRIEF
+            ? Drawings.of(plan, new Amounts(units))
+            : List.of();
   }
 
   public static String render(Plan plan, Units units) {
-    PlanHtml html = new PlanHtml(plan, units);
-    html.write(PlanPage.of(plan, units));
+    return render(plan, units, Detail.FULL);
+  }
+
+  /** The whole sheet, or one page of it without drawings. */
+  public static String render(Plan plan, Units units, Detail detail) {
+    PlanHtml html = new PlanHtml(plan, units, detail);
+    html.write(PlanPage.of(plan, units, detail));
     return html.page.toString();
   }
 

@@ -8,6 +8,7 @@ import hornbook.report.sheet.PlanSection.Block;
 import hornbook.report.sheet.PlanSection.Drawing;
 import hornbook.report.sheet.PlanSection.Lines;
 import hornbook.report.sheet.PlanSection.Table;
+import hornbook.report.words.Detail;
 import hornbook.report.words.Sentence;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +19,11 @@ public final class PlanMarkdown {
   private PlanMarkdown() {}
 
   public static String render(Plan plan, Units units) {
+    return render(plan, units, Detail.FULL);
+  }
+
+  /** The whole sheet, or one page of it. */
+  public static String render(Plan plan, Units units, Detail detail) {
     StringBuilder page = new StringBuilder();
     page.append("# Hornbook job sheet: ")
         .append(AdviceMarkdown.escaped(PageHead.title(plan.advice())))
@@ -26,7 +32,7 @@ public final class PlanMarkdown {
         .append("**\n\n> ")
         .append(AdviceMarkdown.escaped(PageHead.SAFETY))
         .append('\n');
-    for (PlanSection section : PlanPage.of(plan, units)) {
+    for (PlanSection section : PlanPage.of(plan, units, detail)) {
       page.append("\n## ")
           .append(
               AdviceMarkdown.escaped(Sentence.capital(section.heading().toLowerCase(Locale.ROOT))))

@@ -17,6 +17,7 @@ import hornbook.report.sheet.PlanSection.Block;
 import hornbook.report.sheet.PlanSection.Drawing;
 import hornbook.report.sheet.PlanSection.Lines;
 import hornbook.report.sheet.PlanSection.Table;
+import hornbook.report.words.Detail;
 import hornbook.report.words.FieldNames;
 import hornbook.report.words.HeldWords;
 import hornbook.report.words.Phrases;
@@ -31,7 +32,7 @@ import java.util.Map;
 
 /** The sections of a job sheet, in order of work. Every form of the sheet is made from them. */
 final class PlanPage {
-  private static final Map<SheetPart, String> HEADINGS = new EnumMap<>(SheetPart.class);
+  static final Map<SheetPart, String> HEADINGS = new EnumMap<>(SheetPart.class);
 
   static {
     HEADINGS.put(SheetPart.DRESS, "DRESS THE FOOT");
@@ -64,6 +65,25 @@ final class PlanPage {
 
   static List<PlanSection> of(Plan plan, Units units) {
     return new PlanPage(plan, units).sections();
+  }
+
+  /** The whole sheet, or one page of it. */
+  static List<PlanSection> of(Plan plan, Units units, Detail detail) {
+    return detail == Detail.BRIEF ? new PlanPage(plan, units).brief() : of(plan, units);
+  }
+
+  /** What has to be known first, and what is particular to this foot; provenance last. */
+  private List<PlanSection> brief() {
+    practice();
+    if (!plan.stops().isEmpty()) {
+      stops();
+    } else {
+      first();
+      BriefSheet ofFoot = new BriefSheet(plan, phrases, tables);
+      ofFoot.parts().forEach(part -> add(part.heading(), part.blocks().toArray(Block[]::new)));
+    }
+    add("WHERE THE NUMBERS COME FROM", new Lines(grounds.inShort()));
+    return sections;
   }
 
   /** {@code LEFT FORE: a glued shoe (first choice)}. */

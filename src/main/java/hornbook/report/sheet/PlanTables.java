@@ -65,9 +65,19 @@ final class PlanTables {
   }
 
   Table clock() {
+    return clock(plan.steps());
+  }
+
+  /** The steps that material and not the hand sets the time of. */
+  Table setting() {
+    return clock(
+        plan.steps().stream().filter(step -> step.counted() != ClockStep.Counted.LASTS).toList());
+  }
+
+  private Table clock(List<ClockStep> steps) {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("time", "step"));
-    for (ClockStep step : plan.steps()) {
+    for (ClockStep step : steps) {
       String from =
           switch (step.counted()) {
             case LASTS -> "";

@@ -10,6 +10,7 @@ import hornbook.report.sheet.PlanSection.Block;
 import hornbook.report.sheet.PlanSection.Drawing;
 import hornbook.report.sheet.PlanSection.Lines;
 import hornbook.report.sheet.PlanSection.Table;
+import hornbook.report.words.Detail;
 import hornbook.report.words.Sentence;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,14 +23,21 @@ public final class PlanText {
 
   /** The whole sheet, no line wider than the screen. */
   public static String render(Plan plan, Units units) {
+    return render(plan, units, Detail.FULL);
+  }
+
+  /** The same, or one page of it. */
+  public static String render(Plan plan, Units units, Detail detail) {
     int width = PageWidth.columns();
     List<String> lines = new ArrayList<>();
     lines.addAll(
         LineWrap.lines("Hornbook job sheet: " + PageHead.title(plan.advice()), width, "", GAP));
     lines.addAll(LineWrap.lines(PlanPage.title(plan), width, "", GAP));
     lines.addAll(LineWrap.lines(PageHead.SAFETY, width, "", ""));
-    for (PlanSection section : PlanPage.of(plan, units)) {
-      lines.add("");
+    for (PlanSection section : PlanPage.of(plan, units, detail)) {
+      if (detail != Detail.BRIEF) {
+        lines.add("");
+      }
       lines.addAll(LineWrap.lines("=== " + section.heading() + " ===", width, "", ""));
       section.blocks().forEach(block -> block(block, width, lines));
     }

@@ -4,9 +4,13 @@ import hornbook.plan.Plan;
 import hornbook.plan.figure.Figure;
 import hornbook.report.words.Citations;
 import hornbook.rulebook.Source;
+import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Limit;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /** What stands behind a job sheet, a line each: its numbers, the limits they rest on, the works. */
 final class SheetProvenance {
@@ -35,6 +39,22 @@ final class SheetProvenance {
         + one.basis().word()
         + works(one.sources())
         + ")";
+  }
+
+  /** How many limits rest on what. */
+  List<String> inShort() {
+    Map<Basis, Integer> counted = new EnumMap<>(Basis.class);
+    plan.taken().forEach(limit -> counted.merge(limit.basis(), 1, Integer::sum));
+    List<String> told = new ArrayList<>();
+    counted.forEach((basis, count) -> told.add(count + " " + basis.word()));
+    List<String> lines = new ArrayList<>();
+    if (!told.isEmpty()) {
+      lines.add(
+          "Limits behind them: "
+              + String.join(", ", told)
+              + "; each with its source on the whole sheet.");
+    }
+    return lines;
   }
 
   /** The limits of the trade, each with its ground and the place in the work. */

@@ -3,6 +3,7 @@ package hornbook.study.explain;
 import hornbook.assessment.field.Fields;
 import hornbook.assessment.tree.FieldPath;
 import hornbook.assessment.tree.Nearest;
+import hornbook.rulebook.NameSearch;
 import hornbook.rulebook.NamedOption;
 import hornbook.rulebook.RuleConclusion;
 import hornbook.rulebook.RuleEntry;
@@ -25,6 +26,7 @@ public final class SubjectNames {
 
   private final Map<Kind, Set<String>> ids = new EnumMap<>(Kind.class);
   private final Map<String, Subject> labels = new LinkedHashMap<>();
+  private final Map<Subject, String> names = new LinkedHashMap<>();
 
   public SubjectNames(Rulebook book) {
     for (Kind kind : Kind.values()) {
@@ -51,6 +53,7 @@ public final class SubjectNames {
 
   private void add(Kind kind, String id, String label) {
     ids.get(kind).add(id);
+    names.put(new Subject(kind, id), label);
     labels.putIfAbsent(label.toLowerCase(Locale.ROOT), new Subject(kind, id));
   }
 
@@ -97,6 +100,27 @@ public final class SubjectNames {
     List<FieldPath.Step> steps = FieldPath.parse(path).steps();
     FieldPath.Step last = steps.get(steps.size() - 1);
     return last instanceof FieldPath.Name name ? of(Kind.MEASURE, name.key()) : Optional.empty();
+  }
+
+  /** Those in whose id or name each of the words stands, where none has it for its whole name. */
+  public List<Subject> meant(String text) {
+    List<Subject> meant = new ArrayList<>();
+    ids.forEach(
+        (kind, own) -> {
+          List<NamedOption> all =
+              own.stream().map(id -> new NamedOption(id, label(kind, id))).toList();
+          NameSearch.find(text, all).forEach(one -> meant.add(new Subject(kind, one.id())));
+        });
+    return meant;
+  }
+
+  /** What pages call it; its id where they have no name for it. */
+  public String label(Subject subject) {
+    return label(subject.kind(), subject.id());
+  }
+
+  private String label(Kind kind, String id) {
+    return names.getOrDefault(new Subject(kind, id), id);
   }
 
   /** Known names near one that is not known: a slip away, or with the same words in them. */
