@@ -115,7 +115,7 @@ class ContrastIT {
   @Test
   void a_command_line_that_is_not_in_order_ends_with_2() {
     assertThat(Program.run("contrast", TORN, "--to", "nail-onn").refused(2).err())
-        .contains("there is no technique or support nail-onn", "nearest: nail-on");
+        .contains("there is no technique or support \"nail-onn\"", "nearest: nail-on");
     assertThat(Program.run("contrast", TORN, "--most", "0").refused(2).err())
         .contains("--most cannot be \"0\"", "a whole number from 1 to 100");
     assertThat(Program.run("contrast", TORN, "--foot", "left-hind").refused(2).err())

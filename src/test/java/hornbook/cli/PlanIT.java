@@ -19,8 +19,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The job sheet, as the shell sees it. */
 class PlanIT {
-  /** One side of A4 in the type of a terminal. */
-  private static final int ONE_PAGE = 70;
+  /** What one side of A4 holds, set small. */
+  private static final int ONE_PAGE = 85;
 
   @Test
   void in_brief_it_is_one_page_with_its_provenance_last() {
@@ -162,9 +162,10 @@ class PlanIT {
 
   @Test
   void a_technique_nobody_knows_is_answered_with_the_nearest() {
-    assertThat(plan(TORN, "wrap").refused(2).err())
-        .contains("there is no technique wrap", "nearest: cast-wrap")
-        .contains("prosthetic-wall");
+    assertThat(plan(TORN, "rwap").refused(2).err())
+        .contains("there is no technique \"rwap\"", "prosthetic-wall");
+    assertThat(plan(TORN, "gluon").refused(2).err()).contains("nearest: glue-on");
+    assertThat(plan(TORN, "wrap").ended(1).err()).contains("casting tape round the wall");
   }
 
   @Test

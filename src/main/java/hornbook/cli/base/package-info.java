@@ -7,7 +7,7 @@
  * catches what nobody foresaw (code 70). Only {@code Surroundings} knows the streams, the
  * environment and the program's folder.
  *
- * <p>May use: {@code assessment}, {@code rulebook}.
+ * <p>May use: {@code assessment}, {@code report}, {@code rulebook}.
  *
  * <p>Begin with {@link hornbook.cli.base.Task}.
  */

@@ -37,6 +37,19 @@ public final class NamedArgument {
     throw Failure.usage("there is no " + kind + " \"" + text + "\"", then.toArray(String[]::new));
   }
 
+  /** The same for what is kept for good: the whole id or the whole name, not a part of it. */
+  public static String whole(String text, String kind, List<NamedOption> all) {
+    List<NamedOption> meant = NameSearch.find(text, all);
+    boolean called = NameSearch.called(text, all).isPresent();
+    if (!called && !meant.isEmpty()) {
+      List<String> then = new ArrayList<>(List.of("nearest: " + meant.get(0).id()));
+      then.addAll(lines(meant));
+      throw Failure.usage(
+          "\"" + text + "\" is no whole name of a " + kind, then.toArray(String[]::new));
+    }
+    return id(text, kind, all);
+  }
+
   private static String nearest(String text, List<NamedOption> all) {
     String id = Nearest.of(text, all.stream().map(NamedOption::id).toList());
     String label =

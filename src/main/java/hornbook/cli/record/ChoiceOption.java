@@ -38,7 +38,7 @@ final class ChoiceOption {
       int equals = one.indexOf('=');
       String limb = equals < 0 ? only(limbs) : limb(one.substring(0, equals).strip());
       String technique =
-          NamedArgument.id(one.substring(equals + 1), "technique", Labels.named(book));
+          NamedArgument.whole(one.substring(equals + 1), "technique", Labels.named(book));
       if (!limbs.contains(limb)) {
         throw Failure.usage(
             "there is no " + limb + " in this assessment", "its feet: " + String.join(", ", limbs));

@@ -24,10 +24,12 @@ import java.util.List;
 public final class PlanHtml {
   private final Plan plan;
   private final Markup page = new Markup();
+  private final Detail detail;
   private final List<Drawing> drawings;
 
   private PlanHtml(Plan plan, Units units, Detail detail) {
     this.plan = plan;
+    this.detail = detail;
     this.drawings =
         plan.workable() && detail != Detail.BRIEF
             ? Drawings.of(plan, new Amounts(units))
@@ -50,7 +52,12 @@ public final class PlanHtml {
     PageFrame.begin(page, title, PageHead.title(plan.advice()));
     page.open("header").line().element("h1", title).line();
     page.element("p", PageHead.SAFETY, "class", "safety").line().close("header").line();
-    page.open("main").line().open("article").line();
+    page.open("main").line();
+    if (detail == Detail.BRIEF) {
+      page.open("article", "class", "brief").line();
+    } else {
+      page.open("article").line();
+    }
     page.element("h2", PlanPage.title(plan)).line();
     sections.forEach(this::section);
     page.close("article").line().close("main").line();
