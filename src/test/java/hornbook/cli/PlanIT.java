@@ -165,7 +165,7 @@ class PlanIT {
     assertThat(plan(TORN, "rwap").refused(2).err())
         .contains("there is no technique \"rwap\"", "prosthetic-wall");
     assertThat(plan(TORN, "gluon").refused(2).err()).contains("nearest: glue-on");
-    assertThat(plan(TORN, "wrap").ended(1).err()).contains("casting tape round the wall");
+    assertThat(plan(TORN, "wrap").done().out()).contains("casting tape round the wall");
   }
 
   @Test

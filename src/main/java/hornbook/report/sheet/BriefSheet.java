@@ -20,6 +20,9 @@ import java.util.Set;
  * true before anything is covered, and the cautions by name. Routine stays on the whole sheet.
  */
 final class BriefSheet {
+  /** What has to be true before anything is covered: no sheet leaves it out. */
+  private static final Set<String> GATE = Set.of("prepare.ready", "prepare.stop");
+
   private final Plan plan;
   private final PlanPhrases phrases;
   private final PlanTables tables;
@@ -61,7 +64,7 @@ final class BriefSheet {
     for (SheetLine line : plan.lines(part)) {
       boolean kept =
           switch (part) {
-            case PREPARE -> true;
+            case PREPARE -> !line.holes().isEmpty() || GATE.contains(line.instruction().id());
             case OWNER, VET, TROT -> false;
             case GROWTH -> own.isEmpty();
             case CLOCK -> !line.figures().isEmpty();
