@@ -2,6 +2,7 @@ package hornbook.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hornbook.cli.base.Screen;
 import hornbook.cli.base.ShippedWithProgram;
 import hornbook.cli.base.Surroundings;
 import java.io.ByteArrayInputStream;
@@ -27,7 +28,7 @@ class HtmlPagesTest {
             nowhere,
             new PrintStream(nowhere),
             Map.of(),
-            false,
+            Screen.NONE,
             null,
             new ShippedWithProgram()));
   }
