@@ -1,6 +1,7 @@
 package hornbook.assessment;
 
 import hornbook.assessment.word.Deformity;
+import hornbook.assessment.word.Diagnosis;
 import hornbook.assessment.word.Landing;
 import hornbook.assessment.word.OldShoeWear;
 import hornbook.assessment.word.Onset;
@@ -29,6 +30,7 @@ public record Foot(
     OldShoeWear oldShoeWear,
     Deformity deformity,
     Boolean brushing,
+    Diagnosis diagnosis,
     Measures measures,
     List<WallStretch> wall,
     List<WallCrack> cracks,

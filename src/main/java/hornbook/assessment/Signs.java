@@ -10,6 +10,7 @@ import hornbook.assessment.word.SoleShape;
 import hornbook.assessment.word.Stain;
 import hornbook.assessment.word.Swelling;
 import hornbook.assessment.word.TesterSite;
+import hornbook.assessment.word.Wound;
 import java.util.List;
 
 /** What was seen and felt on one foot; null is unknown. */
@@ -36,4 +37,6 @@ public record Signs(
     SoleShape soleShape,
     Cartilages cartilages,
     Stain stain,
-    Boolean suddenEase) {}
+    Boolean suddenEase,
+    Wound wound,
+    Integer woundHours) {}

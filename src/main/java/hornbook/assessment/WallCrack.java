@@ -2,6 +2,8 @@ package hornbook.assessment;
 
 import hornbook.assessment.word.CrackDepth;
 import hornbook.assessment.word.CrackPlace;
+import hornbook.assessment.word.CrackRuns;
+import hornbook.assessment.word.CrackSeeps;
 import hornbook.assessment.word.CrackStart;
 
 /** A crack in the wall; null is unknown. */
@@ -11,4 +13,6 @@ public record WallCrack(
     CrackStart starts,
     CrackDepth depth,
     Boolean bleeds,
-    Boolean moves) {}
+    Boolean moves,
+    CrackSeeps seeps,
+    CrackRuns runs) {}

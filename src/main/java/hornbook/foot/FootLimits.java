@@ -17,6 +17,7 @@ import hornbook.foot.wall.NailingLimits;
  * @param grownDays age in days from which a horse counts as grown
  * @param trim what an ordinary trim takes off the wall
  * @param tallLoss the height above which a loss takes support and not only an edge, mm
+ * @param birthHoofDays age in days up to which a foal still stands on the hoof it was born with
  */
 public record FootLimits(
     OutlineShape shape,
@@ -27,4 +28,5 @@ public record FootLimits(
     UsualToeLength usualToe,
     double grownDays,
     TrimLimits trim,
-    double tallLoss) {}
+    double tallLoss,
+    double birthHoofDays) {}

@@ -100,6 +100,7 @@ public record Trim(double mm, Known known) {
         one.thickness(),
         one.flare(),
         moist,
-        one.damp());
+        one.damp(),
+        one.mealy());
   }
 }

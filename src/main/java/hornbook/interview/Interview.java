@@ -35,7 +35,8 @@ import java.util.Set;
  */
 public final class Interview {
   private static final List<String> BASICS = List.of("horse.name", "visit.date", "horse.ageYears");
-  private static final WallCrack SOME_CRACK = new WallCrack(null, null, null, null, null, null);
+  private static final WallCrack SOME_CRACK =
+      new WallCrack(null, null, null, null, null, null, null, null);
 
   private final Advisor advisor;
   private final TypedAnswer typed;

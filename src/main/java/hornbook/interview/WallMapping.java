@@ -52,7 +52,7 @@ record WallMapping(int foot, Side side, List<String> left, double edge, double e
   /** With a stretch added up to there; the rest of it is asked next. */
   static List<WallStretch> added(List<WallStretch> wall, Side side, double from, double to) {
     List<WallStretch> added = wall == null ? new ArrayList<>() : new ArrayList<>(wall);
-    added.add(new WallStretch(side, from, to, null, null, null, null, null, null));
+    added.add(new WallStretch(side, from, to, null, null, null, null, null, null, null));
     return added;
   }
 
@@ -62,7 +62,8 @@ record WallMapping(int foot, Side side, List<String> left, double edge, double e
       case SOUND, REPAIRED -> List.of("thickness");
       case FLARED -> List.of("thickness", "flare");
       case CRACKED -> List.of("height", "thickness");
-      case SEPARATED, CRUMBLING -> List.of("height", "thickness", "moist");
+      case SEPARATED -> List.of("height", "thickness", "moist", "mealy");
+      case CRUMBLING -> List.of("height", "thickness", "moist");
       case BROKEN_AWAY, RESECTED -> List.of("height", "moist");
     };
   }

@@ -48,6 +48,20 @@ public final class Subjects {
         "pairFrogState",
         new Subject(
             "state of the other frog of the pair", "", words(Fields.ofFoot("signs.frogState"))));
+    WORDS.put("otherHeat", new Subject("heat in another hoof of the horse", "", YES_NO));
+    WORDS.put(
+        "otherPulse",
+        new Subject(
+            "strongest digital pulse of the other feet",
+            "",
+            words(Fields.ofFoot("signs.digitalPulse"))));
+    WORDS.put(
+        "pairQuiet", new Subject("other foot of the pair cool, its pulse normal", "", YES_NO));
+    WORDS.put(
+        "easeWithPus",
+        new Subject(
+            "pus seen to drain as the horse went easier", "", List.of("yes", "no", "none")));
+    WORDS.put("birthHoof", new Subject("still on the hoof it was born with", "", YES_NO));
     for (String group : List.of("horse", "visit")) {
       add((FieldHolder) Fields.at(group).kind());
     }

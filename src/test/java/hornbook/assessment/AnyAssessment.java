@@ -136,7 +136,8 @@ public final class AnyAssessment {
               any.thickness(),
               any.flare(),
               any.moist(),
-              any.damp()));
+              any.damp(),
+              any.mealy()));
       end[side] += 7.5;
     }
     return wall;

@@ -43,7 +43,8 @@ public final class Trade {
   static final LoadRates LOAD = new LoadRates(0.57, 11.59, 10.21);
 
   static final FootLimits LIMITS =
-      new FootLimits(SHAPE, 0.12, NAILING, 19, GROWTH, USUAL_TOE, 365, new TrimLimits(6, 10), 10);
+      new FootLimits(
+          SHAPE, 0.12, NAILING, 19, GROWTH, USUAL_TOE, 365, new TrimLimits(6, 10), 10, 120);
 
   private Trade() {}
 

@@ -221,7 +221,7 @@ class DialogueTest {
     assertThat(wall.get(0))
         .isEqualTo(
             new WallStretch(
-                Side.MEDIAL, 0.0, 40.0, WallState.SEPARATED, 38.0, 7.0, null, false, null));
+                Side.MEDIAL, 0.0, 40.0, WallState.SEPARATED, 38.0, 7.0, null, false, null, null));
     assertThat(wall.get(1).from()).isEqualTo(40);
     assertThat(wall.get(2).side()).isEqualTo(Side.LATERAL);
     assertThat(interview.ask().map(InterviewQuestion::path))

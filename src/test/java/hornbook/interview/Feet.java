@@ -18,6 +18,8 @@ import hornbook.assessment.read.AssessmentReader;
 import hornbook.assessment.read.ReadResult;
 import hornbook.assessment.word.CrackDepth;
 import hornbook.assessment.word.CrackPlace;
+import hornbook.assessment.word.CrackRuns;
+import hornbook.assessment.word.CrackSeeps;
 import hornbook.assessment.word.CrackStart;
 import hornbook.rules.Shipped;
 import java.io.IOException;
@@ -103,7 +105,9 @@ final class Feet {
               any(CrackStart.values(), random),
               any(CrackDepth.values(), random),
               random.nextBoolean(),
-              random.nextBoolean()));
+              random.nextBoolean(),
+              any(CrackSeeps.values(), random),
+              any(CrackRuns.values(), random)));
     }
     return cracks;
   }

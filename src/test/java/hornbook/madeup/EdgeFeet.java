@@ -102,6 +102,7 @@ final class EdgeFeet {
                 random.nextBoolean() ? null : List.of(1.0, 9.0, 40.0).get(random.nextInt(3)),
                 state == WallState.FLARED ? 20.0 : null,
                 random.nextBoolean() ? null : random.nextBoolean(),
+                random.nextBoolean() ? null : random.nextBoolean(),
                 random.nextBoolean() ? null : random.nextBoolean()));
       }
     }

@@ -80,7 +80,8 @@ public final class ComputingLimits {
         usualToe(),
         value("age.grown"),
         new TrimLimits(value("trim.usual"), value("trim.most")),
-        value("loss.tall"));
+        value("loss.tall"),
+        value("age.birth-hoof"));
   }
 
   /** A foal has no usual toe length: then the table is empty. */

@@ -124,6 +124,8 @@ public final class FactSheets {
       computed(worked);
       defectMoist(worked.wall());
       otherFrog();
+      otherFeet();
+      birthHoof(limits.computing().birthHoofDays());
       trimmable(worked.trim(), limits.computing().trim().most());
       return new FactSheet(
           Collections.unmodifiableMap(seen),
@@ -268,6 +270,26 @@ public final class FactSheets {
               () -> unknown.put("pairFrogState", List.of(at)));
     }
 
+    /** What the other feet of the horse show of heat and pulse, and whether drained pus eased. */
+    private void otherFeet() {
+      GatheredSigns signs = new GatheredSigns(assessment, foot, path);
+      for (GatheredSigns.Word word : signs.words()) {
+        if (word.word() == null) {
+          unknown.put(word.what(), word.fields());
+        } else {
+          derived(word.what(), word.word(), word.fields().get(0));
+        }
+      }
+    }
+
+    /** A horse whose age is not given is held to be grown, as everywhere. */
+    private void birthHoof(double until) {
+      Interval days = Age.days(assessment.horse());
+      boolean young = days.known() && days.high() <= until;
+      String field = assessment.horse().ageDays() == null ? "horse.ageYears" : "horse.ageDays";
+      derived("birthHoof", young ? "yes" : "no", field);
+    }
+
     /** The path in this file of a field named from the foot in hand. */
     private String inFile(String field) {
       if (field.startsWith("foot.")) {
@@ -293,6 +315,8 @@ public final class FactSheets {
                 word(crack.depth()),
                 yesNo(crack.bleeds()),
                 yesNo(crack.moves()),
+                word(crack.seeps()),
+                word(crack.runs()),
                 path + ".cracks[" + cracks.size() + "]"));
       }
       return List.copyOf(cracks);
@@ -310,6 +334,7 @@ public final class FactSheets {
                 word(stretch.state()),
                 yesNo(stretch.moist()),
                 yesNo(stretch.damp()),
+                yesNo(stretch.mealy()),
                 Unknown.or(stretch.from()),
                 Unknown.or(stretch.to()),
                 path + ".wall[" + wall.size() + "]"));

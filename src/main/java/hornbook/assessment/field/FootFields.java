@@ -8,6 +8,7 @@ import static hornbook.assessment.field.FieldTable.word;
 import hornbook.assessment.Foot;
 import hornbook.assessment.Limb;
 import hornbook.assessment.word.Deformity;
+import hornbook.assessment.word.Diagnosis;
 import hornbook.assessment.word.Landing;
 import hornbook.assessment.word.OldShoeWear;
 import hornbook.assessment.word.Onset;
@@ -102,6 +103,12 @@ final class FootFields {
               "deformity of the limb",
               "Drawn up by tendon (flexural) or bent to one side (angular), mostly in foals."),
           flag("brushing", "brushing", "Does this foot strike the other limb, or bear the marks?"),
+          word(
+                  "diagnosis",
+                  Diagnosis.values(),
+                  "diagnosis of the vet",
+                  "What a vet has found in this foot and said so; none if no vet has.")
+              .asFixed(),
           group(
               "measures",
               MeasureFields.SHAPE,
@@ -154,6 +161,7 @@ final class FootFields {
         r.oldShoeWear(),
         r.deformity(),
         r.brushing(),
+        r.diagnosis(),
         r.measures(),
         r.wall(),
         r.cracks(),
@@ -166,7 +174,7 @@ final class FootFields {
       return new Foot(
           c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
           c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
-          c.next());
+          c.next(), c.next());
     }
   }
 }

@@ -16,6 +16,7 @@ import hornbook.assessment.word.SoleShape;
 import hornbook.assessment.word.Stain;
 import hornbook.assessment.word.Swelling;
 import hornbook.assessment.word.TesterSite;
+import hornbook.assessment.word.Wound;
 import java.util.List;
 
 /** The signs seen and felt on one foot. */
@@ -109,7 +110,19 @@ final class SignFields {
               Stain.values(),
               "stain",
               "Red or yellow in fresh-pared sole, or in the angle of the bar (the corn seat)."),
-          flag("suddenEase", "sudden ease", "Was it very lame, and did it all at once go easier?"));
+          flag("suddenEase", "sudden ease", "Was it very lame, and did it all at once go easier?"),
+          word(
+              "wound",
+              Wound.values(),
+              "wound",
+              "A cut or tear in the skin at the coronet, the bulbs of the heels or the pastern."),
+          whole(
+              "woundHours",
+              0,
+              9999,
+              "hours",
+              "hours since the wound",
+              "Since it happened, or since the horse was last seen without it."));
 
   private SignFields() {}
 
@@ -145,7 +158,9 @@ final class SignFields {
         r.soleShape(),
         r.cartilages(),
         r.stain(),
-        r.suddenEase()
+        r.suddenEase(),
+        r.wound(),
+        r.woundHours()
       };
     }
 
@@ -154,7 +169,7 @@ final class SignFields {
       return new Signs(
           c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
           c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
-          c.next(), c.next(), c.next(), c.next(), c.next());
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
     }
   }
 }

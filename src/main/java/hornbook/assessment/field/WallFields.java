@@ -11,6 +11,8 @@ import hornbook.assessment.WallState;
 import hornbook.assessment.WallStretch;
 import hornbook.assessment.word.CrackDepth;
 import hornbook.assessment.word.CrackPlace;
+import hornbook.assessment.word.CrackRuns;
+import hornbook.assessment.word.CrackSeeps;
 import hornbook.assessment.word.CrackStart;
 import java.util.List;
 
@@ -59,7 +61,11 @@ final class WallFields {
               "moist",
               "stays damp or weeps",
               "Does it stay damp after cleaning, or weep when pressed?"),
-          flag("damp", "damp from the yard", "Wet from bedding or ground, and dry once wiped?"));
+          flag("damp", "damp from the yard", "Wet from bedding or ground, and dry once wiped?"),
+          flag(
+              "mealy",
+              "mealy horn",
+              "Is the gap filled with grey, crumbling horn that a hoof pick brings out?"));
 
   static final List<Field> CRACK =
       List.of(
@@ -77,7 +83,14 @@ final class WallFields {
               "depth",
               "Superficial is in the horn alone, deep reaches what is under it."),
           flag("bleeds", "bleeds", "Blood in the crack, or after the horse has moved."),
-          flag("moves", "moves", "Do its edges work against each other as weight comes on?"));
+          flag("moves", "moves", "Do its edges work against each other as weight comes on?"),
+          word(
+              "seeps",
+              CrackSeeps.values(),
+              "comes out of it",
+              "Press beside it: does moisture or pus come out?"),
+          word("runs", CrackRuns.values(), "runs", "Upright along the horn, or across it.")
+              .asFixed());
 
   private WallFields() {}
 
@@ -99,14 +112,16 @@ final class WallFields {
         r.thickness(),
         r.flare(),
         r.moist(),
-        r.damp()
+        r.damp(),
+        r.mealy()
       };
     }
 
     @Override
     public Object build(Components c) {
       return new WallStretch(
-          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
+          c.next());
     }
   }
 
@@ -119,12 +134,15 @@ final class WallFields {
     @Override
     public Object[] take(Object record) {
       WallCrack r = (WallCrack) record;
-      return new Object[] {r.place(), r.side(), r.starts(), r.depth(), r.bleeds(), r.moves()};
+      return new Object[] {
+        r.place(), r.side(), r.starts(), r.depth(), r.bleeds(), r.moves(), r.seeps(), r.runs()
+      };
     }
 
     @Override
     public Object build(Components c) {
-      return new WallCrack(c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
+      return new WallCrack(
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
     }
   }
 }

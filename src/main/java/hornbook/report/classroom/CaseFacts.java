@@ -156,7 +156,7 @@ final class CaseFacts {
       case "from", "to" -> field.field().name() + " " + value;
       case "label" -> "size " + spoken(value);
       case "width" -> value;
-      case "moist" -> value.equals("yes") ? "damp" : "dry";
+      case "moist" -> value.equals("yes") ? "stays damp or weeps" : "does not weep";
       default -> field.field().label() + " " + PlainWords.of(value);
     };
   }

@@ -17,7 +17,7 @@ record StretchRow(WallStretch stretch, Amounts amounts) {
     length(stretch.thickness(), "thick", told);
     length(stretch.flare(), "of flare", told);
     if (stretch.moist() != null) {
-      told.add(stretch.moist() ? "damp" : "dry");
+      told.add(stretch.moist() ? "stays damp or weeps" : "does not weep");
     }
     return List.of(place(), String.join(", ", told));
   }

@@ -44,7 +44,7 @@ public final class Numbers {
       case "F" -> number + " °F";
       case "grade" -> "grade " + number;
       case "ratio" -> number + " to 1";
-      case "days", "weeks", "years" ->
+      case "hours", "days", "weeks", "years" ->
           number + " " + (number.equals("1") ? unit.substring(0, unit.length() - 1) : unit);
       case "mm/month" -> number + " mm a month";
       case "in/month" -> number + " in a month";

@@ -140,6 +140,9 @@ public final class RuleWords {
       case "bleeds" -> yes ? "that bleeds" : "that does not bleed";
       case "moves" -> yes ? "that moves" : "that does not move";
       case "moist" -> yes ? "that stays damp or weeps" : "that does not weep";
+      case "mealy" -> yes ? "filled with mealy horn" : "without mealy horn";
+      case "seeps" -> words.equals("nothing") ? "that seeps nothing" : "that lets out " + words;
+      case "runs" -> words.equals("across") ? "that runs across the horn" : "that runs upright";
       case "damp" -> yes ? "damp from the yard" : "not wet";
       case "depth" -> "that is " + words;
       default -> words;

@@ -10,11 +10,13 @@ public record Crack(
     String depth,
     String bleeds,
     String moves,
+    String seeps,
+    String runs,
     String field)
     implements RowFact {
   /** The words rules may ask for, by name. */
   public static final List<String> WORDS =
-      List.of("place", "side", "starts", "depth", "bleeds", "moves");
+      List.of("place", "side", "starts", "depth", "bleeds", "moves", "seeps", "runs");
 
   @Override
   public List<String> names() {
@@ -30,6 +32,8 @@ public record Crack(
       case "depth" -> depth;
       case "bleeds" -> bleeds;
       case "moves" -> moves;
+      case "seeps" -> seeps;
+      case "runs" -> runs;
       default -> throw new IllegalArgumentException(name);
     };
   }

@@ -7,10 +7,17 @@ import java.util.List;
  * null.
  */
 public record Stretch(
-    String side, String state, String moist, String damp, double from, double to, String field)
+    String side,
+    String state,
+    String moist,
+    String damp,
+    String mealy,
+    double from,
+    double to,
+    String field)
     implements RowFact {
   /** The words rules may ask for, by name. */
-  public static final List<String> WORDS = List.of("side", "state", "moist", "damp");
+  public static final List<String> WORDS = List.of("side", "state", "moist", "damp", "mealy");
 
   @Override
   public List<String> names() {
@@ -24,6 +31,7 @@ public record Stretch(
       case "state" -> state;
       case "moist" -> moist;
       case "damp" -> damp;
+      case "mealy" -> mealy;
       default -> throw new IllegalArgumentException(name);
     };
   }

@@ -10,13 +10,15 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
 /** The limits that decide whether the vet is called. */
 public final class ReferralLimits {
-  /** Parts the grown horse from the foal. */
-  private static final String GROWN = "age.grown";
+  /** What parts the grown horse from the foal, and the foal from the newborn. */
+  private static final Map<String, String> AGES =
+      Map.of("age", "age.grown", "birthHoof", "age.birth-hoof");
 
   private ReferralLimits() {}
 
@@ -37,9 +39,8 @@ public final class ReferralLimits {
             computedWith(book, reading.what(), limits);
           } else if (condition instanceof Condition.OfFinding finding) {
             makers(book, finding.what(), open);
-          } else if (condition instanceof Condition.OfSeen seenWord
-              && seenWord.what().equals("age")) {
-            limits.add(GROWN);
+          } else if (condition instanceof Condition.OfSeen word && AGES.containsKey(word.what())) {
+            limits.add(AGES.get(word.what()));
           }
         }
       }

@@ -22,8 +22,9 @@ final class ConditionReader {
   private static final Pattern LIMIT =
       Pattern.compile("(satisfies|misses)\\s*\\(\\s*\\$(\\w+)\\s*\\)");
   private static final Set<String> CRACK_WORDS =
-      Set.of("place", "side", "starts", "depth", "bleeds", "moves");
-  private static final Set<String> STRETCH_WORDS = Set.of("side", "state", "moist", "damp");
+      Set.of("place", "side", "starts", "depth", "bleeds", "moves", "seeps", "runs");
+  private static final Set<String> STRETCH_WORDS =
+      Set.of("side", "state", "moist", "damp", "mealy");
 
   /** What a condition may not say, in words for its author. */
   static final class Refused extends Exception {

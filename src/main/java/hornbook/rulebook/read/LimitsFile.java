@@ -23,6 +23,7 @@ final class LimitsFile {
           "weeks",
           "months",
           "minutes",
+          "hours",
           "grade",
           "psi",
           "ratio",

@@ -9,6 +9,8 @@ import hornbook.assessment.WallStretch;
 import hornbook.assessment.read.AssessmentEdit;
 import hornbook.assessment.word.CrackDepth;
 import hornbook.assessment.word.CrackPlace;
+import hornbook.assessment.word.CrackRuns;
+import hornbook.assessment.word.CrackSeeps;
 import hornbook.assessment.word.CrackStart;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,7 +77,16 @@ final class RandomWall {
     Double height = random.nextBoolean() ? 5.0 + random.nextInt(50) : null;
     Double thickness = random.nextBoolean() ? 4.0 + random.nextInt(9) : null;
     return new WallStretch(
-        side, from, to, state, height, thickness, null, maybe(random), maybe(random));
+        side,
+        from,
+        to,
+        state,
+        height,
+        thickness,
+        null,
+        maybe(random),
+        maybe(random),
+        maybe(random));
   }
 
   private static List<WallCrack> cracks(UniformRandomProvider random) {
@@ -88,7 +99,9 @@ final class RandomWall {
               CrackStart.values()[random.nextInt(CrackStart.values().length)],
               CrackDepth.values()[random.nextInt(CrackDepth.values().length)],
               maybe(random),
-              maybe(random)));
+              maybe(random),
+              CrackSeeps.values()[random.nextInt(CrackSeeps.values().length)],
+              CrackRuns.values()[random.nextInt(CrackRuns.values().length)]));
     }
     return List.copyOf(cracks);
   }

@@ -109,7 +109,7 @@ class BlankAssessmentTest {
             + blank.substring(end);
     assertThat(Read.good(filled).feet().get(0).wall())
         .containsExactly(
-            new WallStretch(Side.MEDIAL, null, null, null, null, null, null, null, null));
+            new WallStretch(Side.MEDIAL, null, null, null, null, null, null, null, null, null));
   }
 
   @Property(tries = 300)

@@ -30,7 +30,16 @@ class AssessmentReaderTest {
     assertThat(foot.wall().get(2))
         .isEqualTo(
             new WallStretch(
-                Side.LATERAL, 0.0, 30.0, WallState.BROKEN_AWAY, 30.0, null, null, false, null));
+                Side.LATERAL,
+                0.0,
+                30.0,
+                WallState.BROKEN_AWAY,
+                30.0,
+                null,
+                null,
+                false,
+                null,
+                null));
     assertThat(foot.signs().testerPain()).isEmpty();
     assertThat(foot.signs().suddenEase()).isFalse();
     assertThat(foot.signs().crushed()).isNull();

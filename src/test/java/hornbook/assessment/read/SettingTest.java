@@ -63,7 +63,7 @@ class SettingTest {
     assertThat(read.kit().shoe().thickness()).isEqualTo(10);
     assertThat(read.feet().get(0).wall())
         .containsExactly(
-            new WallStretch(Side.MEDIAL, null, 40.0, null, null, null, null, null, null));
+            new WallStretch(Side.MEDIAL, null, 40.0, null, null, null, null, null, null, null));
     assertThat(read.foot(Limb.RIGHT_FORE).orElseThrow().measures().toeAngle()).isEqualTo(50);
   }
 

@@ -76,15 +76,16 @@ class PhrasesTest {
 
   @Test
   void describes_cracks_and_stretches() {
-    Crack crack = new Crack("quarter", "lateral", null, null, null, null, "");
+    Crack crack = new Crack("quarter", "lateral", null, null, null, null, null, null, "");
     assertThat(says(MM, "The {a} bleeds.", crack))
         .isEqualTo("The quarter crack on the outer side bleeds.");
-    Stretch stretch = new Stretch("medial", "separated", null, null, 0, 40, "");
+    Stretch stretch = new Stretch("medial", "separated", null, null, null, 0, 40, "");
     assertThat(says(MM, "The {a} is damp.", stretch))
         .isEqualTo("The separated inner wall from 0 to 40 mm is damp.");
     assertThat(says(INCH, "The {a} is damp.", stretch))
         .isEqualTo("The separated inner wall from 0 to 1 9/16 in is damp.");
-    Stretch unmeasured = new Stretch(null, "broken-away", null, null, Double.NaN, Double.NaN, "");
+    Stretch unmeasured =
+        new Stretch(null, "broken-away", null, null, null, Double.NaN, Double.NaN, "");
     assertThat(says(MM, "{a}.", unmeasured)).isEqualTo("Broken-away wall.");
   }
 

@@ -1,0 +1,7 @@
+package hornbook.assessment.word;
+
+/** Which way a crack runs. */
+public enum CrackRuns implements Word {
+  UPRIGHT,
+  ACROSS
+}

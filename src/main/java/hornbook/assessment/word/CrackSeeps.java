@@ -1,0 +1,8 @@
+package hornbook.assessment.word;
+
+/** What comes out of a crack. */
+public enum CrackSeeps implements Word {
+  NOTHING,
+  MOISTURE,
+  PUS
+}
