@@ -10,7 +10,6 @@ import hornbook.assessment.word.SoleShape;
 import hornbook.assessment.word.Stain;
 import hornbook.assessment.word.Swelling;
 import hornbook.assessment.word.TesterSite;
-import hornbook.assessment.word.Wound;
 import java.util.List;
 
 /** What was seen and felt on one foot; null is unknown. */
@@ -38,5 +37,4 @@ public record Signs(
     Cartilages cartilages,
     Stain stain,
     Boolean suddenEase,
-    Wound wound,
     Integer woundHours) {}

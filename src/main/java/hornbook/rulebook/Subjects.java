@@ -48,11 +48,11 @@ public final class Subjects {
         "pairFrogState",
         new Subject(
             "state of the other frog of the pair", "", words(Fields.ofFoot("signs.frogState"))));
-    WORDS.put("otherHeat", new Subject("heat in another hoof of the horse", "", YES_NO));
+    WORDS.put("otherHeat", new Subject("heat found in another hoof of the horse", "", YES_NO));
     WORDS.put(
         "otherPulse",
         new Subject(
-            "strongest digital pulse of the other feet",
+            "strongest digital pulse found on the other feet",
             "",
             words(Fields.ofFoot("signs.digitalPulse"))));
     WORDS.put(

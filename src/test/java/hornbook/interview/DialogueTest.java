@@ -201,7 +201,7 @@ class DialogueTest {
     taken(interview, "124");
     at("feet[0].wall", interview);
     assertThat(ask(interview).side()).isEqualTo(Side.MEDIAL);
-    for (String answer : List.of("40", "separated", "38", "7", "no")) {
+    for (String answer : List.of("40", "separated", "38", "7", "no", "no")) {
       taken(interview, answer);
     }
     assertThat(ask(interview).form()).isEqualTo(Form.STRETCH_END);
@@ -221,7 +221,7 @@ class DialogueTest {
     assertThat(wall.get(0))
         .isEqualTo(
             new WallStretch(
-                Side.MEDIAL, 0.0, 40.0, WallState.SEPARATED, 38.0, 7.0, null, false, null, null));
+                Side.MEDIAL, 0.0, 40.0, WallState.SEPARATED, 38.0, 7.0, null, false, null, false));
     assertThat(wall.get(1).from()).isEqualTo(40);
     assertThat(wall.get(2).side()).isEqualTo(Side.LATERAL);
     assertThat(interview.ask().map(InterviewQuestion::path))
@@ -257,7 +257,13 @@ class DialogueTest {
       taken(interview, other && path.endsWith("toeAngle") ? "50" : "");
     }
     assertThat(ofOther)
-        .isSubsetOf("lameness", "lameForDays", "measures.toeAngle", "signs.frogState");
+        .isSubsetOf(
+            "lameness",
+            "lameForDays",
+            "measures.toeAngle",
+            "signs.frogState",
+            "signs.hoofHeat",
+            "signs.digitalPulse");
     assertThat(ofOther).contains("measures.toeAngle");
     Interview later = new Interview(Shipped.ADVISOR, interview.known(), List.of(), Units.MM, TODAY);
     assertThat(later.ask()).isPresent();

@@ -35,6 +35,9 @@ public record FactSheet(
   /** Unknown when low damage of the wall may go, or stay, with a trim nobody has measured. */
   public static final String TRIM = "trim";
 
+  /** Unknown when a very lame horse went easier and nobody looked for pus that would explain it. */
+  public static final String EASE = "ease";
+
   /** The same sheet with what the other feet hold back. */
   public FactSheet holding(List<Held> other) {
     return new FactSheet(seen, readings, cracks, wall, limits, bound, other, unknown);

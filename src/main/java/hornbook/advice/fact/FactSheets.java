@@ -2,6 +2,7 @@ package hornbook.advice.fact;
 
 import hornbook.assessment.Assessment;
 import hornbook.assessment.Foot;
+import hornbook.assessment.VetRole;
 import hornbook.assessment.field.FieldValue;
 import hornbook.assessment.field.Fields;
 import hornbook.assessment.word.Word;
@@ -125,6 +126,8 @@ public final class FactSheets {
       defectMoist(worked.wall());
       otherFrog();
       otherFeet();
+      ease();
+      undiagnosed();
       birthHoof(limits.computing().birthHoofDays());
       trimmable(worked.trim(), limits.computing().trim().most());
       return new FactSheet(
@@ -193,6 +196,22 @@ public final class FactSheets {
 
     private void derived(String what, String word, String at) {
       seen.put(what, List.of(new Seen(what, word, at)));
+    }
+
+    /** Where no vet has been told, none has found anything. */
+    private void undiagnosed() {
+      if (foot.diagnosis() == null && assessment.visit().vet() == VetRole.NONE) {
+        unknown.remove("diagnosis");
+        derived("diagnosis", "none", "visit.vet");
+      }
+    }
+
+    /** Pus seen to drain would make a sudden ease less urgent. */
+    private void ease() {
+      boolean eased = Boolean.TRUE.equals(foot.signs().suddenEase());
+      if (eased && foot.signs().drainage() == null) {
+        unknown.put(FactSheet.EASE, List.of(path + ".signs.drainage"));
+      }
     }
 
     /** A horse whose age is not given is held to be grown: the advice says so by asking. */

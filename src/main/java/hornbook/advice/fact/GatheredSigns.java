@@ -68,13 +68,12 @@ final class GatheredSigns {
     return noneOfThem("otherPulse", PULSE, word, this::pulse);
   }
 
-  /** The word that holds once every other foot was felt. */
+  /**
+   * The word that holds once the other foot of the pair was felt: of the hind feet none is asked.
+   */
   private Word noneOfThem(String what, String field, String word, Function<Limb, Object> known) {
-    List<String> unseen =
-        others().filter(limb -> known.apply(limb) == null).map(limb -> at(limb, field)).toList();
-    return unseen.isEmpty()
-        ? new Word(what, word, List.of(at(foot.limb().pair(), field)))
-        : new Word(what, null, unseen);
+    Limb pair = foot.limb().pair();
+    return new Word(what, known.apply(pair) == null ? null : word, List.of(at(pair, field)));
   }
 
   private Word pairQuiet() {

@@ -31,6 +31,9 @@ import java.util.stream.Stream;
 public final class Questions {
   private static final String VET = "visit.vet";
 
+  private static final PossibleChange LESS_URGENT =
+      new PossibleChange(QuestionValue.MENTION, List.of("referral"), null);
+
   private final Rulebook book;
   private final OpenRules rules;
 
@@ -84,6 +87,10 @@ public final class Questions {
     for (String field : sheet.unknown().getOrDefault(FactSheet.TRIM, List.of())) {
       open.computeIfAbsent(field, Open::new)
           .could(ofTrim(book, prospects), "The trim may take the damage off", true);
+    }
+    for (String field : sheet.unknown().getOrDefault(FactSheet.EASE, List.of())) {
+      open.computeIfAbsent(field, Open::new)
+          .could(LESS_URGENT, "Pus that drains would make the call less urgent", true);
     }
     return open.values().stream()
         .sorted(

@@ -16,7 +16,6 @@ import hornbook.assessment.word.SoleShape;
 import hornbook.assessment.word.Stain;
 import hornbook.assessment.word.Swelling;
 import hornbook.assessment.word.TesterSite;
-import hornbook.assessment.word.Wound;
 import java.util.List;
 
 /** The signs seen and felt on one foot. */
@@ -47,8 +46,9 @@ final class SignFields {
           word(
               "puncture",
               Puncture.values(),
-              "puncture",
-              "A hole made from below, once the foot is clean; do not probe it."),
+              "puncture or wound",
+              "A hole in sole or frog once the foot is clean, or a cut at the heel bulbs or the"
+                  + " pastern; do not probe it."),
           flag(
               "objectInPlace",
               "object in the foot",
@@ -111,11 +111,6 @@ final class SignFields {
               "stain",
               "Red or yellow in fresh-pared sole, or in the angle of the bar (the corn seat)."),
           flag("suddenEase", "sudden ease", "Was it very lame, and did it all at once go easier?"),
-          word(
-              "wound",
-              Wound.values(),
-              "wound",
-              "A cut or tear in the skin at the coronet, the bulbs of the heels or the pastern."),
           whole(
               "woundHours",
               0,
@@ -159,7 +154,6 @@ final class SignFields {
         r.cartilages(),
         r.stain(),
         r.suddenEase(),
-        r.wound(),
         r.woundHours()
       };
     }
@@ -169,7 +163,7 @@ final class SignFields {
       return new Signs(
           c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
           c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
-          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
     }
   }
 }

@@ -5,6 +5,8 @@ import hornbook.assessment.Foot;
 import hornbook.assessment.Horse;
 import hornbook.assessment.Limb;
 import hornbook.assessment.Measures;
+import hornbook.assessment.VetRole;
+import hornbook.assessment.Visit;
 import hornbook.assessment.WallStretch;
 import hornbook.assessment.field.FieldValue;
 import hornbook.assessment.field.Fields;
@@ -14,6 +16,7 @@ import hornbook.assessment.quantity.Unit;
 import hornbook.assessment.tree.Fault;
 import hornbook.assessment.tree.FieldPath;
 import hornbook.assessment.tree.LocatedValue;
+import hornbook.assessment.word.Diagnosis;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -86,6 +89,7 @@ public final class CrossChecks {
       }
       widest(foot.measures(), path);
       wall(foot, path);
+      diagnosis(foot, assessment.visit(), path);
     }
   }
 
@@ -109,6 +113,17 @@ public final class CrossChecks {
     if (widest != null && bearing != null && widest > bearing) {
       fault(
           path + ".measures.toeToWidest", mm(widest), "at most the bearing length, " + mm(bearing));
+    }
+  }
+
+  /** What a vet has found, a vet has been told of. */
+  private void diagnosis(Foot foot, Visit visit, String path) {
+    Diagnosis named = foot.diagnosis();
+    if (named != null && named != Diagnosis.NONE && visit.vet() == VetRole.NONE) {
+      fault(
+          path + ".diagnosis",
+          named.word() + " beside visit.vet: none",
+          "none, or visit.vet: informed or directing");
     }
   }
 

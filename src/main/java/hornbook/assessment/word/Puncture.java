@@ -1,8 +1,10 @@
 package hornbook.assessment.word;
 
-/** What was pierced. */
+/** What was pierced or cut. */
 public enum Puncture implements Word {
   NONE,
   SOLE,
-  FROG
+  FROG,
+  HEEL_BULB,
+  PASTERN
 }

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.Limb;
 import hornbook.assessment.Side;
+import hornbook.assessment.VetRole;
 import hornbook.assessment.WallCrack;
 import hornbook.assessment.WallStretch;
 import hornbook.assessment.form.BlankAssessment;
+import hornbook.assessment.word.Diagnosis;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -42,7 +44,7 @@ class CrossChecksTest {
 
   @Test
   void a_list_has_no_more_rows_than_a_file_may_have() {
-    WallCrack crack = new WallCrack(null, null, null, null, null, null);
+    WallCrack crack = new WallCrack(null, null, null, null, null, null, null, null);
     assertThat(CrossChecks.first(with("feet[0].cracks", Collections.nCopies(40, crack)))).isEmpty();
     assertThat(CrossChecks.first(with("feet[0].cracks", Collections.nCopies(41, crack))))
         .hasValueSatisfying(
@@ -56,8 +58,17 @@ class CrossChecksTest {
   @Test
   void two_fields_agree() {
     List<WallStretch> backwards =
-        List.of(new WallStretch(Side.MEDIAL, 40.0, 30.0, null, null, null, null, null, null));
+        List.of(new WallStretch(Side.MEDIAL, 40.0, 30.0, null, null, null, null, null, null, null));
     assertThat(CrossChecks.first(with("feet[0].wall", backwards)))
         .hasValueSatisfying(one -> assertThat(one.path()).isEqualTo("feet[0].wall[0].to"));
+  }
+
+  @Test
+  void what_a_vet_has_found_a_vet_has_been_told_of() {
+    Assessment told = with("visit.vet", VetRole.INFORMED);
+    Assessment found = AssessmentEdit.of("feet[0].diagnosis").with(told, Diagnosis.FRACTURE);
+    assertThat(CrossChecks.first(found)).isEmpty();
+    assertThat(CrossChecks.first(AssessmentEdit.of("visit.vet").with(found, VetRole.NONE)))
+        .hasValueSatisfying(one -> assertThat(one.path()).isEqualTo("feet[0].diagnosis"));
   }
 }

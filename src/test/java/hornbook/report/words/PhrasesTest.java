@@ -171,6 +171,7 @@ class PhrasesTest {
       case "C" -> ".*\\d °[CF]";
       case "ratio" -> ".*\\d to 1";
       case "grade" -> "grade \\d.*";
+      case "hours" -> ".*\\d hours?";
       case "days" -> ".*\\d days?";
       case "weeks" -> ".*\\d weeks?";
       case "years" -> ".*\\d years?";
