@@ -16,16 +16,19 @@ final class ChartDrawing {
   private static final int RIGHT = 20;
   private static final int TOP = 14;
   private static final int BOTTOM = 34;
-  private static final int MARKS = 4;
+  private static final int MARKS = 5;
 
   private final RecordChart chart;
+  private final double step;
   private final double most;
   private final double days;
   private final Markup svg = new Markup();
 
   private ChartDrawing(RecordChart chart) {
     this.chart = chart;
-    this.most = Math.max(1, chart.most());
+    double greatest = Math.max(1, chart.most());
+    this.step = step(greatest);
+    this.most = step * Math.ceil(greatest / step - 1e-9);
     List<RecordChart.Point> points = chart.points();
     this.days = Math.max(1, points.get(points.size() - 1).day());
   }
@@ -79,9 +82,22 @@ final class ChartDrawing {
     return told.toString().strip();
   }
 
+  /** The least of 1, 2 and 5, or of ten or a hundred times those, that needs few marks. */
+  private static double step(double greatest) {
+    double tens = 1;
+    while (true) {
+      for (double one : new double[] {1, 2, 5}) {
+        if (greatest <= one * tens * MARKS) {
+          return one * tens;
+        }
+      }
+      tens *= 10;
+    }
+  }
+
   private void scale() {
-    for (int i = 0; i <= MARKS; i++) {
-      double value = most * i / MARKS;
+    for (int i = 0; i * step <= most + step / 2; i++) {
+      double value = i * step;
       String y = at(y(value));
       svg.empty(
           "line",

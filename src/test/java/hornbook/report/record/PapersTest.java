@@ -16,6 +16,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.data.ParserException;
 import net.fortuna.ical4j.model.Calendar;
@@ -182,5 +184,23 @@ class PapersTest {
     String html = RecordHtml.render(HistoryPage.of(history, Units.MM, id -> id));
     assertThat(html)
         .contains("<title>Tallest defect over the visits</title>", "<desc>18 Apr 2026: 26 mm.");
+    assertThat(marks(html))
+        .as("tallest defect, then lameness")
+        .contains("0, 10, 20, 30", "0, 1, 2");
+  }
+
+  /** The marks on the scale of each chart: each number stands for itself. */
+  private static List<String> marks(String html) {
+    return Pattern.compile("<svg.*?</svg>", Pattern.DOTALL)
+        .matcher(html)
+        .results()
+        .map(
+            svg ->
+                Pattern.compile("<text[^>]*>(\\d+)</text>")
+                    .matcher(svg.group())
+                    .results()
+                    .map(mark -> mark.group(1))
+                    .collect(Collectors.joining(", ")))
+        .toList();
   }
 }
