@@ -23,4 +23,9 @@ public final class Growth {
   public static double weeks(double height, double down, double rate) {
     return days(height, down, rate) / DAYS_IN_A_WEEK;
   }
+
+  /** Months in which a wall of the length is renewed from the hairline. */
+  public static double renewal(double length, double rate) {
+    return length / rate;
+  }
 }

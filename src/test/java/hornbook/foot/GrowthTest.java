@@ -25,8 +25,8 @@ class GrowthTest {
   /** reeks-1906, ch. III: 1/4 in a month; 80 mm of toe in 12 to 13 months, 30 mm of heel in 5. */
   @Test
   void renewalAtReeksRate() {
-    assertThat(renewal(80, 6.35)).isBetween(12.0, 13.0);
-    assertThat(renewal(30, 6.35)).isCloseTo(5, within(0.5));
+    assertThat(Growth.renewal(80, 6.35)).isBetween(12.0, 13.0);
+    assertThat(Growth.renewal(30, 6.35)).isCloseTo(5, within(0.5));
   }
 
   /**
@@ -37,9 +37,9 @@ class GrowthTest {
   @ParameterizedTest
   @CsvSource({"96, 11, 13", "60, 6, 8", "34, 3, 5"})
   void renewalTimesAgreeWithTheGrowthAndUsualHeights(double wall, double least, double most) {
-    assertThat(renewal(wall, Trade.GROWTH.mean())).isBetween(least, most);
-    assertThat(renewal(wall, Trade.GROWTH.fast())).isLessThan(least);
-    assertThat(renewal(wall, Trade.GROWTH.slow())).isGreaterThan(most);
+    assertThat(Growth.renewal(wall, Trade.GROWTH.mean())).isBetween(least, most);
+    assertThat(Growth.renewal(wall, Trade.GROWTH.fast())).isLessThan(least);
+    assertThat(Growth.renewal(wall, Trade.GROWTH.slow())).isGreaterThan(most);
   }
 
   /** 38 mm of defect over nail exits at 21 mm: 17 mm, two months at the mean. */
@@ -97,10 +97,5 @@ class GrowthTest {
   void ratesOutOfOrderAreRefused() {
     assertThatIllegalArgumentException().isThrownBy(() -> new GrowthRates(8, 7, 9));
     assertThatIllegalArgumentException().isThrownBy(() -> new GrowthRates(0, 7, 9));
-  }
-
-  /** Months until a wall has grown down to nothing above what grows behind it. */
-  private static double renewal(double wall, double rate) {
-    return Growth.days(wall, 0, rate) / Growth.DAYS_IN_A_MONTH;
   }
 }

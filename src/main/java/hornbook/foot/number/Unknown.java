@@ -24,4 +24,9 @@ public final class Unknown {
   public static double or(Integer value) {
     return value == null ? NUMBER : value;
   }
+
+  /** For a record or a page: null where unknown. */
+  public static Double orNull(double number) {
+    return is(number) ? null : number;
+  }
 }

@@ -8,6 +8,7 @@ import hornbook.report.page.Section.Kind;
 import hornbook.report.words.Detail;
 import hornbook.report.words.PageContext;
 import hornbook.rulebook.FindingKind;
+import hornbook.rulebook.RuleEntry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -25,6 +26,7 @@ final class FoundPart {
   }
 
   List<Section> of(FootAdvice foot) {
+    Waiting waiting = new Waiting(foot);
     List<Item> items = new ArrayList<>();
     List<Item> shape = new ArrayList<>();
     List<String> steps = new ArrayList<>();
@@ -34,7 +36,7 @@ final class FoundPart {
       if (step && told.detail() != Detail.FULL) {
         steps.add(kind.label());
       } else {
-        (kind.defect() ? items : shape).add(found(finding, kind));
+        (kind.defect() ? items : shape).add(found(finding, kind, waiting));
       }
     }
     items.addAll(shape);
@@ -44,8 +46,9 @@ final class FoundPart {
     return Section.unlessEmpty(Kind.FOUND, "FOUND", items);
   }
 
-  private Item found(FindingGiven finding, FindingKind kind) {
-    String says = told.phrases().grounded(finding.says(), told.rule(finding.rule()).basis());
+  private Item found(FindingGiven finding, FindingKind kind, Waiting waiting) {
+    RuleEntry rule = told.rule(finding.rule());
+    String says = waiting.told(told.phrases().grounded(finding.says(), rule.basis()), rule);
     return new Item(kind.label(), says, List.of(), finding.rule());
   }
 }

@@ -17,6 +17,7 @@ public final class RulebookCheck {
     new OrderCheck(book, faults).check();
     new RuleCheck(book, faults).check();
     new TextCheck(book, faults).check();
+    new MeanwhileCheck(book, faults).check();
     new FindingCheck(book, faults).check();
     AllDemands askings = new AllDemands(book);
     new UnreachableCheck(book, askings, faults).check();

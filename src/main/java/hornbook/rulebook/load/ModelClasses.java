@@ -22,4 +22,15 @@ public final class ModelClasses {
       throw new UncheckedIOException(unreadable);
     }
   }
+
+  /** Loads all classes but the model, the last first: another thread is coming from the front. */
+  static void preload(List<String> names, ClassLoader from) {
+    for (int at = names.size() - 1; at > 0; at--) {
+      try {
+        Class.forName(names.get(at), true, from);
+      } catch (ClassNotFoundException damaged) {
+        throw new IllegalStateException(damaged);
+      }
+    }
+  }
 }

@@ -56,8 +56,7 @@ public final class RuleStarter {
   }
 
   /**
-   * The files to write, by their name in the folder; those that are there already are added to, and
-   * those that stay as they are left out.
+   * The files to write, by their name in the folder; those that are there already are added to.
    *
    * @param today the day a version that is begun is dated
    */
@@ -72,11 +71,7 @@ public final class RuleStarter {
     if (whole) {
       files.putAll(new TreeMap<>(version.files(rule, today)));
     }
-    String begun = head(files.getOrDefault(RuleFiles.HEAD, head), letter);
-    files.remove(RuleFiles.HEAD);
-    if (!begun.equals(head)) {
-      files.put(RuleFiles.HEAD, begun);
-    }
+    files.put(RuleFiles.HEAD, head(files.getOrDefault(RuleFiles.HEAD, head), letter));
     String file = topic + "/" + (group == null ? id.toLowerCase(Locale.ROOT) : group);
     add(files, file + ".drl", rule.rule());
     add(files, file + ".yaml", rule.says());

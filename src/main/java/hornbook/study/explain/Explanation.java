@@ -1,6 +1,7 @@
 package hornbook.study.explain;
 
 import hornbook.advice.FootAdvice;
+import hornbook.advice.VerdictBasis;
 import java.util.List;
 
 /**
@@ -18,4 +19,18 @@ public record Explanation(
     Answer answer,
     List<RuleChain> deciding,
     List<RuleChain> further,
-    List<RuleChain> silent) {}
+    List<RuleChain> silent) {
+
+  /** Whether the question does not arise, since the matter stands the other way round. */
+  public boolean contrary() {
+    if (answer instanceof Answer.Judgement judgement) {
+      return whyNot
+          == switch (judgement.judged().verdict()) {
+            case FIRST_CHOICE -> true;
+            case WORKABLE -> judgement.settled().by() == VerdictBasis.By.MAY_BE_USED;
+            case WITH_VET, NOT_INDICATED, RULED_OUT -> false;
+          };
+    }
+    return answer instanceof Answer.Given given && given.given() == whyNot;
+  }
+}

@@ -29,6 +29,8 @@ import java.util.TreeMap;
  *   <li>two findings on one foot of which one excludes the other;
  *   <li>one rule that speaks for a technique or support, and one that speaks against it or rules it
  *       out, both resting on the very same facts, unless one of them declares its dissent;
+ *   <li>one text that tells the farrier to do what another tells him not to do, unless one of them
+ *       declares its dissent;
  *   <li>a rule that speaks for something, while one other rule ruled it out on every foot on which
  *       it ever fired.
  * </ul>
@@ -71,9 +73,29 @@ public final class Contradictions {
       }
     }
     findings.keySet().forEach(id -> excluded(id, findings, where));
+    told(firings, where);
     for (FiredRule one : reasons) {
       if (((Reason) one.conclusion()).bearing() == Bearing.FOR) {
         opposed(one, reasons, where);
+      }
+    }
+  }
+
+  /** Texts that tell a farrier to do a thing, and not to do it. */
+  private void told(List<FiredRule> firings, String where) {
+    for (FiredRule one : firings) {
+      for (String deed : book.rules().get(one.rule()).text().does()) {
+        for (FiredRule other : firings) {
+          boolean against = book.rules().get(other.rule()).text().against().contains(deed);
+          if (against && !dissent(one, other)) {
+            add(
+                one.rule(),
+                other.rule(),
+                "tells to do what " + other.rule() + " tells not to do, " + deed + ": on " + where,
+                "word them so that both can be done, or have one ask for something the other does"
+                    + " not");
+          }
+        }
       }
     }
   }
