@@ -6,9 +6,11 @@ import hornbook.report.page.Section;
 import hornbook.report.page.Section.Item;
 import hornbook.report.page.Section.Kind;
 import hornbook.report.words.Detail;
+import hornbook.report.words.HeldWords;
 import hornbook.report.words.PageContext;
 import hornbook.rulebook.FindingKind;
 import hornbook.rulebook.RuleEntry;
+import hornbook.rulebook.reserve.Reserves;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -26,7 +28,7 @@ final class FoundPart {
   }
 
   List<Section> of(FootAdvice foot) {
-    Waiting waiting = new Waiting(foot);
+    Reserves held = foot.reserves();
     List<Item> items = new ArrayList<>();
     List<Item> shape = new ArrayList<>();
     List<String> steps = new ArrayList<>();
@@ -36,7 +38,7 @@ final class FoundPart {
       if (step && told.detail() != Detail.FULL) {
         steps.add(kind.label());
       } else {
-        (kind.defect() ? items : shape).add(found(finding, kind, waiting));
+        (kind.defect() ? items : shape).add(found(finding, kind, held));
       }
     }
     items.addAll(shape);
@@ -46,9 +48,10 @@ final class FoundPart {
     return Section.unlessEmpty(Kind.FOUND, "FOUND", items);
   }
 
-  private Item found(FindingGiven finding, FindingKind kind, Waiting waiting) {
+  private Item found(FindingGiven finding, FindingKind kind, Reserves held) {
     RuleEntry rule = told.rule(finding.rule());
-    String says = waiting.told(told.phrases().grounded(finding.says(), rule.basis()), rule);
+    String says =
+        HeldWords.waiting(told.phrases().grounded(finding.says(), rule.basis()), rule, held);
     return new Item(kind.label(), says, List.of(), finding.rule());
   }
 }

@@ -3,6 +3,7 @@ package hornbook.report.words;
 import hornbook.advice.fact.Held;
 import hornbook.assessment.Limb;
 import hornbook.rulebook.RuleConclusion;
+import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.fact.Urgency;
 import hornbook.rulebook.reserve.Reserves;
 import java.util.ArrayList;
@@ -28,6 +29,14 @@ public final class HeldWords {
       case VET_HAS_SEEN -> "once the vet has looked";
       case VET_DIRECTS -> "once the vet directs the work";
     };
+  }
+
+  /** What a rule says, with until when it waits where a call holds back the cut it tells of. */
+  public static String waiting(String says, RuleEntry rule, Reserves held) {
+    boolean waits =
+        rule.text().does().stream()
+            .anyMatch(deed -> held.cuts().stream().anyMatch(cut -> deed.endsWith(cut.word())));
+    return waits ? says + " All cutting here waits: " + once(held) + "." : says;
   }
 
   /** What other feet hold back on this one, a sentence for each foot. */
