@@ -57,7 +57,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 class EveryFormatTest {
   private static final int FEET = Integer.getInteger("hornbook.madeup", 3000);
-  private static final Pattern NO_NUMBER = Pattern.compile("NaN|Infinity|∞|-0(?![.\\d])");
+  private static final Pattern MINUS_NOTHING = Pattern.compile("-0(?![.\\d])");
   private static final List<String> EXPLAINED =
       List.of("nail-on", "bearing-pressure-ratio", "sound-share", "weeks-to-nailable", "U014");
 
@@ -163,6 +163,9 @@ class EveryFormatTest {
   }
 
   private static void hasOnlyNumbers(String page) {
-    assertThat(page).doesNotContainPattern(NO_NUMBER);
+    assertThat(page).doesNotContain("NaN", "Infinity", "∞");
+    if (page.contains("-0")) {
+      assertThat(page).doesNotContainPattern(MINUS_NOTHING);
+    }
   }
 }
