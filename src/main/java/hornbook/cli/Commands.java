@@ -9,6 +9,7 @@ import hornbook.cli.command.AssessCommand;
 import hornbook.cli.command.BatchCommand;
 import hornbook.cli.command.ConfidenceCommand;
 import hornbook.cli.command.ContrastCommand;
+import hornbook.cli.command.GlossaryCommand;
 import hornbook.cli.command.NewCommand;
 import hornbook.cli.command.PlanCommand;
 import hornbook.cli.command.WhyCommand;
@@ -40,6 +41,7 @@ final class Commands {
     ALL.put("new", NewCommand::new);
     ALL.put("record", RecordCommand::new);
     ALL.put("rules", RulesCommand::new);
+    ALL.put("glossary", GlossaryCommand::new);
     ALL.put("completion", CompletionCommand::new);
     ALL.put("help", HelpCommand::new);
   }

@@ -1,4 +1,14 @@
 package hornbook.rulebook;
 
-/** A word of the trade, and what it means. */
-public record GlossaryTerm(String word, String says) {}
+import java.util.List;
+
+/**
+ * A word of the trade, and what it means.
+ *
+ * @param also other words for it that people look it up by, older ones among them
+ */
+public record GlossaryTerm(String word, String says, List<String> also) {
+  public GlossaryTerm {
+    also = List.copyOf(also);
+  }
+}

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,8 +48,16 @@ class AssessIT {
     String plain = Written.file(folder, "plain.yaml", Written.PLAIN);
     String text = Program.run("assess", FOAL, plain).done().out();
     assertThat(text).containsSubsequence(FOAL + ":", "Pipit", plain + ":", "Bracken");
-    JsonNode json = Program.run("assess", "--format", "json", FOAL, plain).done().json();
-    assertThat(json.findValuesAsText("horse")).containsExactly("Pipit", "Bracken");
+    List<JsonNode> each =
+        Program.run("assess", "--format", "json", FOAL, plain)
+            .done()
+            .out()
+            .lines()
+            .map(line -> new Program.Run(0, line, "").json())
+            .toList();
+    assertThat(each).map(one -> one.path("horse").asText()).containsExactly("Pipit", "Bracken");
+    assertThat(each.get(0))
+        .isEqualTo(Program.run("assess", "--format", "json", FOAL).done().json());
   }
 
   @Test

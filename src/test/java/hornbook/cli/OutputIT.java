@@ -64,7 +64,8 @@ class OutputIT {
 
   @Test
   void a_file_keeps_its_permissions_and_a_link_stays_a_link() throws IOException {
-    Path output = Files.writeString(folder.resolve("advice.txt"), "old");
+    Path output =
+        Files.writeString(folder.resolve("advice.txt"), "Hornbook advice: of yesterday\n");
     Set<PosixFilePermission> shared = PosixFilePermissions.fromString("rw-rw-r--");
     Files.setPosixFilePermissions(output, shared);
     Path link = Files.createSymbolicLink(folder.resolve("latest.txt"), output);
@@ -72,6 +73,35 @@ class OutputIT {
     assertThat(link).isSymbolicLink();
     assertThat(output).content().contains("Pipit");
     assertThat(Files.getPosixFilePermissions(output)).isEqualTo(shared);
+  }
+
+  @Test
+  void only_a_result_gives_way_to_a_result() throws IOException {
+    Path own = Files.writeString(folder.resolve("own.yaml"), Written.PLAIN);
+    Program.Run refused = assessInto(own).refused(74);
+    assertThat(refused.err()).contains("cannot write " + own, "no result of hornbook", "--force");
+    assertThat(own).hasContent(Written.PLAIN);
+    Program.run("assess", FOAL, "-o", own.toString(), "--force").done();
+    assertThat(own).content().contains("Pipit");
+    Path result = folder.resolve("result");
+    for (String format : new String[] {"text", "json", "html", "markdown", "pdf", "text"}) {
+      Program.run("assess", FOAL, "--format", format, "-o", result.toString()).done();
+    }
+    Program.run("plan", FOAL, "--technique", "leave-unshod", "-o", result.toString()).done();
+    Path json = Files.writeString(folder.resolve("own.json"), JSON_ASSESSMENT);
+    assertThat(assessInto(json).refused(74).err()).contains("no result of hornbook");
+    assertThat(Program.run("rules", "list", "-o", json.toString()).refused(74).err())
+        .contains("--force");
+  }
+
+  private static final String JSON_ASSESSMENT =
+      "{\"format\": \"hornbook-assessment/1\", \"feet\": [{\"limb\": \"left-fore\"}]}";
+
+  @Test
+  void a_link_into_no_folder_is_told_with_where_it_leads() throws IOException {
+    Path link = Files.createSymbolicLink(folder.resolve("latest"), Path.of("gone/away.txt"));
+    assertThat(assessInto(link).refused(74).err())
+        .contains("it is a link to gone/away.txt", "no such folder");
   }
 
   @Test

@@ -117,9 +117,9 @@ class WrongInputIT {
   @Test
   void an_output_file_that_was_there_stays_as_it_was() {
     String wrong = Written.file(folder, "wrong.yaml", "feet: 3\n");
-    String output = Written.file(folder, "advice.txt", "of yesterday");
+    String output = Written.file(folder, "advice.txt", "Hornbook advice: of yesterday");
     Program.run("assess", "--output", output, wrong).refused(65);
-    assertThat(Path.of(output)).content().isEqualTo("of yesterday");
+    assertThat(Path.of(output)).content().isEqualTo("Hornbook advice: of yesterday");
   }
 
   @Test

@@ -51,6 +51,25 @@ public final class ResultFile {
     write(result, true);
   }
 
+  /**
+   * Refuses to put a result in the place of a file that is none.
+   *
+   * @param force whether the user has said that it may be lost
+   */
+  public void spareOwn(boolean force) {
+    try {
+      Path file = followed(Path.of(name));
+      if (!force && Files.isRegularFile(file) && Files.isReadable(file) && !ResultMark.in(file)) {
+        throw failure(
+            "the file is there, and it is no result of hornbook",
+            "name another file, or replace it with --force");
+      }
+    } catch (InvalidPathException | IOException told) {
+      // Writing it comes upon the same, and tells.
+      return;
+    }
+  }
+
   private void write(Writing result, boolean replace) {
     try {
       Path file = followed(Path.of(name));
@@ -70,7 +89,7 @@ public final class ResultFile {
     } catch (InvalidPathException noName) {
       throw failure("no file can have such a name", "name another file");
     } catch (NoSuchFileException missing) {
-      throw failure("there is no such folder", "make the folder first");
+      throw noFolder();
     } catch (AccessDeniedException denied) {
       throw failure("this user may not write there", "name a file in a folder of your own");
     } catch (FileSystemException refused) {
@@ -78,6 +97,21 @@ public final class ResultFile {
       throw failure(reason, "name a file elsewhere");
     } catch (IOException broken) {
       throw failure(String.valueOf(broken.getMessage()), "name a file elsewhere");
+    }
+  }
+
+  /** A link that leads nowhere is told with where it leads. */
+  private Failure noFolder() {
+    Path link = Path.of(name);
+    if (!Files.isSymbolicLink(link)) {
+      return failure("there is no such folder", "make the folder first");
+    }
+    try {
+      return failure(
+          "it is a link to " + Files.readSymbolicLink(link) + ", and there is no such folder",
+          "make the folder first, or name another file");
+    } catch (IOException gone) {
+      return failure("there is no such folder", "make the folder first");
     }
   }
 

@@ -18,14 +18,17 @@ public final class OutputOption {
   public static final String NAME = "--output";
 
   private final ArgumentValue<String> file;
+  private final ArgumentValue<Boolean> force;
 
   public OutputOption(Arguments arguments) {
     file =
         arguments.text(
             "FILE",
-            "write the result to FILE, whole or not at all, in place of the screen",
+            "write the result to FILE, whole or not at all, in place of the screen; of files that are there"
+                + " only results of hornbook are replaced",
             "-o",
             NAME);
+    force = arguments.flag("--force", "let --output replace a file that is no result of hornbook");
   }
 
   /** Whether the result goes to standard output. */
@@ -42,7 +45,7 @@ public final class OutputOption {
     if (toScreen()) {
       surroundings.page(result);
     } else {
-      new ResultFile(file.value()).write(result);
+      place().write(result);
     }
   }
 
@@ -51,7 +54,7 @@ public final class OutputOption {
     if (toScreen()) {
       surroundings.print(result);
     } else {
-      new ResultFile(file.value()).write(result);
+      place().write(result);
     }
   }
 
@@ -73,7 +76,7 @@ public final class OutputOption {
     if (toScreen()) {
       surroundings.stream(result);
     } else {
-      new ResultFile(file.value()).write(result);
+      place().write(result);
     }
   }
 
@@ -88,13 +91,26 @@ public final class OutputOption {
     }
   }
 
-  /** Refuses to put the result in the place of what it was made from. */
+  /** The file, unless it holds what is no result and may not be lost. */
+  private ResultFile place() {
+    ResultFile result = new ResultFile(file.value());
+    result.spareOwn(force.value());
+    return result;
+  }
+
+  /**
+   * Refuses to put the result in the place of what it was made from, or of a file of the user's
+   * own, before any work is done.
+   */
   public void spare(List<String> inputs) {
     for (String input : inputs) {
       if (!toScreen() && same(input)) {
         throw Failure.usage(
             "--output " + file.value() + " is one of the files to be read", "name another file");
       }
+    }
+    if (!toScreen()) {
+      place();
     }
   }
 

@@ -75,27 +75,15 @@ public final class Rendering {
     }
   }
 
-  /** One object; with several an array of them, in the order of the files. */
+  /** One object on many lines; with several one a line, in the order of the files. */
   private void json(Iterator<AssessedFile> all, boolean several, OutputStream to)
       throws IOException {
     boolean brief = options.detail() == Detail.BRIEF;
-    if (several) {
-      Iterable<Advice> each = () -> new AdviceOf(all);
-      AdviceJson.writeAll(each, options.units(), brief, to);
-    } else {
+    while (several && all.hasNext()) {
+      AdviceJson.writeLine(all.next().advice(), options.units(), brief, to);
+    }
+    if (!several) {
       AdviceJson.write(all.next().advice(), options.units(), brief, to);
-    }
-  }
-
-  private record AdviceOf(Iterator<AssessedFile> all) implements Iterator<Advice> {
-    @Override
-    public boolean hasNext() {
-      return all.hasNext();
-    }
-
-    @Override
-    public Advice next() {
-      return all.next().advice();
     }
   }
 

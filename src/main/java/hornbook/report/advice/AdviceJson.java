@@ -50,22 +50,6 @@ public final class AdviceJson {
   }
 
   /**
-   * The advice on several assessments as one array, in their order, each written before the next is
-   * asked for; the stream stays open.
-   */
-  public static void writeAll(Iterable<Advice> all, Units units, boolean brief, OutputStream to)
-      throws IOException {
-    try (JsonGenerator json = JsonText.pretty(JsonText.JSON.createGenerator(to))) {
-      json.writeStartArray();
-      for (Advice advice : all) {
-        new AdviceWriter(json, advice, units, brief).write();
-      }
-      json.writeEndArray();
-      json.writeRaw('\n');
-    }
-  }
-
-  /**
    * One advice as one line, ended; the stream stays open.
    *
    * @param brief whether only verdicts, findings and referrals are told

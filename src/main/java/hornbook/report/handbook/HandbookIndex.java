@@ -26,6 +26,10 @@ final class HandbookIndex {
     Map<String, Word> entries = new TreeMap<>();
     for (GlossaryTerm term : book.glossary()) {
       entries.put(term.word(), new Word(null, term.word(), using(term.word())));
+      for (String other : term.also()) {
+        RichText see = RichText.link("glossary", anchor(term.word()));
+        entries.putIfAbsent(other, new Word(null, other, RichText.of("see ").plus(see)));
+      }
     }
     return new Chapter(
         "index",
@@ -55,9 +59,15 @@ final class HandbookIndex {
   Chapter glossary() {
     List<Word> entries =
         book.glossary().stream()
-            .map(term -> new Word(anchor(term.word()), term.word(), RichText.of(term.says())))
+            .map(term -> new Word(anchor(term.word()), term.word(), RichText.of(says(term))))
             .toList();
     return new Chapter("glossary", "Words of the trade", List.of(new Words(entries)));
+  }
+
+  private static String says(GlossaryTerm term) {
+    return term.also().isEmpty()
+        ? term.says()
+        : term.says() + " Also looked up as: " + String.join(", ", term.also()) + ".";
   }
 
   private static String anchor(String word) {

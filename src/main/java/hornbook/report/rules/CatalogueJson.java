@@ -17,6 +17,12 @@ import java.util.Optional;
 
 /** The catalogue of the rule base as JSON. */
 public final class CatalogueJson {
+  /** A list of rules. */
+  public static final String RULES = "hornbook-rules/1";
+
+  /** One thing the rule base knows by name. */
+  public static final String ENTRY = "hornbook-rules-entry/1";
+
   private final Rulebook book;
   private final CrossReferences uses;
 
@@ -29,13 +35,17 @@ public final class CatalogueJson {
   public String rules(List<Topic> topics) {
     return JsonText.of(
         json -> {
-          json.writeStartArray();
+          json.writeStartObject();
+          json.writeStringField("format", ENTRY);
+          json.writeStringField("format", RULES);
+          json.writeArrayFieldStart("rules");
           for (Topic topic : topics) {
             for (RuleEntry rule : RuleList.of(book, topic)) {
               new RuleJson(book, json).rule(rule);
             }
           }
           json.writeEndArray();
+          json.writeEndObject();
         });
   }
 
@@ -47,7 +57,7 @@ public final class CatalogueJson {
 
   private JsonText.Body body(String id) {
     if (book.rules().containsKey(id)) {
-      return json -> new RuleJson(book, json).rule(book.rules().get(id));
+      return json -> new RuleJson(book, json).alone(book.rules().get(id));
     }
     List<Limit> limits = uses.limits(id);
     if (!limits.isEmpty()) {
@@ -68,6 +78,7 @@ public final class CatalogueJson {
   private void limit(JsonGenerator json, List<Limit> limits) throws IOException {
     RuleJson rules = new RuleJson(book, json);
     json.writeStartObject();
+    json.writeStringField("format", ENTRY);
     rules.limits("limits", limits);
     ids(json, "rules", uses.heldTo(limits.get(0).id()));
     json.writeEndObject();
@@ -75,6 +86,7 @@ public final class CatalogueJson {
 
   private void finding(JsonGenerator json, FindingKind finding) throws IOException {
     json.writeStartObject();
+    json.writeStringField("format", ENTRY);
     json.writeStringField("finding", finding.id());
     json.writeStringField("label", finding.label());
     json.writeBooleanField("defect", finding.defect());
@@ -86,6 +98,7 @@ public final class CatalogueJson {
 
   private void subject(JsonGenerator json, String kind, NamedOption subject) throws IOException {
     json.writeStartObject();
+    json.writeStringField("format", ENTRY);
     json.writeStringField(kind, subject.id());
     json.writeStringField("label", subject.label());
     for (Bearing bearing : Bearing.values()) {
@@ -97,6 +110,7 @@ public final class CatalogueJson {
 
   private void source(JsonGenerator json, Source source) throws IOException {
     json.writeStartObject();
+    json.writeStringField("format", ENTRY);
     json.writeStringField("source", source.key());
     json.writeStringField("author", source.author());
     json.writeStringField("title", source.title());

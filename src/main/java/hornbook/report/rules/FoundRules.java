@@ -44,11 +44,15 @@ public final class FoundRules {
         : Optional.of(
             JsonText.of(
                 json -> {
-                  json.writeStartArray();
+                  json.writeStartObject();
+                  json.writeStringField("format", CatalogueJson.RULES);
+                  json.writeStringField("word", word);
+                  json.writeArrayFieldStart("rules");
                   for (RuleEntry rule : all) {
                     new RuleJson(book, json).rule(rule);
                   }
                   json.writeEndArray();
+                  json.writeEndObject();
                 }));
   }
 
@@ -83,6 +87,7 @@ public final class FoundRules {
       List<RuleEntry> all)
       throws IOException {
     json.writeStartObject();
+    json.writeStringField("format", CatalogueJson.ENTRY);
     json.writeStringField("word", term == null ? word : term.word());
     json.writeStringField("says", term == null ? null : term.says());
     json.writeArrayFieldStart("rules");

@@ -26,8 +26,20 @@ final class RuleJson {
     this.json = json;
   }
 
+  /** A rule among others. */
   void rule(RuleEntry rule) throws IOException {
     json.writeStartObject();
+    fields(rule);
+  }
+
+  /** A rule by itself. */
+  void alone(RuleEntry rule) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("format", CatalogueJson.ENTRY);
+    fields(rule);
+  }
+
+  private void fields(RuleEntry rule) throws IOException {
     json.writeStringField("id", rule.id());
     json.writeStringField("title", rule.title());
     json.writeStringField("topic", rule.topic());

@@ -47,7 +47,10 @@ public final class RuleSearch {
   public GlossaryTerm term(String asked) {
     Pattern word = pattern(asked.strip());
     return book.glossary().stream()
-        .filter(term -> word.matcher(term.word()).matches())
+        .filter(
+            term ->
+                word.matcher(term.word()).matches()
+                    || term.also().stream().anyMatch(one -> word.matcher(one).matches()))
         .findFirst()
         .orElse(null);
   }

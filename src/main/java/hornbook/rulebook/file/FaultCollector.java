@@ -46,6 +46,13 @@ public final class FaultCollector {
     places.put(part, new Place(file, line));
   }
 
+  /** Notes that one part stands where another did. */
+  public void moved(Object from, Object to) {
+    if (places.containsKey(from)) {
+      places.put(to, places.get(from));
+    }
+  }
+
   /** A fault of a part whose place was noted. */
   public void at(Object part, String name, String says, String cure) {
     Place place = places.getOrDefault(part, new Place("", 0));

@@ -40,7 +40,7 @@ public final class CatalogueReader {
   /**
    * Changes with the form of the file, so that a file of another program version is not misread.
    */
-  public static final int FORM = 0x484F524E + 6;
+  public static final int FORM = 0x484F524E + 7;
 
   static final int LIMIT = 0;
   static final int READING = 1;
@@ -83,7 +83,7 @@ public final class CatalogueReader {
         each(this::limit),
         byKey(each(this::rule), RuleEntry::id),
         byKey(each(this::instruction), Instruction::id),
-        each(() -> new GlossaryTerm(text(), text())),
+        each(() -> new GlossaryTerm(text(), text(), each(this::text))),
         null);
   }
 

@@ -2,6 +2,7 @@ package hornbook.rulebook.load;
 
 import hornbook.rulebook.Condition;
 import hornbook.rulebook.FindingKind;
+import hornbook.rulebook.GlossaryTerm;
 import hornbook.rulebook.Instruction;
 import hornbook.rulebook.NamedOption;
 import hornbook.rulebook.RuleConclusion;
@@ -44,7 +45,12 @@ public final class CatalogueWriter {
     each(book.limits(), this::limit);
     each(book.rules().values(), this::rule);
     each(book.instructions().values(), this::instruction);
-    each(book.glossary(), term -> texts(term.word(), term.says()));
+    each(book.glossary(), this::term);
+  }
+
+  private void term(GlossaryTerm term) throws IOException {
+    texts(term.word(), term.says());
+    each(term.also(), this::text);
   }
 
   private void named(NamedOption named) throws IOException {

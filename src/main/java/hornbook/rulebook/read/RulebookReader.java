@@ -75,6 +75,7 @@ public final class RulebookReader {
   private final List<Limit> limits = new ArrayList<>();
   private final Map<String, Instruction> instructions = new TreeMap<>();
   private final List<GlossaryTerm> glossary = new ArrayList<>();
+  private final OtherWords otherWords = new OtherWords();
 
   private RulebookReader(Path folder) {
     this.folder = folder;
@@ -148,7 +149,7 @@ public final class RulebookReader {
             List.copyOf(limits),
             unmodifiable(joined),
             unmodifiable(instructions),
-            List.copyOf(glossary),
+            otherWords.joined(glossary, faults),
             null);
     if (faults.whole() && !faults.unreadable()) {
       textsWithoutRule();
@@ -242,10 +243,12 @@ public final class RulebookReader {
     } else if (name.equals("glossary.yaml")) {
       YamlMap all = YamlMap.file(name, text, faults.all());
       for (String word : all.keys()) {
-        GlossaryTerm term = new GlossaryTerm(word, all.text(word));
+        GlossaryTerm term = new GlossaryTerm(word, all.text(word), List.of());
         glossary.add(term);
         faults.place(term, name, all.line(word));
       }
+    } else if (name.equals(OtherWords.FILE)) {
+      otherWords.read(YamlMap.file(name, text, faults.all()));
     } else if (name.endsWith("/findings.yaml")) {
       YamlMap all = YamlMap.file(name, text, faults.all());
       for (String id : all.keys()) {
