@@ -3,7 +3,6 @@ package hornbook.assessment;
 import hornbook.assessment.word.CrackDepth;
 import hornbook.assessment.word.CrackPlace;
 import hornbook.assessment.word.CrackRuns;
-import hornbook.assessment.word.CrackSeeps;
 import hornbook.assessment.word.CrackStart;
 
 /** A crack in the wall; null is unknown. */
@@ -14,5 +13,5 @@ public record WallCrack(
     CrackDepth depth,
     Boolean bleeds,
     Boolean moves,
-    CrackSeeps seeps,
+    Boolean seeps,
     CrackRuns runs) {}

@@ -61,6 +61,7 @@ public final class Subjects {
         "easeWithPus",
         new Subject(
             "pus seen to drain as the horse went easier", "", List.of("yes", "no", "none")));
+    WORDS.put("lamenessSeen", new Subject("lameness looked at", "", YES_NO));
     WORDS.put("birthHoof", new Subject("still on the hoof it was born with", "", YES_NO));
     for (String group : List.of("horse", "visit")) {
       add((FieldHolder) Fields.at(group).kind());

@@ -19,7 +19,6 @@ import hornbook.assessment.read.ReadResult;
 import hornbook.assessment.word.CrackDepth;
 import hornbook.assessment.word.CrackPlace;
 import hornbook.assessment.word.CrackRuns;
-import hornbook.assessment.word.CrackSeeps;
 import hornbook.assessment.word.CrackStart;
 import hornbook.rules.Shipped;
 import java.io.IOException;
@@ -106,7 +105,7 @@ final class Feet {
               any(CrackDepth.values(), random),
               random.nextBoolean(),
               random.nextBoolean(),
-              any(CrackSeeps.values(), random),
+              random.nextBoolean(),
               any(CrackRuns.values(), random)));
     }
     return cracks;

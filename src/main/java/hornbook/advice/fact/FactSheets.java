@@ -128,6 +128,7 @@ public final class FactSheets {
       otherFeet();
       ease();
       undiagnosed();
+      derived("lamenessSeen", foot.lameness() == null ? "no" : "yes", path + ".lameness");
       birthHoof(limits.computing().birthHoofDays());
       trimmable(worked.trim(), limits.computing().trim().most());
       return new FactSheet(
@@ -334,7 +335,7 @@ public final class FactSheets {
                 word(crack.depth()),
                 yesNo(crack.bleeds()),
                 yesNo(crack.moves()),
-                word(crack.seeps()),
+                yesNo(crack.seeps()),
                 word(crack.runs()),
                 path + ".cracks[" + cracks.size() + "]"));
       }

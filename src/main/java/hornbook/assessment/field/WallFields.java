@@ -12,7 +12,6 @@ import hornbook.assessment.WallStretch;
 import hornbook.assessment.word.CrackDepth;
 import hornbook.assessment.word.CrackPlace;
 import hornbook.assessment.word.CrackRuns;
-import hornbook.assessment.word.CrackSeeps;
 import hornbook.assessment.word.CrackStart;
 import java.util.List;
 
@@ -84,11 +83,10 @@ final class WallFields {
               "Superficial is in the horn alone, deep reaches what is under it."),
           flag("bleeds", "bleeds", "Blood in the crack, or after the horse has moved."),
           flag("moves", "moves", "Do its edges work against each other as weight comes on?"),
-          word(
+          flag(
               "seeps",
-              CrackSeeps.values(),
-              "comes out of it",
-              "Press beside it: does moisture or pus come out?"),
+              "seeps",
+              "Press the wall beside it: does moisture come out? Pus is told under drainage."),
           word("runs", CrackRuns.values(), "runs", "Upright along the horn, or across it.")
               .asFixed());
 

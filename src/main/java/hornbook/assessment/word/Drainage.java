@@ -5,5 +5,6 @@ public enum Drainage implements Word {
   NONE,
   WHITE_LINE,
   SOLE,
-  CORONET
+  CORONET,
+  CRACK
 }

@@ -7,6 +7,7 @@ import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.fact.Urgency;
 import hornbook.rulebook.reserve.Reserves;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -51,7 +52,7 @@ public final class HeldWords {
   private static String line(Limb limb, List<Held> calls) {
     Urgency soonest = calls.stream().map(HeldWords::urgency).min(Comparator.naturalOrder()).get();
     String names =
-        calls.stream()
+        mostTelling(calls).stream()
             .sorted(Comparator.comparing(HeldWords::urgency))
             .map(held -> held.rule().title() + " [" + held.rule().id() + "]")
             .collect(Collectors.joining("; "));
@@ -62,6 +63,21 @@ public final class HeldWords {
         + ": "
         + names
         + ". The horse stands on this foot to spare that one: what waits here waits for that call.";
+  }
+
+  /** Of calls for one danger the most urgent, of equals the one that asks for most. */
+  private static Collection<Held> mostTelling(List<Held> calls) {
+    Map<String, Held> told = new LinkedHashMap<>();
+    calls.stream()
+        .sorted(
+            Comparator.comparing(HeldWords::urgency)
+                .thenComparing(held -> -held.rule().conditions().size()))
+        .forEach(held -> told.putIfAbsent(danger(held), held));
+    return told.values();
+  }
+
+  private static String danger(Held held) {
+    return ((RuleConclusion.Refers) held.rule().outcome()).id();
   }
 
   private static Urgency urgency(Held held) {

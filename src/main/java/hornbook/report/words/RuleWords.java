@@ -141,7 +141,7 @@ public final class RuleWords {
       case "moves" -> yes ? "that moves" : "that does not move";
       case "moist" -> yes ? "that stays damp or weeps" : "that does not weep";
       case "mealy" -> yes ? "filled with mealy horn" : "without mealy horn";
-      case "seeps" -> words.equals("nothing") ? "that seeps nothing" : "that lets out " + words;
+      case "seeps" -> yes ? "that seeps" : "that does not seep";
       case "runs" -> words.equals("across") ? "that runs across the horn" : "that runs upright";
       case "damp" -> yes ? "damp from the yard" : "not wet";
       case "depth" -> "that is " + words;

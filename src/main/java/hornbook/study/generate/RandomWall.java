@@ -10,7 +10,6 @@ import hornbook.assessment.read.AssessmentEdit;
 import hornbook.assessment.word.CrackDepth;
 import hornbook.assessment.word.CrackPlace;
 import hornbook.assessment.word.CrackRuns;
-import hornbook.assessment.word.CrackSeeps;
 import hornbook.assessment.word.CrackStart;
 import java.util.ArrayList;
 import java.util.List;
@@ -100,7 +99,7 @@ final class RandomWall {
               CrackDepth.values()[random.nextInt(CrackDepth.values().length)],
               maybe(random),
               maybe(random),
-              CrackSeeps.values()[random.nextInt(CrackSeeps.values().length)],
+              maybe(random),
               CrackRuns.values()[random.nextInt(CrackRuns.values().length)]));
     }
     return List.copyOf(cracks);
