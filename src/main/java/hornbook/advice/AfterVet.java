@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** What comes first on a foot once the vet has looked and agrees. */
@@ -14,19 +15,23 @@ public final class AfterVet {
   /**
    * The technique that would be first choice if nothing waited for the vet; empty where that is the
    * first choice already, and where a call for now rules all out.
+   *
+   * @param firstAid whether a technique is first aid: that is done before
    */
-  public static Optional<OptionAdvice> choice(FootAdvice foot) {
+  public static Optional<OptionAdvice> choice(FootAdvice foot, Predicate<String> firstAid) {
     Set<String> defects =
         foot.findings().stream()
             .filter(FindingGiven::defect)
             .map(FindingGiven::id)
             .collect(Collectors.toSet());
-    Verdicts verdicts = new Verdicts(null, false, defects);
+    Verdicts verdicts = new Verdicts(null, false, defects, firstAid);
     List<OptionAdvice> free = new ArrayList<>();
     for (OptionAdvice one : foot.techniques()) {
       List<ReasonGiven> others =
           one.reasons().stream().filter(reason -> reason.bearing() != Bearing.NEEDS_VET).toList();
-      free.add(new OptionAdvice(one.id(), verdicts.verdict(others), others));
+      if (!firstAid.test(one.id())) {
+        free.add(new OptionAdvice(one.id(), verdicts.verdict(one.id(), others), others));
+      }
     }
     return verdicts.withFirstChoice(free).stream()
         .filter(one -> one.verdict() == Verdict.FIRST_CHOICE)

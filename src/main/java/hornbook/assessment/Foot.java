@@ -34,4 +34,5 @@ public record Foot(
     Measures measures,
     List<WallStretch> wall,
     List<WallCrack> cracks,
-    Signs signs) {}
+    Signs signs,
+    Care care) {}

@@ -24,8 +24,10 @@ import hornbook.plan.time.Growing;
 import hornbook.plan.work.Building;
 import hornbook.plan.work.Covering;
 import hornbook.plan.work.Dressing;
+import hornbook.plan.work.FirstAid;
 import hornbook.plan.work.Fitting;
 import hornbook.plan.work.Preparing;
+import hornbook.plan.work.ToHand;
 import hornbook.rulebook.fact.Urgency;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -38,12 +40,13 @@ public final class PlanMaker {
 
   /**
    * The sheet for a foot of the advice. While something on the horse is the vet's at once, it holds
-   * only what to do until then; where the advice rules the technique or a support out, only why,
-   * unless the wishes say why it is wanted all the same.
+   * only what to do until then, unless the technique is first aid; where the advice rules the
+   * technique or a support out, only why, unless the wishes say why it is wanted all the same.
    */
   public static Plan plan(Advice advice, FootAdvice foot, Technique technique, PlanWishes wishes) {
     OptionAdvice judged = foot.technique(technique.id());
-    List<ReferralGiven> stops = stops(advice);
+    boolean meanwhile = technique.firstAid() && judged.verdict().open();
+    List<ReferralGiven> stops = meanwhile ? List.of() : stops(advice);
     if (!stops.isEmpty()) {
       return Plan.withoutWork(advice, foot, judged, wishes, List.of(), stops);
     }
@@ -80,13 +83,19 @@ public final class PlanMaker {
   }
 
   private static Plan work(SheetDraft draft, OptionAdvice judged) {
+    boolean firstAid = draft.technique().firstAid();
+    new ToHand(draft).write();
     Dressing dressing = new Dressing(draft);
-    dressing.write();
-    new Preparing(draft).write();
     Nailing nailing = new Nailing(draft);
-    nailing.write();
     Building building = new Building(draft);
-    building.write();
+    if (firstAid) {
+      new FirstAid(draft).write();
+    } else {
+      dressing.write();
+      new Preparing(draft).write();
+      nailing.write();
+      building.write();
+    }
     AddedDepths depths = AddedDepths.of(draft, building.thickness(), dressing.heelsDown());
     FootNumbers before = FootNumbers.before(draft);
     Figure laid = draft.technique() == Technique.CAST_WRAP ? building.thickness() : null;
@@ -96,9 +105,11 @@ public final class PlanMaker {
     FinishedFoot finished = new FinishedFoot(draft, depths, laid, branch, dressing.setBack());
     FootNumbers after = finished.numbers();
     ShoeSizes shoe = fitting.write(branch, before, after, nailing);
-    new Effect(draft, depths, before, after).write();
     Clock clock = new Clock(draft);
-    clock.write(!nailing.nails().isEmpty(), building.thickness());
+    if (!firstAid) {
+      new Effect(draft, depths, before, after).write();
+      clock.write(!nailing.nails().isEmpty(), building.thickness());
+    }
     Growing growing = new Growing(draft);
     growing.write(nailing.behind());
     new Aftercare(draft).write(growing, clock.full(), before, after, nailing.nails().size());

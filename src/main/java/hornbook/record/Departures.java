@@ -17,7 +17,7 @@ public final class Departures {
   /** What is chosen when nothing goes on the foot today. */
   public static final String NOTHING = "none";
 
-  private static final List<String> BARE = List.of("leave-unshod", "leave-open");
+  private static final List<String> BARE = List.of("come-back", "leave-unshod", "leave-open");
 
   private final JsonNode advice;
   private final boolean vetDirects;

@@ -1,4 +1,9 @@
 package hornbook.rulebook;
 
-/** A technique or a support: the word of the formats and the words of the trade. */
-public record NamedOption(String id, String label) {}
+/**
+ * A technique or a support: the word of the formats and the words of the trade.
+ *
+ * @param firstAid whether it may be done while a vet is awaited, and lets every defect of the foot
+ *     wait
+ */
+public record NamedOption(String id, String label, boolean firstAid) {}

@@ -107,6 +107,13 @@ public record Rulebook(
             });
   }
 
+  /** Whether a technique or support is first aid. */
+  public boolean firstAid(String id) {
+    NamedOption one = technique(id);
+    one = one == null ? support(id) : one;
+    return one != null && one.firstAid();
+  }
+
   public NamedOption technique(String id) {
     return named(techniques, id);
   }

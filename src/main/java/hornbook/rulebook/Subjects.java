@@ -69,6 +69,7 @@ public final class Subjects {
     add(Fields.FEET);
     add((FieldHolder) Fields.ofFoot("measures").kind());
     add((FieldHolder) Fields.ofFoot("signs").kind());
+    add((FieldHolder) Fields.ofFoot("care").kind());
     KIT.forEach(path -> add(Fields.at(path)));
     WORDS.put("cracks", new Subject("cracks", "", List.of("none", "some")));
     for (ReadingKind kind : ReadingKind.values()) {

@@ -1,5 +1,6 @@
 package hornbook.interview;
 
+import hornbook.advice.fact.AskedWhere;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.Side;
 import hornbook.assessment.WallCrack;
@@ -28,6 +29,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 
 /** Feet to be interviewed about. */
 final class Feet {
@@ -69,7 +71,21 @@ final class Feet {
         }
       }
     }
-    return made;
+    return asAsked(made);
+  }
+
+  /** Without what an interview would not ask for on such a foot. */
+  private static Assessment asAsked(Assessment made) {
+    Assessment asked = made;
+    for (int foot = 0; foot < made.feet().size(); foot++) {
+      Set<String> pointless = AskedWhere.pointless(made.feet().get(foot));
+      for (FieldValue field : Fields.values(made.feet().get(foot), foot).toList()) {
+        if (pointless.contains(field.field().name())) {
+          asked = AssessmentEdit.of(field.path()).with(asked, null);
+        }
+      }
+    }
+    return asked;
   }
 
   private static Object any(Kind kind, String name, Random random) {

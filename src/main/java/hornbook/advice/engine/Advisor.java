@@ -165,7 +165,10 @@ public final class Advisor {
     Set<String> defects = new LinkedHashSet<>();
     findings.stream().filter(FindingGiven::defect).forEach(finding -> defects.add(finding.id()));
     boolean directs = assessment.visit().vet() == VetRole.DIRECTING;
-    Verdicts verdicts = new Verdicts(urgency, directs, defects);
+    Verdicts verdicts = new Verdicts(urgency, directs, defects, book::firstAid);
+    if (!directs && sheet.held().stream().anyMatch(Held::now)) {
+      verdicts = verdicts.withoutChoice();
+    }
     Map<String, List<ReasonGiven>> reasons = reasons(sheet, firings, ground, referrals, directs);
     addHeld(reasons, sheet, all);
     List<OptionAdvice> techniques =
@@ -333,7 +336,8 @@ public final class Advisor {
       List<ReasonGiven> own = new ArrayList<>(reasons.getOrDefault(subject.id(), List.of()));
       own.sort(
           Comparator.comparing(ReasonGiven::bearing).reversed().thenComparing(ReasonGiven::rule));
-      judged.add(new OptionAdvice(subject.id(), verdicts.verdict(own), List.copyOf(own)));
+      judged.add(
+          new OptionAdvice(subject.id(), verdicts.verdict(subject.id(), own), List.copyOf(own)));
     }
     return judged;
   }

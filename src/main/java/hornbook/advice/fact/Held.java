@@ -1,7 +1,9 @@
 package hornbook.advice.fact;
 
 import hornbook.assessment.Limb;
+import hornbook.rulebook.RuleConclusion;
 import hornbook.rulebook.RuleEntry;
+import hornbook.rulebook.fact.Urgency;
 import hornbook.rulebook.reserve.Reserves;
 
 /**
@@ -11,6 +13,12 @@ import hornbook.rulebook.reserve.Reserves;
  * @param from the foot it calls the vet for
  */
 public record Held(RuleEntry rule, Limb from) {
+  /** Whether the vet is called for now. */
+  public boolean now() {
+    return rule.outcome() instanceof RuleConclusion.Refers refers
+        && refers.urgency() == Urgency.NOW;
+  }
+
   public Reserves reserves() {
     return rule.text().reserves();
   }

@@ -31,6 +31,7 @@ public final class PossibleOutcomes {
   private final Map<String, Map<String, Truth>> answers = new HashMap<>();
   private final Set<String> winners;
   private final Truth now;
+  private final boolean elsewhere;
   private final Set<String> warned = new HashSet<>();
 
   /**
@@ -70,16 +71,26 @@ public final class PossibleOutcomes {
       }
     }
     held.forEach(rule -> holdBack(rule, Truth.TRUE));
+    elsewhere = held.stream().anyMatch(PossibleOutcomes::callsNow) && vet != VetRole.DIRECTING;
     now = callNow;
     Truth today = callToday;
     Truth directs = vet == null ? Truth.UNKNOWN : Truth.of(vet == VetRole.DIRECTING);
-    subjects.values().forEach(one -> one.settle(now, today, directs));
+    subjects.forEach(
+        (id, one) -> {
+          boolean waits = !book.firstAid(id);
+          one.settle(waits ? now : Truth.FALSE, waits ? today : Truth.FALSE, directs);
+        });
     winners = winners();
     for (RuleEntry rule : warning) {
       if (certainlyOpen(rule.text().techniques())) {
         warned.add(((RuleConclusion.Cautions) rule.outcome()).id());
       }
     }
+  }
+
+  private static boolean callsNow(RuleEntry rule) {
+    return rule.outcome() instanceof RuleConclusion.Refers refers
+        && refers.urgency() == Urgency.NOW;
   }
 
   private void holdBack(RuleEntry rule, Truth truth) {
@@ -196,11 +207,14 @@ public final class PossibleOutcomes {
         undecided = against != Truth.FALSE;
       }
     }
+    if (now == Truth.TRUE || elsewhere) {
+      return Set.of("");
+    }
     Set<String> winners = new HashSet<>(clean);
     if (undecided) {
       winners.addAll(spokenAgainst);
     }
-    if (none) {
+    if (none || now == Truth.UNKNOWN) {
       winners.add("");
     }
     return winners;
@@ -213,6 +227,9 @@ public final class PossibleOutcomes {
       return Truth.FALSE;
     }
     Truth all = prospect.settled() ? Truth.TRUE : Truth.UNKNOWN;
+    if (book.firstAid(technique)) {
+      return all;
+    }
     Map<String, Truth> own = answers.getOrDefault(technique, Map.of());
     for (Map.Entry<String, Truth> one : found.entrySet()) {
       if (book.findings().get(one.getKey()).defect()) {

@@ -132,7 +132,13 @@ final class FootFields {
               SignFields.SHAPE,
               "signs",
               "Seen and felt, each compared with the other foot of the pair.",
-              SignFields.ALL));
+              SignFields.ALL),
+          group(
+              "care",
+              CareFields.SHAPE,
+              "care so far",
+              "What has been done to this foot already, where it needs first aid.",
+              CareFields.ALL));
 
   private FootFields() {}
 
@@ -165,7 +171,8 @@ final class FootFields {
         r.measures(),
         r.wall(),
         r.cracks(),
-        r.signs()
+        r.signs(),
+        r.care()
       };
     }
 

@@ -95,7 +95,7 @@ public final class PlanCommand extends Task {
     Technique chosen = technique(advisor.book());
     ReadResult.Good read = about.read(surroundings);
     PlanWishes wished = wishes.in(advisor.book());
-    check(chosen, wished);
+    check(chosen, wished, advisor.book());
     Advice advice = advisor.advise(read.assessment());
     Plan plan = PlanMaker.plan(advice, foot(advice, chosen), chosen, wished);
     if (!plan.refused().isEmpty()) {
@@ -117,12 +117,13 @@ public final class PlanCommand extends Task {
     return Technique.of(NamedArgument.id(technique.value(), "technique", book.techniques()));
   }
 
-  private static void check(Technique chosen, PlanWishes wished) {
-    boolean bare = chosen == Technique.LEAVE_UNSHOD || chosen == Technique.LEAVE_OPEN;
+  private static void check(Technique chosen, PlanWishes wished, Rulebook book) {
+    boolean bare = !chosen.shod();
     if (bare && wished.add() != null) {
       throw Failure.usage("--add builds on a foot, and " + chosen.id() + " builds nothing");
     }
-    if (bare && !wished.supports().isEmpty()) {
+    boolean firstAid = wished.supports().stream().allMatch(book::firstAid);
+    if (bare && !firstAid) {
       throw Failure.usage("--support goes with a shoe, and " + chosen.id() + " has none");
     }
   }

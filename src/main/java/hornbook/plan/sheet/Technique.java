@@ -4,6 +4,10 @@ import hornbook.assessment.word.Word;
 
 /** The techniques a sheet can be made for, from least to most intervention. */
 public enum Technique {
+  COME_BACK,
+  DRAW_NAIL,
+  DRY_BANDAGE,
+  POULTICE,
   LEAVE_UNSHOD,
   LEAVE_OPEN,
   NAIL_ON,
@@ -27,9 +31,19 @@ public enum Technique {
     return null;
   }
 
+  /** Whether it is first aid: nothing is dressed, fitted or built. */
+  public boolean firstAid() {
+    return this == COME_BACK || this == DRAW_NAIL || dressing();
+  }
+
+  /** Whether the foot goes under a bandage. */
+  public boolean dressing() {
+    return this == DRY_BANDAGE || this == POULTICE;
+  }
+
   /** Whether a shoe goes on, or may go on to what is built. */
   public boolean shod() {
-    return this != LEAVE_UNSHOD && this != LEAVE_OPEN;
+    return nailed() || covers();
   }
 
   /** Whether a nailed shoe is the whole of it. */

@@ -49,7 +49,7 @@ public final class Aftercare {
     }
     draft.say(OWNER, "owner.pick-out");
     draft.say(OWNER, "owner.nothing-on");
-    draft.say(OWNER, young() ? "owner.foal" : "owner.work");
+    draft.say(OWNER, rest());
     draft.say(OWNER, "owner.tetanus");
     LocalDate next = growing.nextVisit();
     if (next == null) {
@@ -57,6 +57,13 @@ public final class Aftercare {
     } else {
       draft.say(OWNER, "owner.next", "day", new Placeholder.On(next));
     }
+  }
+
+  private String rest() {
+    if (draft.technique().firstAid()) {
+      return "owner.first-aid-rest";
+    }
+    return young() ? "owner.foal" : "owner.work";
   }
 
   private boolean young() {
@@ -74,6 +81,10 @@ public final class Aftercare {
   /** The three lines that belong to the technique. */
   private List<String> special() {
     return switch (draft.technique()) {
+      case COME_BACK -> List.of("loose-shoe", "soft-ground", "no-force");
+      case DRAW_NAIL -> List.of("next-day", "hole-clean", "loose-shoe");
+      case DRY_BANDAGE -> List.of("bandage-daily", "bandage-wet", "bandage-tight");
+      case POULTICE -> List.of("bandage-daily", "poultice-end", "bandage-tight");
       case LEAVE_UNSHOD -> List.of("soft-ground", "chips", "footsore");
       case LEAVE_OPEN -> List.of("dry-standing", "brush-out", "smell");
       case NAIL_ON, NAIL_ON_ADAPTED -> List.of("next-day", "clenches", "loose-shoe");
@@ -138,6 +149,9 @@ public final class Aftercare {
 
   private void trot(int nails) {
     new ForTheVet(draft).moves();
+    if (draft.technique().firstAid()) {
+      return;
+    }
     draft.say(TROT, "trot.stand");
     draft.say(TROT, "trot.straight");
     draft.say(TROT, "trot.turn");

@@ -42,6 +42,9 @@ public final class Clock {
     hand("clean");
     hand("dress");
     switch (draft.technique()) {
+      case COME_BACK, DRAW_NAIL, DRY_BANDAGE, POULTICE -> {
+        // no time is given for first aid
+      }
       case LEAVE_UNSHOD, LEAVE_OPEN -> hand("finish");
       case NAIL_ON, NAIL_ON_ADAPTED -> {
         hand("fit");

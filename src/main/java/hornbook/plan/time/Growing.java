@@ -65,6 +65,9 @@ public final class Growing {
       draft.ask("visit.date", "days of the calendar in place of counts of days");
     }
     next("growth.next", interval);
+    if (draft.technique().firstAid()) {
+      return;
+    }
     draft.say(GROWTH, "growth.by-then", "grown", grown());
     draft.say(GROWTH, "growth.if-not");
     Outgrowing outgrowing = new Outgrowing(draft, interval);

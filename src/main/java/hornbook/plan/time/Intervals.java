@@ -17,6 +17,9 @@ final class Intervals {
   Figure shortest(boolean behind) {
     List<Figure> all = new ArrayList<>();
     all.add(draft.limit("aftercare.interval.usual"));
+    if (draft.technique().firstAid()) {
+      all.add(firstAid());
+    }
     if (Boolean.TRUE.equals(draft.assessed().brushing())) {
       all.add(draft.limit("aftercare.interval.brushing"));
     }
@@ -40,5 +43,14 @@ final class Intervals {
       shortest = one.value() < shortest.value() ? one : shortest;
     }
     return shortest;
+  }
+
+  private Figure firstAid() {
+    return draft.limit(
+        switch (draft.technique()) {
+          case COME_BACK -> "first-aid.come-back";
+          case DRAW_NAIL -> "first-aid.again";
+          default -> "first-aid.dressing-look";
+        });
   }
 }

@@ -35,7 +35,7 @@ public final class Building {
       case PROSTHETIC_WALL -> thickness = new Rebuilding(draft, materials).write();
       case GLUE_ON -> thickness = new Gluing(draft, materials).write();
       case LEAVE_OPEN -> draft.say(BUILD, "build.open");
-      case LEAVE_UNSHOD, NAIL_ON, NAIL_ON_ADAPTED -> {
+      case COME_BACK, DRAW_NAIL, DRY_BANDAGE, POULTICE, LEAVE_UNSHOD, NAIL_ON, NAIL_ON_ADAPTED -> {
         // nothing is built
       }
     }

@@ -29,7 +29,14 @@ public final class Covering {
       case CAST_WRAP -> covering.allRound();
       case PROSTHETIC_WALL -> covering.losses();
       case GLUE_ON -> covering.bond();
-      case LEAVE_UNSHOD, LEAVE_OPEN, NAIL_ON, NAIL_ON_ADAPTED -> {
+      case COME_BACK,
+          DRAW_NAIL,
+          DRY_BANDAGE,
+          POULTICE,
+          LEAVE_UNSHOD,
+          LEAVE_OPEN,
+          NAIL_ON,
+          NAIL_ON_ADAPTED -> {
         // nothing is covered
       }
     }

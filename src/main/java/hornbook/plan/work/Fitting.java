@@ -61,6 +61,9 @@ public final class Fitting {
    */
   public ShoeSizes write(Figure branch, FootNumbers before, FootNumbers after, Nailing nailing) {
     if (!draft.technique().shod()) {
+      if (!draft.technique().firstAid()) {
+        supports();
+      }
       return ShoeSizes.NONE;
     }
     ShoeSizes shoe = sizes(before.width(), after.width());

@@ -135,7 +135,9 @@ final class AdviceWriter {
       held(held);
     }
     json.writeEndArray();
-    json.writeStringField("afterVet", AfterVet.choice(foot).map(OptionAdvice::id).orElse(null));
+    json.writeStringField(
+        "afterVet",
+        AfterVet.choice(foot, advice.rulebook()::firstAid).map(OptionAdvice::id).orElse(null));
     judged("techniques", "technique", foot.techniques());
     judged("supports", "support", foot.supports());
     json.writeArrayFieldStart("cautions");

@@ -81,7 +81,7 @@ final class BriefText {
               says.get(0) + (says.size() > 1 ? "; and " + (says.size() - 1) + " more." : ".")));
     }
     choice(parts);
-    AfterVet.choice(foot)
+    AfterVet.choice(foot, told.book()::firstAid)
         .ifPresent(
             then ->
                 parts.add(

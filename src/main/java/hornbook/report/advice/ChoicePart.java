@@ -37,7 +37,7 @@ final class ChoicePart {
   List<Section> of(FootAdvice foot) {
     List<Section> sections = new ArrayList<>();
     sections.add(choice(foot));
-    AfterVet.choice(foot).ifPresent(then -> sections.add(afterVet(then)));
+    AfterVet.choice(foot, told.book()::firstAid).ifPresent(then -> sections.add(afterVet(then)));
     add(sections, foot, Kind.WORKABLE, "ALSO WORKABLE", Verdict.WORKABLE);
     add(sections, foot, Kind.WITH_VET, "ONLY WITH THE VET", Verdict.WITH_VET);
     add(sections, foot, Kind.RULED_OUT, "RULED OUT", Verdict.RULED_OUT);
@@ -122,7 +122,9 @@ final class ChoicePart {
   private String whyNone(FootAdvice foot) {
     Urgency urgency = foot.urgency().orElse(Urgency.MENTION);
     if (urgency == Urgency.NOW && with(foot, Verdict.WITH_VET).isEmpty()) {
-      return "Nothing goes on this foot until the vet has seen the horse.";
+      return with(foot, Verdict.WORKABLE).isEmpty()
+          ? "Nothing goes on this foot until the vet has seen the horse."
+          : "First aid only until the vet has seen the horse.";
     }
     if (urgency.compareTo(Urgency.TODAY) <= 0) {
       return "The vet comes first; what goes on the foot is settled with the vet.";

@@ -35,6 +35,7 @@ final class PlanPage {
   static final Map<SheetPart, String> HEADINGS = new EnumMap<>(SheetPart.class);
 
   static {
+    HEADINGS.put(SheetPart.FIRST_AID, "WHAT TO DO");
     HEADINGS.put(SheetPart.DRESS, "DRESS THE FOOT");
     HEADINGS.put(SheetPart.PREPARE, "BEFORE YOU GO ON");
     HEADINGS.put(SheetPart.NAILS, "NAILS");
@@ -106,7 +107,9 @@ final class PlanPage {
       first();
       missing();
       for (SheetPart part : SheetPart.values()) {
-        part(part);
+        if (part != SheetPart.TO_HAND) {
+          part(part);
+        }
       }
       cautions();
       add("WHERE THE NUMBERS COME FROM", new Lines(grounds.numbers()));
@@ -203,7 +206,7 @@ final class PlanPage {
               + ".");
     }
     add("FIRST", new Lines(lines));
-    add("TO HAND", tables.materials());
+    add("TO HAND", tables.materials(), new Lines(said(SheetPart.TO_HAND)));
   }
 
   private String reason(ReasonGiven reason) {
@@ -218,8 +221,12 @@ final class PlanPage {
     return bearing + phrases.says(reason.says()) + " [" + reason.rule() + "]";
   }
 
+  private List<String> said(SheetPart part) {
+    return plan.lines(part).stream().map(phrases::grounded).toList();
+  }
+
   private void part(SheetPart part) {
-    List<String> lines = plan.lines(part).stream().map(phrases::grounded).toList();
+    List<String> lines = said(part);
     Block before =
         switch (part) {
           case NAILS -> tables.nails();

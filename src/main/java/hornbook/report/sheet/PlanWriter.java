@@ -132,7 +132,7 @@ final class PlanWriter {
   private void sheet() throws IOException {
     json.writeObjectFieldStart("sheet");
     for (SheetPart part : SheetPart.values()) {
-      json.writeArrayFieldStart(part.name().toLowerCase(Locale.ROOT));
+      json.writeArrayFieldStart(part.key());
       for (SheetLine line : plan.lines(part)) {
         json.writeStartObject();
         json.writeStringField("id", line.instruction().id());

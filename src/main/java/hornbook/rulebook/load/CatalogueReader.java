@@ -88,7 +88,7 @@ public final class CatalogueReader {
   }
 
   private NamedOption named() throws IOException {
-    return new NamedOption(text(), text());
+    return new NamedOption(text(), text(), in.readBoolean());
   }
 
   private Source source() throws IOException {

@@ -55,6 +55,7 @@ public final class CatalogueWriter {
 
   private void named(NamedOption named) throws IOException {
     texts(named.id(), named.label());
+    out.writeBoolean(named.firstAid());
   }
 
   private void source(Source source) throws IOException {

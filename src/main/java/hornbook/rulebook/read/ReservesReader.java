@@ -19,15 +19,15 @@ import java.util.Set;
 
 /** Reads what a call for the vet holds back, and adds what its urgency holds back by itself. */
 final class ReservesReader {
-  /** Stands for every technique, support, cut or move. */
+  /** Stands for every cut or move, and for every technique or support that is not first aid. */
   private static final String ALL = "all";
 
-  private final List<String> techniques;
-  private final List<String> supports;
+  private final List<NamedOption> techniques;
+  private final List<NamedOption> supports;
 
   ReservesReader(List<NamedOption> techniques, List<NamedOption> supports) {
-    this.techniques = techniques.stream().map(NamedOption::id).toList();
-    this.supports = supports.stream().map(NamedOption::id).toList();
+    this.techniques = techniques;
+    this.supports = supports;
   }
 
   /** What is written under a rule's id; nothing where nothing is. */
@@ -57,8 +57,8 @@ final class ReservesReader {
   }
 
   /**
-   * With what the urgency holds back by itself: a call for now everything on every foot of the
-   * horse, a call for today every technique and support on this foot.
+   * With what the urgency holds back by itself: a call for now everything but first aid on every
+   * foot of the horse, a call for today every technique and support but first aid on this foot.
    */
   Reserves effective(RuleConclusion outcome, Reserves written) {
     if (!(outcome instanceof RuleConclusion.Refers refers)
@@ -67,8 +67,8 @@ final class ReservesReader {
     }
     boolean now = refers.urgency() == Urgency.NOW;
     return new Reserves(
-            techniques,
-            supports,
+            work(techniques),
+            work(supports),
             now ? EnumSet.allOf(Cut.class) : Set.of(),
             now ? EnumSet.allOf(Move.class) : Set.of(),
             now ? Extent.HORSE : Extent.FOOT,
@@ -77,11 +77,16 @@ final class ReservesReader {
         .and(written);
   }
 
-  private static List<String> known(YamlMap one, String key, List<String> all) {
+  private static List<String> work(List<NamedOption> options) {
+    return options.stream().filter(one -> !one.firstAid()).map(NamedOption::id).toList();
+  }
+
+  private static List<String> known(YamlMap one, String key, List<NamedOption> options) {
+    List<String> all = options.stream().map(NamedOption::id).toList();
     Set<String> known = new LinkedHashSet<>();
     for (String id : one.texts(key)) {
       if (id.equals(ALL)) {
-        known.addAll(all);
+        known.addAll(work(options));
       } else if (all.contains(id)) {
         known.add(id);
       } else {

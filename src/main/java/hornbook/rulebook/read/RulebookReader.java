@@ -379,8 +379,8 @@ public final class RulebookReader {
     YamlMap all = head.map(key);
     for (String id : all.keys()) {
       YamlMap one = all.map(id);
-      one.only("label");
-      named.add(new NamedOption(id, one.text("label")));
+      one.only("label", "firstAid");
+      named.add(new NamedOption(id, one.text("label"), one.flag("firstAid", false)));
     }
     return List.copyOf(named);
   }

@@ -170,8 +170,10 @@ public final class ModelAnswer {
   /** Those that may be used and that nothing is said against, where a shoe or a cover goes on. */
   private List<String> supports(String first) {
     boolean shod = !List.of(Vocabulary.NONE, "leave-unshod", "leave-open").contains(first);
+    boolean firstAid = advice.rulebook().firstAid(first);
     return foot.supports().stream()
         .filter(one -> shod && one.verdict() == Verdict.WORKABLE)
+        .filter(one -> advice.rulebook().firstAid(one.id()) == firstAid)
         .filter(one -> rules(one, Bearing.AGAINST).isEmpty())
         .map(OptionAdvice::id)
         .toList();

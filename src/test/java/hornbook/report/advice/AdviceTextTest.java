@@ -60,7 +60,7 @@ class AdviceTextTest {
       paragraphs++;
     }
     for (FootAdvice foot : advice.feet()) {
-      paragraphs += AfterVet.choice(foot).isPresent() ? 1 : 0;
+      paragraphs += AfterVet.choice(foot, advice.rulebook()::firstAid).isPresent() ? 1 : 0;
       paragraphs += 2L * foot.sheet().held().size();
     }
     int narrowest = how.width() - 30;
