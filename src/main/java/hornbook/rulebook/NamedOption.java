@@ -6,4 +6,8 @@ package hornbook.rulebook;
  * @param firstAid whether it may be done while a vet is awaited, and lets every defect of the foot
  *     wait
  */
-public record NamedOption(String id, String label, boolean firstAid) {}
+public record NamedOption(String id, String label, boolean firstAid) {
+  public NamedOption(String id, String label) {
+    this(id, label, false);
+  }
+}

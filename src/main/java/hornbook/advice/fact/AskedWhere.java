@@ -1,6 +1,7 @@
 package hornbook.advice.fact;
 
 import hornbook.assessment.Foot;
+import hornbook.assessment.word.Diagnosis;
 import hornbook.assessment.word.Drainage;
 import hornbook.assessment.word.TesterSite;
 import java.util.HashSet;
@@ -39,7 +40,6 @@ public final class AskedWhere {
 
   private static boolean pus(Foot foot) {
     Drainage drains = foot.signs().drainage();
-    Integer before = foot.signs().abscessesSameSpot();
-    return drains != null && drains != Drainage.NONE || before != null && before > 0;
+    return drains != null && drains != Drainage.NONE || foot.diagnosis() == Diagnosis.ABSCESS;
   }
 }

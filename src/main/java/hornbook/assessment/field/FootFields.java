@@ -181,7 +181,7 @@ final class FootFields {
       return new Foot(
           c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
           c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
-          c.next(), c.next());
+          c.next(), c.next(), c.next());
     }
   }
 }
