@@ -113,7 +113,7 @@ public final class Aftercare {
     if (nails > 0) {
       draft.say(VET, "vet.nails", "nails", Figure.measured("nails driven", nails, "", null));
     }
-    if (after.toeAngle().known()) {
+    if (after.toeAngle().known() && !draft.technique().firstAid()) {
       draft.say(
           VET,
           "vet.angle",

@@ -15,6 +15,7 @@ import hornbook.plan.figure.Figure;
 import hornbook.plan.figure.Placeholder;
 import hornbook.plan.figure.Placeholders;
 import hornbook.plan.sheet.SheetDraft;
+import hornbook.plan.sheet.Technique;
 
 /** What is done for a foot on which no work is done today. */
 public final class FirstAid {
@@ -76,7 +77,9 @@ public final class FirstAid {
 
   /** A nailed shoe comes off where there is pus, and stays where something stands in the foot. */
   private void shoe() {
-    boolean pus = signs.drainage() != null && signs.drainage() != Drainage.NONE;
+    boolean pus =
+        draft.technique() == Technique.POULTICE
+            || signs.drainage() != null && signs.drainage() != Drainage.NONE;
     boolean wet = care.nailDrawn() == NailDrawn.WET;
     if (Boolean.TRUE.equals(signs.objectInPlace())) {
       say("block");

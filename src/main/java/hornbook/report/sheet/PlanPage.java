@@ -9,6 +9,7 @@ import hornbook.assessment.quantity.Units;
 import hornbook.plan.Plan;
 import hornbook.plan.sheet.MissingMeasure;
 import hornbook.plan.sheet.SheetPart;
+import hornbook.plan.sheet.Technique;
 import hornbook.report.advice.PracticePart;
 import hornbook.report.advice.ReferralPart;
 import hornbook.report.drawing.EdgeDrawing;
@@ -227,14 +228,15 @@ final class PlanPage {
 
   private void part(SheetPart part) {
     List<String> lines = said(part);
+    boolean work = !Technique.of(plan.judged().id()).firstAid();
     Block before =
         switch (part) {
           case NAILS -> tables.nails();
-          case EFFECT -> tables.foot();
+          case EFFECT -> work ? tables.foot() : new Lines(List.of());
           case CLOCK -> tables.clock();
           default -> new Lines(List.of());
         };
-    boolean drawn = part == SheetPart.NAILS;
+    boolean drawn = work && part == SheetPart.NAILS;
     Block drawing = new Drawing(drawn ? EdgeDrawing.of(plan) : List.of());
     add(HEADINGS.get(part), before, drawing, new Lines(lines));
   }
