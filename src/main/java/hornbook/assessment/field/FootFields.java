@@ -2,14 +2,17 @@ package hornbook.assessment.field;
 
 import static hornbook.assessment.field.FieldTable.flag;
 import static hornbook.assessment.field.FieldTable.group;
+import static hornbook.assessment.field.FieldTable.text;
 import static hornbook.assessment.field.FieldTable.whole;
 import static hornbook.assessment.field.FieldTable.word;
 
+import hornbook.assessment.Care;
 import hornbook.assessment.Foot;
 import hornbook.assessment.Limb;
 import hornbook.assessment.word.Deformity;
 import hornbook.assessment.word.Diagnosis;
 import hornbook.assessment.word.Landing;
+import hornbook.assessment.word.NailDrawn;
 import hornbook.assessment.word.OldShoeWear;
 import hornbook.assessment.word.Onset;
 import hornbook.assessment.word.PasternLine;
@@ -20,6 +23,38 @@ import java.util.List;
 /** The fields of one foot. */
 final class FootFields {
   static final RecordShape SHAPE = new OfFoot();
+
+  /**
+   * What has been done to the foot so far; each is asked only where something known calls for it.
+   */
+  private static final List<Field> CARE =
+      List.of(
+          text("soreNail", "sore nail", "Which nail hurts, counted from the toe: third inside.")
+              .asFixed(),
+          word(
+                  "nailDrawn",
+                  NailDrawn.values(),
+                  "sore nail drawn",
+                  "How it came out: dry and clean, or wet (damp, grey or smelling). Blood and pus"
+                      + " have fields of their own.")
+              .asFixed(),
+          whole(
+                  "poulticedDays",
+                  0,
+                  60,
+                  "days",
+                  "days under a poultice",
+                  "How many days the foot has been poulticed so far; 0 for none.")
+              .asFixed(),
+          whole(
+                  "dryForDays",
+                  0,
+                  365,
+                  "days",
+                  "days the dressing has stayed dry",
+                  "Days since pus or wet was last found on the dressing.")
+              .asFixed());
+
   static final List<Field> ALL =
       List.of(
           word(
@@ -135,10 +170,10 @@ final class FootFields {
               SignFields.ALL),
           group(
               "care",
-              CareFields.SHAPE,
+              new OfCare(),
               "care so far",
               "What has been done to this foot already, where it needs first aid.",
-              CareFields.ALL));
+              CARE));
 
   private FootFields() {}
 
@@ -182,6 +217,24 @@ final class FootFields {
           c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
           c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
           c.next(), c.next(), c.next());
+    }
+  }
+
+  private static final class OfCare extends RecordShape {
+    @Override
+    Class<Care> type() {
+      return Care.class;
+    }
+
+    @Override
+    public Object[] take(Object record) {
+      Care r = (Care) record;
+      return new Object[] {r.soreNail(), r.nailDrawn(), r.poulticedDays(), r.dryForDays()};
+    }
+
+    @Override
+    public Object build(Components c) {
+      return new Care(c.next(), c.next(), c.next(), c.next());
     }
   }
 }

@@ -98,7 +98,8 @@ final class HandbookGuide {
     say(
         blocks,
         "What the farrier has to put right first changes no verdict: it is printed as what comes"
-            + " first.");
+            + " first. First aid may be done while the vet is awaited: calls do not hold it back,"
+            + " and everything else on the foot waits for it.");
     heading(blocks, "order", "The techniques, the one that interferes least first");
     blocks.add(new Lines(true, book.techniques().stream().map(HandbookGuide::leading).toList()));
     heading(blocks, "object", "If you think something is wrong");
