@@ -43,6 +43,19 @@ final class Typist implements AutoCloseable {
     return at(directory, 80, Map.of(), arguments);
   }
 
+  /** At a terminal with another program in it. */
+  static Typist of(Path directory, String... program) throws IOException {
+    Map<String, String> environment = new HashMap<>(System.getenv());
+    environment.put("TERM", "xterm");
+    return new Typist(
+        new PtyProcessBuilder(program)
+            .setDirectory(directory.toString())
+            .setEnvironment(environment)
+            .setInitialColumns(80)
+            .setInitialRows(50)
+            .start());
+  }
+
   /** At a terminal of so many columns, with a pager of its own or other settings. */
   static Typist at(Path directory, int columns, Map<String, String> settings, String... arguments)
       throws IOException {

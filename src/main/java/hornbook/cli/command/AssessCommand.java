@@ -67,7 +67,7 @@ public final class AssessCommand extends Task {
         "  hornbook assess --format html --output tansy.html tansy.yaml",
         "  hornbook assess --format pdf --output tansy.pdf tansy.yaml",
         "  hornbook assess --format svg --picture side --output side.svg tansy.yaml",
-        "  hornbook assess --set feet[0].signs.digitalPulse=bounding tansy.yaml",
+        "  hornbook assess --set \"feet[0].signs.digitalPulse=bounding\" tansy.yaml",
         "  hornbook assess --fail-on today monday/*.yaml",
         "  hornbook assess --for vet --format html -o letter.html tansy.yaml",
         "");
