@@ -64,7 +64,7 @@ final class BriefText {
     List<BriefPart> parts = new ArrayList<>();
     String limb = FieldNames.of(foot.limb()).toUpperCase(Locale.ROOT);
     parts.add(new BriefPart(Kind.SOURCES, limb, ""));
-    for (String line : HeldWords.of(foot.sheet().held())) {
+    for (String line : HeldWords.on(foot)) {
       parts.add(new BriefPart(Kind.REFERRAL, "ANOTHER FOOT COMES FIRST.", line));
     }
     urgent(parts);

@@ -65,7 +65,7 @@ public final class ReferralPart {
   /** The calls on other feet that hold something back on this one. */
   private List<Section> elsewhere(FootAdvice foot) {
     List<Item> items = new ArrayList<>();
-    for (String line : HeldWords.of(foot.sheet().held())) {
+    for (String line : HeldWords.on(foot)) {
       items.add(new Item(line, "", List.of(), null));
     }
     return Section.unlessEmpty(Kind.REFERRAL, "ANOTHER FOOT COMES FIRST", items);

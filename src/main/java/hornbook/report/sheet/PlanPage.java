@@ -179,7 +179,7 @@ final class PlanPage {
         lines.add("Meanwhile: " + phrases.says(referral.meanwhile()));
       }
     }
-    lines.addAll(HeldWords.of(plan.foot().sheet().held()));
+    lines.addAll(HeldWords.on(plan.foot()));
     for (String support : plan.wishes().supports()) {
       plan.foot().support(support).reasons().stream()
           .filter(reason -> reason.bearing() == Bearing.NEEDS_VET)

@@ -1,5 +1,6 @@
 package hornbook.report.words;
 
+import hornbook.advice.FootAdvice;
 import hornbook.advice.fact.Held;
 import hornbook.assessment.Limb;
 import hornbook.rulebook.RuleConclusion;
@@ -40,13 +41,23 @@ public final class HeldWords {
     return waits ? says + " All cutting here waits: " + once(held) + "." : says;
   }
 
-  /** What other feet hold back on this one, a sentence for each foot. */
-  public static List<String> of(List<Held> all) {
+  /**
+   * What other feet hold back on this one, a sentence for each foot. A danger that this foot calls
+   * the vet for as soon by itself is told there.
+   */
+  public static List<String> on(FootAdvice foot) {
     Map<Limb, List<Held>> byFoot = new LinkedHashMap<>();
+    List<Held> all = foot.sheet().held().stream().filter(held -> !calls(foot, held)).toList();
     all.forEach(held -> byFoot.computeIfAbsent(held.from(), limb -> new ArrayList<>()).add(held));
     List<String> lines = new ArrayList<>();
     byFoot.forEach((limb, calls) -> lines.add(line(limb, calls)));
     return lines;
+  }
+
+  private static boolean calls(FootAdvice foot, Held held) {
+    return foot.referrals().stream()
+        .anyMatch(
+            own -> own.id().equals(danger(held)) && own.urgency().compareTo(urgency(held)) <= 0);
   }
 
   private static String line(Limb limb, List<Held> calls) {
