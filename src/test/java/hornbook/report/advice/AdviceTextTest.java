@@ -142,7 +142,9 @@ class AdviceTextTest {
   @Test
   void keeps_what_to_do_meanwhile_on_the_shortest_page() throws Exception {
     String brief = AdviceText.render(Pages.advice("two-feet"), USUAL.with(Detail.BRIEF));
-    assertThat(flat(brief)).contains("VET WITHIN DAYS: Lame at every trot. Have the vet examine");
+    assertThat(flat(brief))
+        .contains("VET TODAY: A hot hoof and a raised pulse. Have the vet see it today")
+        .contains("VET TODAY: A sore sole with more pulse than usual. Have the vet see it today");
   }
 
   @Test
