@@ -26,6 +26,8 @@ public record VerdictBasis(By by, List<String> about) {
     SPOKEN_AGAINST,
     /** Workable, but the first choice interferes less, or is spoken against less. */
     ANOTHER_FIRST,
+    /** First aid while the vet is awaited: nothing is first choice until then. */
+    VET_AWAITED,
     /** A support that may be used: supports are not ranked. */
     MAY_BE_USED
   }
@@ -55,7 +57,10 @@ public record VerdictBasis(By by, List<String> about) {
     if (!left.isEmpty()) {
       return new VerdictBasis(By.DEFECT_LEFT, left);
     }
-    OptionAdvice first = foot.firstChoice().orElseThrow();
+    if (foot.firstChoice().isEmpty()) {
+      return new VerdictBasis(By.VET_AWAITED, List.of());
+    }
+    OptionAdvice first = foot.firstChoice().get();
     boolean against = Verdicts.spokenAgainst(judged) && !Verdicts.spokenAgainst(first);
     return new VerdictBasis(against ? By.SPOKEN_AGAINST : By.ANOTHER_FIRST, List.of(first.id()));
   }

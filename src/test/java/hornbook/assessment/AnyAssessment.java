@@ -111,6 +111,9 @@ public final class AnyAssessment {
         made = AssessmentEdit.of(path + "measures.toeToWidest").with(made, null);
       }
       made = AssessmentEdit.of(path + "wall").with(made, wall(feet.get(i)));
+      if (made.visit().vet() == VetRole.NONE) {
+        made = AssessmentEdit.of(path + "diagnosis").with(made, null);
+      }
     }
     return made;
   }

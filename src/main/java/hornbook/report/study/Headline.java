@@ -59,6 +59,9 @@ final class Headline {
           "is workable, not the first choice: "
               + words.labels(settled.about())
               + " serves and comes before it";
+      case VET_AWAITED ->
+          "may be done until the vet comes; nothing is the first choice while the vet"
+              + " is called for now";
       case MAY_BE_USED -> "may be used" + (explanation.whyNot() ? ", so there is no why not" : "");
     };
   }

@@ -165,7 +165,7 @@ public final class Explainer {
       case RULED_OUT -> told(fired(with(judged, Bearing.RULES_OUT)));
       case VET_FIRST -> told(fired(with(judged, Bearing.NEEDS_VET)));
       case NOTHING_FOR -> silentFor(judged.id(), rule -> true);
-      case COMES_FIRST, MAY_BE_USED -> fired(with(judged, Bearing.FOR));
+      case COMES_FIRST, VET_AWAITED, MAY_BE_USED -> fired(with(judged, Bearing.FOR));
       case DEFECT_LEFT ->
           whyNot
               ? silentFor(

@@ -138,7 +138,7 @@ final class RuleChains {
     return ((Condition.OfStretch) state.condition()).words().keySet();
   }
 
-  /** Where a crack or stretch would stand, had there been one. */
+  /** Where a crack or stretch would stand, or a word nobody asks for on such a foot. */
   private List<String> nothingThere(Condition condition) {
     String foot = sheet.seen().get("limbs").get(0).field().replace(".limb", "");
     if (condition instanceof Condition.OfCrack) {
@@ -146,6 +146,12 @@ final class RuleChains {
     }
     if (condition instanceof Condition.OfStretch) {
       return List.of(foot + ".wall");
+    }
+    if (condition instanceof Condition.OfSeen seen) {
+      return fields.named(seen.what(), foot);
+    }
+    if (condition instanceof Condition.OfReading reading) {
+      return fields.named(reading.what(), foot);
     }
     return condition instanceof Condition.OfLimit ? limitFields(foot) : List.of();
   }

@@ -52,6 +52,16 @@ public final class RecordedFields {
     return List.copyOf(found);
   }
 
+  /** The paths of the fields of this name on this foot. */
+  public List<String> named(String name, String foot) {
+    return byPath.values().stream()
+        .filter(field -> field.field().name().equals(name))
+        .map(FieldValue::path)
+        .filter(path -> path.startsWith(foot + ".") || !path.startsWith("feet["))
+        .sorted()
+        .toList();
+  }
+
   /** The field there; with the value unknown where the file has no such foot or row. */
   private FieldValue at(String path) {
     int end = path.indexOf(']') + 1;

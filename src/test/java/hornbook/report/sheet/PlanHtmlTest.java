@@ -101,7 +101,12 @@ class PlanHtmlTest {
             .contains(
                 drawing.getAttribute("aria-labelledby"), drawing.getAttribute("aria-describedby"));
       }
-      if (plan.workable()) {
+      boolean firstAid = Technique.of(plan.judged().id()).firstAid();
+      if (plan.workable() && firstAid) {
+        assertThat(page.getDocumentElement().getTextContent())
+            .contains("WHAT TO DO")
+            .doesNotContain("WHAT IT DOES TO THE FOOT");
+      } else if (plan.workable()) {
         assertThat(page.getDocumentElement().getTextContent()).contains("WHAT IT DOES TO THE FOOT");
       } else {
         assertThat(all(page, "svg")).as("nothing is drawn while the vet is awaited").isEmpty();
