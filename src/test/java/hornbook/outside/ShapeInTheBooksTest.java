@@ -22,7 +22,7 @@ class ShapeInTheBooksTest {
   void an_axis_broken_forward_lowers_the_heels() {
     FootAdvice foot = foot("right-fore", "measures: {toeAngle: 57, pasternAngle: 50}");
     assertThat(says(foot, "broken-forward"))
-        .contains("Lower the heels", "spare the toe", "no further");
+        .contains("Lower the heels", "in small steps", "take nothing off the toe");
     assertThat(foot.referrals()).isEmpty();
     assertThat(foot.support("heel-wedge").verdict()).isEqualTo(Verdict.NOT_INDICATED);
   }
@@ -99,8 +99,7 @@ class ShapeInTheBooksTest {
   void a_base_wide_limb_is_fitted_full_inside() {
     assertThat(says(foot("left-fore", "stance: base-wide"), "weight-on-inner-half"))
         .contains(
-            "inner branch full", "outer close", "inner nails forward", "outer nails well back")
-        .contains("Do not fit the outer branch full");
+            "inner branch full", "outer close", "Inner nails forward", "outer nails well back");
   }
 
   /** Fitting: base-narrow is fitted full and a little longer outside, close inside. */
@@ -156,11 +155,12 @@ class ShapeInTheBooksTest {
     assertThat(foot.support("straight-bar").verdict()).isEqualTo(Verdict.WITH_VET);
   }
 
-  /** Faults of conformation: of a flat foot neither heels nor frog are pared. */
+  /** Faults of conformation: of a flat foot neither heels nor frog are pared away. */
   @Test
   void a_flat_foot_keeps_its_horn() {
     assertThat(says(foot("left-fore", "signs: {soleShape: flat}"), "flat-sole"))
-        .contains("leave sole, frog and heels alone", "bears on the wall");
+        .contains(
+            "spare sole and frog", "no more off the heels than the axis asks", "bears on the wall");
   }
 
   private static FootAdvice foot(String limb, String seen) {

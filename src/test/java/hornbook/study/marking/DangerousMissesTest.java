@@ -117,9 +117,17 @@ class DangerousMissesTest {
             .toList();
     assertThat(calls().keySet()).containsExactlyInAnyOrderElementsOf(dangers);
     for (NamedOption technique : Shipped.BOOK.techniques()) {
-      assertThat(techniques()).containsKey("the vet first: " + technique.id());
+      if (!technique.firstAid() || heldBack(technique.id())) {
+        assertThat(techniques()).containsKey("the vet first: " + technique.id());
+      }
     }
     assertThat(catalogue()).hasSizeGreaterThanOrEqualTo(30);
+  }
+
+  /** First aid waits for the vet only where a call names it. */
+  private static boolean heldBack(String technique) {
+    return Shipped.BOOK.rules().values().stream()
+        .anyMatch(rule -> rule.text().reserves().subjects().contains(technique));
   }
 
   @Test
