@@ -32,8 +32,8 @@ class AssessIT {
     JsonNode advice = Program.run("assess", "--format", "json", FOAL).done().json();
     assertThat(advice.path("format").asText()).isEqualTo("hornbook-advice/1");
     assertThat(advice.path("horse").asText()).isEqualTo("Pipit");
-    assertThat(advice.path("feet").path(0).path("techniques")).hasSize(7);
-    assertThat(advice.path("feet").path(0).path("supports")).hasSize(10);
+    assertThat(advice.path("feet").path(0).path("techniques")).hasSize(11);
+    assertThat(advice.path("feet").path(0).path("supports")).hasSize(11);
   }
 
   @Test

@@ -46,7 +46,7 @@ class ConfidenceIT {
     assertThat(json.path("format").asText()).isEqualTo("hornbook-confidence/1");
     assertThat(json.path("runs").asInt()).isEqualTo(500);
     assertThat(json.path("seed").asLong()).isEqualTo(1);
-    assertThat(json.path("verdicts")).hasSize(7);
+    assertThat(json.path("verdicts")).hasSize(11);
     for (Map.Entry<String, JsonNode> technique : json.path("verdicts").properties()) {
       double sum = 0;
       for (JsonNode share : technique.getValue()) {
