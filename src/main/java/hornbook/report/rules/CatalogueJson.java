@@ -36,7 +36,6 @@ public final class CatalogueJson {
     return JsonText.of(
         json -> {
           json.writeStartObject();
-          json.writeStringField("format", ENTRY);
           json.writeStringField("format", RULES);
           json.writeArrayFieldStart("rules");
           for (Topic topic : topics) {
