@@ -2,6 +2,7 @@ package hornbook.rulebook;
 
 import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Limit;
+import hornbook.rulebook.fact.Urgency;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -25,6 +26,12 @@ public record RuleEntry(
     return conditions.stream()
         .filter(Condition.OfLimit.class::isInstance)
         .map(condition -> ((Condition.OfLimit) condition).id());
+  }
+
+  /** Whether it calls the vet so soon, or sooner. */
+  public boolean calls(Urgency latest) {
+    return outcome instanceof RuleConclusion.Refers refers
+        && refers.urgency().compareTo(latest) <= 0;
   }
 
   /** The weakest ground among the rule's own and that of limits it binds. */

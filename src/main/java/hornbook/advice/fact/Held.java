@@ -15,8 +15,20 @@ import hornbook.rulebook.reserve.Reserves;
 public record Held(RuleEntry rule, Limb from) {
   /** Whether the vet is called for now. */
   public boolean now() {
-    return rule.outcome() instanceof RuleConclusion.Refers refers
-        && refers.urgency() == Urgency.NOW;
+    return rule.calls(Urgency.NOW);
+  }
+
+  /** What the vet is called for. */
+  public String danger() {
+    return refers().id();
+  }
+
+  public Urgency urgency() {
+    return refers().urgency();
+  }
+
+  private RuleConclusion.Refers refers() {
+    return (RuleConclusion.Refers) rule.outcome();
   }
 
   public Reserves reserves() {

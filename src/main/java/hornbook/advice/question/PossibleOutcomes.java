@@ -71,7 +71,7 @@ public final class PossibleOutcomes {
       }
     }
     held.forEach(rule -> holdBack(rule, Truth.TRUE));
-    elsewhere = held.stream().anyMatch(PossibleOutcomes::callsNow) && vet != VetRole.DIRECTING;
+    elsewhere = held.stream().anyMatch(rule -> rule.calls(Urgency.NOW)) && vet != VetRole.DIRECTING;
     now = callNow;
     Truth today = callToday;
     Truth directs = vet == null ? Truth.UNKNOWN : Truth.of(vet == VetRole.DIRECTING);
@@ -86,11 +86,6 @@ public final class PossibleOutcomes {
         warned.add(((RuleConclusion.Cautions) rule.outcome()).id());
       }
     }
-  }
-
-  private static boolean callsNow(RuleEntry rule) {
-    return rule.outcome() instanceof RuleConclusion.Refers refers
-        && refers.urgency() == Urgency.NOW;
   }
 
   private void holdBack(RuleEntry rule, Truth truth) {

@@ -10,7 +10,6 @@ import hornbook.advice.fact.Truth;
 import hornbook.assessment.VetRole;
 import hornbook.rulebook.NamedOption;
 import hornbook.rulebook.RuleConclusion;
-import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Urgency;
 import java.util.ArrayList;
@@ -47,14 +46,9 @@ public final class Questions {
 
   private synchronized OpenRules urgent() {
     if (urgent == null) {
-      urgent = new OpenRules(book, Questions::urgent);
+      urgent = new OpenRules(book, rule -> rule.calls(Urgency.TODAY));
     }
     return urgent;
-  }
-
-  private static boolean urgent(RuleEntry rule) {
-    return rule.outcome() instanceof RuleConclusion.Refers refers
-        && refers.urgency().compareTo(Urgency.TODAY) <= 0;
   }
 
   /**

@@ -3,7 +3,6 @@ package hornbook.report.words;
 import hornbook.advice.FootAdvice;
 import hornbook.advice.fact.Held;
 import hornbook.assessment.Limb;
-import hornbook.rulebook.RuleConclusion;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.fact.Urgency;
 import hornbook.rulebook.reserve.Reserves;
@@ -57,14 +56,14 @@ public final class HeldWords {
   private static boolean calls(FootAdvice foot, Held held) {
     return foot.referrals().stream()
         .anyMatch(
-            own -> own.id().equals(danger(held)) && own.urgency().compareTo(urgency(held)) <= 0);
+            own -> own.id().equals(held.danger()) && own.urgency().compareTo(held.urgency()) <= 0);
   }
 
   private static String line(Limb limb, List<Held> calls) {
-    Urgency soonest = calls.stream().map(HeldWords::urgency).min(Comparator.naturalOrder()).get();
+    Urgency soonest = calls.stream().map(Held::urgency).min(Comparator.naturalOrder()).get();
     String names =
         mostTelling(calls).stream()
-            .sorted(Comparator.comparing(HeldWords::urgency))
+            .sorted(Comparator.comparing(Held::urgency))
             .map(held -> held.rule().title() + " [" + held.rule().id() + "]")
             .collect(Collectors.joining("; "));
     return "VET "
@@ -81,17 +80,9 @@ public final class HeldWords {
     Map<String, Held> told = new LinkedHashMap<>();
     calls.stream()
         .sorted(
-            Comparator.comparing(HeldWords::urgency)
+            Comparator.comparing(Held::urgency)
                 .thenComparing(held -> -held.rule().conditions().size()))
-        .forEach(held -> told.putIfAbsent(danger(held), held));
+        .forEach(held -> told.putIfAbsent(held.danger(), held));
     return told.values();
-  }
-
-  private static String danger(Held held) {
-    return ((RuleConclusion.Refers) held.rule().outcome()).id();
-  }
-
-  private static Urgency urgency(Held held) {
-    return ((RuleConclusion.Refers) held.rule().outcome()).urgency();
   }
 }
