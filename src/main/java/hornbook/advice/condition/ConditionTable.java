@@ -140,7 +140,7 @@ public final class ConditionTable {
   }
 
   /** The rules that make each finding. */
-  static Map<String, List<RuleEntry>> makers(Collection<RuleEntry> rules) {
+  public static Map<String, List<RuleEntry>> makers(Collection<RuleEntry> rules) {
     Map<String, List<RuleEntry>> makers = new HashMap<>();
     for (RuleEntry rule : rules) {
       if (rule.outcome() instanceof RuleConclusion.Finds finds) {

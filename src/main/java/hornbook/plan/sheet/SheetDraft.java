@@ -165,11 +165,7 @@ public final class SheetDraft {
   }
 
   private Instruction instruction(String id) {
-    Instruction instruction = advice.rulebook().instructions().get(id);
-    if (instruction == null) {
-      throw new MissingFromRulebook("instruction " + id, "write it into its folder plan");
-    }
-    return instruction;
+    return MissingFromRulebook.instruction(advice.rulebook(), id);
   }
 
   /** Whether the figure is known; if not, what it needs is asked for. */

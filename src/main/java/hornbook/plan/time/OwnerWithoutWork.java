@@ -53,7 +53,7 @@ public final class OwnerWithoutWork {
     return keys.stream()
         .map(key -> soonest.equals(Optional.of(Urgency.DAYS)) ? atEase(key) : key)
         .map(key -> young && key.equals("work") ? "foal" : key)
-        .map(key -> instruction(advice, "owner." + key))
+        .map(key -> MissingFromRulebook.instruction(advice.rulebook(), "owner." + key))
         .toList();
   }
 
@@ -65,13 +65,5 @@ public final class OwnerWithoutWork {
   private static boolean young(Advice advice) {
     double grown = ComputingLimits.of(advice.feet().get(0).sheet().limits()).grownDays();
     return Age.days(advice.assessment().horse()).high() < grown;
-  }
-
-  private static Instruction instruction(Advice advice, String id) {
-    Instruction instruction = advice.rulebook().instructions().get(id);
-    if (instruction == null) {
-      throw new MissingFromRulebook("instruction " + id, "write it into its folder plan");
-    }
-    return instruction;
   }
 }

@@ -1,5 +1,7 @@
 package hornbook.rulebook.compile;
 
+import hornbook.rulebook.Instruction;
+import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Limit;
 import java.util.Map;
 
@@ -20,6 +22,19 @@ public final class MissingFromRulebook extends RuntimeException {
 
   public String cure() {
     return cure;
+  }
+
+  /**
+   * A sentence of the job sheets.
+   *
+   * @throws MissingFromRulebook when the rule base has none of this id
+   */
+  public static Instruction instruction(Rulebook book, String id) {
+    Instruction instruction = book.instructions().get(id);
+    if (instruction == null) {
+      throw new MissingFromRulebook("instruction " + id, "write it into its folder plan");
+    }
+    return instruction;
   }
 
   /**

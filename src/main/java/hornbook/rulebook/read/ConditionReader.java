@@ -2,10 +2,11 @@ package hornbook.rulebook.read;
 
 import hornbook.rulebook.Condition;
 import hornbook.rulebook.WordTest;
+import hornbook.rulebook.fact.Crack;
+import hornbook.rulebook.fact.Stretch;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.drools.drl.ast.descr.AndDescr;
@@ -21,10 +22,6 @@ final class ConditionReader {
           "(\\w+)\\s+(not\\s+)?in\\s*\\(\\s*(\"[^\"]*\"(?:\\s*,\\s*\"[^\"]*\")*)\\s*\\)");
   private static final Pattern LIMIT =
       Pattern.compile("(satisfies|misses)\\s*\\(\\s*\\$(\\w+)\\s*\\)");
-  private static final Set<String> CRACK_WORDS =
-      Set.of("place", "side", "starts", "depth", "bleeds", "moves", "seeps", "runs");
-  private static final Set<String> STRETCH_WORDS =
-      Set.of("side", "state", "moist", "damp", "mealy");
 
   /** What a condition may not say, in words for its author. */
   static final class Refused extends Exception {
@@ -69,8 +66,8 @@ final class ConditionReader {
             }
             yield new Condition.OfSeen(name, tests.only("what"), word);
           }
-          case "Crack" -> new Condition.OfCrack(name, tests.among(CRACK_WORDS));
-          case "Stretch" -> new Condition.OfStretch(name, tests.among(STRETCH_WORDS));
+          case "Crack" -> new Condition.OfCrack(name, tests.among(Crack.WORDS));
+          case "Stretch" -> new Condition.OfStretch(name, tests.among(Stretch.WORDS));
           default ->
               throw new Refused(
                   "rules know Limit, Reading, Seen, Crack, Stretch and Finding, not "
@@ -137,11 +134,11 @@ final class ConditionReader {
       if (test == null || !test.oneOf() || test.words().size() != 1) {
         throw new Refused("the condition has to say " + field + " == \"…\"");
       }
-      among(Set.of());
+      among(List.of());
       return test.words().get(0);
     }
 
-    Map<String, WordTest> among(Set<String> allowed) throws Refused {
+    Map<String, WordTest> among(List<String> allowed) throws Refused {
       for (String field : words.keySet()) {
         if (!allowed.contains(field)) {
           throw new Refused(

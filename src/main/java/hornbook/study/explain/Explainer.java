@@ -28,21 +28,20 @@ import java.util.function.Predicate;
 
 /** Explains the advice on one foot. It never fails, whatever was looked at and whatever not. */
 public final class Explainer {
+  private final Advice advice;
   private final Rulebook book;
   private final FootAdvice foot;
   private final RuleChains chains;
   private final RecordedFields fields;
 
-  /** Of every foot advised on: another foot may be why something waits on this one. */
+  /** Of other feet, as they come up: another foot may be why something waits on this one. */
   private final Map<Limb, RuleChains> others = new EnumMap<>(Limb.class);
 
   public Explainer(Advice advice, FootAdvice foot) {
+    this.advice = advice;
     this.book = advice.rulebook();
     this.foot = foot;
     this.chains = new RuleChains(book, advice.assessment(), foot.sheet());
-    for (FootAdvice other : advice.feet()) {
-      others.put(other.limb(), new RuleChains(book, advice.assessment(), other.sheet()));
-    }
     this.fields = new RecordedFields(advice.assessment());
   }
 
@@ -65,7 +64,18 @@ public final class Explainer {
   public RuleChain chain(ReasonGiven reason) {
     HeldBack held = reason.heldBack();
     boolean elsewhere = held != null && held.from() != null;
-    return (elsewhere ? others.get(held.from()) : chains).of(reason.rule());
+    return (elsewhere ? chains(held.from()) : chains).of(reason.rule());
+  }
+
+  private RuleChains chains(Limb limb) {
+    return others.computeIfAbsent(
+        limb,
+        any ->
+            advice.feet().stream()
+                .filter(other -> other.limb() == limb)
+                .findFirst()
+                .map(other -> new RuleChains(book, advice.assessment(), other.sheet()))
+                .orElseThrow());
   }
 
   private Explanation explain(Subject subject, boolean whyNot) {

@@ -2,6 +2,7 @@ package hornbook.study.explain;
 
 import hornbook.advice.condition.Appraisal;
 import hornbook.advice.condition.ConditionState;
+import hornbook.advice.condition.ConditionTable;
 import hornbook.advice.condition.RuleState;
 import hornbook.advice.fact.FactSheet;
 import hornbook.advice.fact.Truth;
@@ -35,18 +36,14 @@ final class RuleChains {
   private final RecordedFields fields;
   private final Map<String, RuleState> states;
   private final Map<String, RuleChain> known = new HashMap<>();
-  private final Map<String, List<RuleEntry>> makers = new HashMap<>();
+  private final Map<String, List<RuleEntry>> makers;
 
   RuleChains(Rulebook book, Assessment assessment, FactSheet sheet) {
     this.book = book;
     this.sheet = sheet;
     this.fields = new RecordedFields(assessment);
     this.states = Appraisal.of(book, sheet);
-    for (RuleEntry rule : book.rules().values()) {
-      if (rule.outcome() instanceof RuleConclusion.Finds finds) {
-        makers.computeIfAbsent(finds.finding(), key -> new ArrayList<>()).add(rule);
-      }
-    }
+    this.makers = ConditionTable.makers(book.rules().values());
   }
 
   RuleChain of(String rule) {
