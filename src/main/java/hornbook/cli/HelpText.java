@@ -53,7 +53,7 @@ final class HelpText {
     }
   }
 
-  static String usage(CommandSpec command) {
+  private static String usage(CommandSpec command) {
     StringBuilder usage = new StringBuilder("Usage: ").append(command.qualifiedName());
     usage.append(" [OPTIONS]");
     if (!command.subcommands().isEmpty()) {

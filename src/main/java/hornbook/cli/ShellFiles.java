@@ -1,16 +1,11 @@
 package hornbook.cli;
 
-import hornbook.cli.base.Screen;
 import hornbook.cli.base.ShippedWithProgram;
 import hornbook.cli.base.Surroundings;
 import hornbook.cli.shell.ManualPage;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
 import picocli.CommandLine;
 
 /** Writes the manual pages and the completion script into the program's folder: a build step. */
@@ -22,16 +17,8 @@ public final class ShellFiles {
    */
   public static void main(String[] arguments) throws IOException {
     Path home = Path.of(arguments[0]);
-    OutputStream nowhere = OutputStream.nullOutputStream();
     Surroundings surroundings =
-        new Surroundings(
-            new ByteArrayInputStream(new byte[0]),
-            nowhere,
-            new PrintStream(nowhere),
-            Map.of(),
-            Screen.NONE,
-            Path.of(arguments[3]),
-            new ShippedWithProgram());
+        Surroundings.silent(Path.of(arguments[3]), new ShippedWithProgram());
     Path pages = Files.createDirectories(home.resolve("man/man1"));
     manual(Commands.whole(surroundings), pages, arguments[1], arguments[2].substring(0, 10));
     Path completion = Files.createDirectories(home.resolve("completion"));

@@ -66,10 +66,8 @@ public record Trim(double mm, Known known) {
     return exact ? with(one, one.state(), one.height() - mm, one.moist()) : one;
   }
 
-  /**
-   * Whether the trim may take this damage off: it may while nobody has measured how high it runs.
-   */
-  public boolean couldTakeOff(WallStretch one) {
+  /** Whether nobody has measured how high this damage runs: the trim may take it off. */
+  public boolean lacksHeight(WallStretch one) {
     return mm > 0 && one.state() != null && damaged(one.state()) && one.height() == null;
   }
 
@@ -78,7 +76,7 @@ public record Trim(double mm, Known known) {
    *
    * @param most mm that an ordinary trim takes off
    */
-  public boolean couldTakeOff(WallStretch one, double most) {
+  public boolean lacksAmount(WallStretch one, double most) {
     return known != Known.SAID
         && one.state() != null
         && damaged(one.state())

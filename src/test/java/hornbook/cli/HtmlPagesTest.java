@@ -2,15 +2,10 @@ package hornbook.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hornbook.cli.base.Screen;
 import hornbook.cli.base.ShippedWithProgram;
 import hornbook.cli.base.Surroundings;
-import java.io.ByteArrayInputStream;
-import java.io.OutputStream;
-import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.StreamSupport;
@@ -21,16 +16,7 @@ import picocli.CommandLine.Model.OptionSpec;
 /** No command that writes HTML is left out of the checks in a browser. */
 class HtmlPagesTest {
   private static CommandLine program() {
-    OutputStream nowhere = OutputStream.nullOutputStream();
-    return Commands.whole(
-        new Surroundings(
-            new ByteArrayInputStream(new byte[0]),
-            nowhere,
-            new PrintStream(nowhere),
-            Map.of(),
-            Screen.NONE,
-            null,
-            new ShippedWithProgram()));
+    return Commands.whole(Surroundings.silent(null, new ShippedWithProgram()));
   }
 
   private static void collect(CommandLine command, String name, Set<String> writers) {

@@ -147,10 +147,11 @@ public final class FactSheets {
     private void trimmable(Trim trim, double most) {
       Set<String> missing = new LinkedHashSet<>();
       for (int row = 0; foot.wall() != null && row < foot.wall().size(); row++) {
-        if (trim.couldTakeOff(foot.wall().get(row))) {
+        hornbook.assessment.WallStretch stretch = foot.wall().get(row);
+        if (trim.lacksHeight(stretch)) {
           missing.add(path + ".wall[" + row + "].height");
         }
-        if (trim.couldTakeOff(foot.wall().get(row), most)) {
+        if (trim.lacksAmount(stretch, most)) {
           missing.add(path + ".measures.toTrim");
         }
       }
@@ -219,14 +220,17 @@ public final class FactSheets {
     /** A horse whose age is not given is held to be grown: the advice says so by asking. */
     private Limit.Age age() {
       Interval days = Age.days(assessment.horse());
-      String field = assessment.horse().ageDays() == null ? "horse.ageYears" : "horse.ageDays";
       if (!days.known()) {
-        unknown.put("age", List.of(field));
+        unknown.put("age", List.of(ageField()));
         return Limit.Age.ADULT;
       }
       boolean grown = days.high() >= grownFrom;
-      derived("age", grown ? "adult" : "foal", field);
+      derived("age", grown ? "adult" : "foal", ageField());
       return grown ? Limit.Age.ADULT : Limit.Age.FOAL;
+    }
+
+    private String ageField() {
+      return assessment.horse().ageDays() == null ? "horse.ageYears" : "horse.ageDays";
     }
 
     private void computed(FootReadings computed) {
@@ -307,8 +311,7 @@ public final class FactSheets {
     private void birthHoof(double until) {
       Interval days = Age.days(assessment.horse());
       boolean young = days.known() && days.high() <= until;
-      String field = assessment.horse().ageDays() == null ? "horse.ageYears" : "horse.ageDays";
-      derived("birthHoof", young ? "yes" : "no", field);
+      derived("birthHoof", young ? "yes" : "no", ageField());
     }
 
     /** The path in this file of a field named from the foot in hand. */

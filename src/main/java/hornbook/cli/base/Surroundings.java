@@ -41,6 +41,19 @@ public record Surroundings(
         rules);
   }
 
+  /** Nothing to read, nothing shown: for a program that runs commands by itself. */
+  public static Surroundings silent(Path home, RuleSource rules) {
+    OutputStream nowhere = OutputStream.nullOutputStream();
+    return new Surroundings(
+        InputStream.nullInputStream(),
+        nowhere,
+        new PrintStream(nowhere),
+        Map.of(),
+        Screen.NONE,
+        home,
+        rules);
+  }
+
   /** Whether standard output is a terminal. */
   public boolean terminal() {
     return screen.terminal();

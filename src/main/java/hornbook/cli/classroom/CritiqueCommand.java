@@ -93,11 +93,7 @@ public final class CritiqueCommand extends Task {
           case HTML, PDF -> CritiquePage.html(critique, about.title(), units.units(), firstIf);
           case JSON -> CritiqueJson.of(critique, units.units(), firstIf);
         };
-    if (form.value() == Form.PDF) {
-      pdf.deliver(page, surroundings);
-    } else {
-      output.deliver(page, surroundings);
-    }
+    pdf.deliver(page, form.value() == Form.PDF, surroundings);
     return ExitCode.DONE;
   }
 

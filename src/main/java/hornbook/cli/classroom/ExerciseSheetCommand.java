@@ -75,10 +75,9 @@ final class ExerciseSheetCommand extends Task {
     pdf.only(form.value() == Form.PDF);
     if (form.value() == Form.YAML && !names.isEmpty()) {
       folder(exercises, names, known);
-    } else if (form.value() == Form.PDF) {
-      pdf.deliver(sheet(exercises, names, known), surroundings);
     } else {
-      output.deliver(sheet(exercises, names, known), surroundings);
+      String page = sheet(exercises, names, known);
+      pdf.deliver(page, form.value() == Form.PDF, surroundings);
     }
     return ExitCode.DONE;
   }

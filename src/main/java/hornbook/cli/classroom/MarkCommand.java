@@ -96,11 +96,7 @@ public final class MarkCommand extends Task {
       feedback(marks, exercise, advisor);
     }
     String page = page(marks, exercise, advisor, known);
-    if (form.value() == Form.PDF) {
-      pdf.deliver(page, surroundings);
-    } else {
-      output.deliver(page, surroundings);
-    }
+    pdf.deliver(page, form.value() == Form.PDF, surroundings);
     boolean all = rows.stream().allMatch(row -> row.marks() != null);
     return all ? ExitCode.DONE : ExitCode.INVALID_INPUT;
   }

@@ -99,7 +99,7 @@ public final class AssessCommand extends Task {
             read.stream().map(ReadResult.Good::assessment).toList());
     if (paper.given()) {
       String sheet = paper.render(read.get(0), advised.next().advice(), units.units(), wanted);
-      deliver(sheet, wanted);
+      pdf.deliver(sheet, wanted == Format.PDF, surroundings);
       return failOn.of(advised);
     }
     Rendering rendering = new Rendering(options);
@@ -109,14 +109,6 @@ public final class AssessCommand extends Task {
       default -> write(rendering, wanted, advised);
     }
     return failOn.of(advised);
-  }
-
-  private void deliver(String sheet, Format wanted) {
-    if (wanted == Format.PDF) {
-      pdf.deliver(sheet, surroundings);
-    } else {
-      output.deliver(sheet, surroundings);
-    }
   }
 
   private void write(Rendering rendering, Format wanted, Advised advised) {

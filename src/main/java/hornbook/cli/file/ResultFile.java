@@ -66,7 +66,6 @@ public final class ResultFile {
       }
     } catch (InvalidPathException | IOException told) {
       // Writing it comes upon the same, and tells.
-      return;
     }
   }
 

@@ -47,6 +47,15 @@ public final class PdfOption {
     output.deliver(made(html, surroundings), surroundings);
   }
 
+  /** Delivers a page as it is, or puts it on paper first. */
+  public void deliver(String page, boolean onPaper, Surroundings surroundings) {
+    if (onPaper) {
+      deliver(page, surroundings);
+    } else {
+      output.deliver(page, surroundings);
+    }
+  }
+
   private byte[] made(String html, Surroundings surroundings) {
     Path home = surroundings.home();
     if (home == null || !Files.isDirectory(home.resolve("lib/pdf"))) {

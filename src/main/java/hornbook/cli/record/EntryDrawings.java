@@ -64,7 +64,8 @@ final class EntryDrawings {
     List<String> lines = new ArrayList<>();
     JsonNode kept = entry.plan();
     List<Drawing> drawn = null;
-    if (foot.limb().word().equals(Entry.text(kept, "foot"))) {
+    boolean sheet = foot.limb().word().equals(Entry.text(kept, "foot"));
+    if (sheet) {
       Plan again = KeptPlan.again(kept, advice, foot);
       if (again != null) {
         lines.add(BEFORE_AND_AFTER);
@@ -74,7 +75,7 @@ final class EntryDrawings {
     if (drawn == null) {
       lines.add(BEFORE);
       drawn = Drawings.of(advice, foot, new Amounts(units));
-      if (foot.limb().word().equals(Entry.text(kept, "foot"))) {
+      if (sheet) {
         lines.add(SHEET_DIFFERS);
       }
     }

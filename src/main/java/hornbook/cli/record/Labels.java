@@ -12,12 +12,12 @@ final class Labels {
   private Labels() {}
 
   static UnaryOperator<String> of(Rulebook book) {
-    return id -> {
-      if (id.equals(Departures.NOTHING)) {
-        return "nothing put on";
-      }
-      return book.technique(id) == null ? id : book.technique(id).label();
-    };
+    return id ->
+        named(book).stream()
+            .filter(one -> one.id().equals(id))
+            .map(NamedOption::label)
+            .findFirst()
+            .orElse(id);
   }
 
   /** The same with their names. */
@@ -29,9 +29,6 @@ final class Labels {
 
   /** What may be chosen: the techniques, and that nothing goes on. */
   static List<String> all(Rulebook book) {
-    List<String> all = new ArrayList<>();
-    book.techniques().forEach(one -> all.add(one.id()));
-    all.add(Departures.NOTHING);
-    return all;
+    return named(book).stream().map(NamedOption::id).toList();
   }
 }

@@ -72,11 +72,7 @@ final class RulesReviewCommand extends Task {
     Rulebook book = rules.of(surroundings).book();
     boolean paper = form.value() == Form.PDF && !reading.value();
     pdf.only(paper);
-    if (paper) {
-      pdf.deliver(blank(book), surroundings);
-    } else {
-      output.deliver(reading.value() ? answered(book) : blank(book), surroundings);
-    }
+    pdf.deliver(reading.value() ? answered(book) : blank(book), paper, surroundings);
     return ExitCode.DONE;
   }
 

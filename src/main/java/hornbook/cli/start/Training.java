@@ -1,19 +1,13 @@
 package hornbook.cli.start;
 
 import hornbook.cli.Hornbook;
-import hornbook.cli.base.RuleSource;
-import hornbook.cli.base.Screen;
 import hornbook.cli.base.ShippedWithProgram;
 import hornbook.cli.base.Surroundings;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 
 /**
@@ -30,7 +24,7 @@ public final class Training {
     Path home = Path.of(arguments[0]);
     ShippedWithProgram rules = new ShippedWithProgram();
     rules.loadAhead();
-    Surroundings surroundings = surroundings(home, rules);
+    Surroundings surroundings = Surroundings.silent(home, rules);
     for (Path file : exercises(home)) {
       run(surroundings, "assess", file.toString());
       run(surroundings, "assess", "--format", "json", file.toString());
@@ -75,18 +69,6 @@ public final class Training {
     try (Stream<Path> files = Files.list(home.resolve("cases/exercises"))) {
       return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
     }
-  }
-
-  private static Surroundings surroundings(Path home, RuleSource rules) {
-    OutputStream nowhere = OutputStream.nullOutputStream();
-    return new Surroundings(
-        new ByteArrayInputStream(new byte[0]),
-        nowhere,
-        new PrintStream(nowhere),
-        Map.of(),
-        Screen.NONE,
-        home,
-        rules);
   }
 
   private static void run(Surroundings surroundings, String... command) {

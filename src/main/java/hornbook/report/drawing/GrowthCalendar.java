@@ -26,7 +26,7 @@ final class GrowthCalendar {
 
   private final DrawnFoot subject;
   private final List<Regrowth> defects;
-  private final List<String> unknown;
+  private final Regrowth.Found found;
   private final Canvas canvas;
   private final double days;
   private final double tallest;
@@ -37,7 +37,7 @@ final class GrowthCalendar {
         found.known().stream()
             .sorted(Comparator.comparingDouble(Regrowth::height).reversed())
             .toList();
-    this.unknown = found.unknown();
+    this.found = found;
     this.canvas = new Canvas(subject.id(Picture.GROWTH));
     this.days = defects.stream().mapToDouble(one -> one.ground().slow()).max().orElse(0);
     this.tallest = defects.stream().mapToDouble(Regrowth::height).max().orElse(0);
@@ -59,9 +59,7 @@ final class GrowthCalendar {
     exits();
     visits();
     GrowthRates rates = subject.readings().limits().growth();
-    String told =
-        String.join(
-            "; ", Regrowth.of(subject).known().stream().map(one -> one.told(subject)).toList());
+    String told = String.join("; ", found.known().stream().map(one -> one.told(subject)).toList());
     String growth =
         "Growth a month: fast "
             + subject.mm(rates.fast())
@@ -69,7 +67,8 @@ final class GrowthCalendar {
             + subject.mm(rates.mean())
             + ", slow "
             + subject.mm(rates.slow());
-    return canvas.drawing(Picture.GROWTH, title, told + ". " + growth + ".", key(growth), unknown);
+    return canvas.drawing(
+        Picture.GROWTH, title, told + ". " + growth + ".", key(growth), found.unknown());
   }
 
   private DrawnPoint at(double day, double height) {
