@@ -160,10 +160,7 @@ final class BriefText {
 
   private void listed(List<BriefPart> parts, Kind kind, String heading, Verdict verdict) {
     List<String> labels =
-        foot.techniques().stream()
-            .filter(one -> one.verdict() == verdict)
-            .map(one -> told.label(one.id()))
-            .toList();
+        ChoicePart.listed(told, foot, verdict).stream().map(one -> told.label(one.id())).toList();
     if (!labels.isEmpty()) {
       boolean every = labels.size() == foot.techniques().size();
       String all = every ? "every technique." : String.join(", ", labels) + ".";

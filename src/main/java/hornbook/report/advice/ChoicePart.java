@@ -12,6 +12,7 @@ import hornbook.report.page.Section;
 import hornbook.report.page.Section.Item;
 import hornbook.report.page.Section.Kind;
 import hornbook.report.words.DecidingReason;
+import hornbook.report.words.Detail;
 import hornbook.report.words.HeldWords;
 import hornbook.report.words.PageContext;
 import hornbook.rulebook.Subjects;
@@ -47,13 +48,25 @@ final class ChoicePart {
 
   private void add(
       List<Section> sections, FootAdvice foot, Kind kind, String heading, Verdict verdict) {
-    List<OptionAdvice> some = with(foot, verdict);
+    List<OptionAdvice> some = listed(told, foot, verdict);
     sections.addAll(
         Section.unlessEmpty(kind, heading, lines.of(DecidingReason.techniques(foot), some)));
   }
 
-  private static List<OptionAdvice> with(FootAdvice foot, Verdict verdict) {
-    return foot.techniques().stream().filter(one -> one.verdict() == verdict).toList();
+  /**
+   * The techniques of this verdict. First aid that nothing calls for is closed on every foot, and
+   * only the full page says so.
+   */
+  static List<OptionAdvice> listed(PageContext told, FootAdvice foot, Verdict verdict) {
+    return foot.techniques().stream()
+        .filter(one -> one.verdict() == verdict)
+        .filter(one -> told.detail() == Detail.FULL || open(one) || !told.book().firstAid(one.id()))
+        .toList();
+  }
+
+  private static boolean open(OptionAdvice judged) {
+    return judged.verdict().open()
+        || judged.reasons().stream().anyMatch(reason -> reason.bearing() == Bearing.FOR);
   }
 
   private Section choice(FootAdvice foot) {
@@ -121,21 +134,21 @@ final class ChoicePart {
 
   private String whyNone(FootAdvice foot) {
     Urgency urgency = foot.urgency().orElse(Urgency.MENTION);
-    if (urgency == Urgency.NOW && with(foot, Verdict.WITH_VET).isEmpty()) {
-      return with(foot, Verdict.WORKABLE).isEmpty()
+    if (urgency == Urgency.NOW && listed(told, foot, Verdict.WITH_VET).isEmpty()) {
+      return listed(told, foot, Verdict.WORKABLE).isEmpty()
           ? "Nothing goes on this foot until the vet has seen the horse."
           : "First aid only until the vet has seen the horse.";
     }
     if (urgency.compareTo(Urgency.TODAY) <= 0) {
       return "The vet comes first; what goes on the foot is settled with the vet.";
     }
-    if (!with(foot, Verdict.WORKABLE).isEmpty()) {
+    if (!listed(told, foot, Verdict.WORKABLE).isEmpty()) {
       return "No single technique answers everything found here: " + defects(foot) + ".";
     }
-    if (!with(foot, Verdict.WITH_VET).isEmpty()) {
+    if (!listed(told, foot, Verdict.WITH_VET).isEmpty()) {
       return "What could be done here is to be settled with the vet first.";
     }
-    if (!with(foot, Verdict.RULED_OUT).isEmpty()) {
+    if (!listed(told, foot, Verdict.RULED_OUT).isEmpty()) {
       return "Nothing the rules know of can be done on this foot as it stands.";
     }
     return foot.techniques().get(0).reasons().stream()

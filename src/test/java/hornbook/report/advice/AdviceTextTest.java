@@ -140,6 +140,20 @@ class AdviceTextTest {
   }
 
   @Test
+  void tells_of_first_aid_only_where_something_calls_for_it() throws Exception {
+    String nail = "sore nail drawn";
+    String bare = "cases/exercises/showjumper-torn-side.yaml";
+    String pricked = "cases/exercises/pricked-two-days-ago.yaml";
+    for (Detail detail : List.of(Detail.BRIEF, Detail.USUAL)) {
+      assertThat(AdviceText.render(Pages.whole().get(bare), USUAL.with(detail)))
+          .doesNotContain(nail);
+      assertThat(AdviceText.render(Pages.whole().get(pricked), USUAL.with(detail))).contains(nail);
+    }
+    assertThat(flat(AdviceText.render(Pages.whole().get(bare), USUAL.with(Detail.FULL))))
+        .contains(nail);
+  }
+
+  @Test
   void keeps_what_to_do_meanwhile_on_the_shortest_page() throws Exception {
     String brief = AdviceText.render(Pages.advice("two-feet"), USUAL.with(Detail.BRIEF));
     assertThat(flat(brief))
