@@ -19,6 +19,7 @@ import hornbook.report.advice.AdviceJson;
 import hornbook.report.advice.AdviceMarkdown;
 import hornbook.report.advice.AdviceText;
 import hornbook.report.page.TextOptions;
+import hornbook.report.sheet.PlanHtml;
 import hornbook.report.sheet.PlanJson;
 import hornbook.report.sheet.PlanMarkdown;
 import hornbook.report.sheet.PlanText;
@@ -45,6 +46,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -76,6 +78,26 @@ class EveryFormatTest {
                   .as("foot %d: %s", number, foot)
                   .doesNotThrowAnyException();
             });
+  }
+
+  /** A sheet for each foot of horses with several, for a technique in turn, in every form. */
+  @Test
+  void theJobSheetsOfHorsesCanBeWritten() throws Exception {
+    AtomicInteger written = new AtomicInteger();
+    new Horses(71)
+        .each(
+            horse -> {
+              Advice advice = Shipped.ADVISOR.judge(horse);
+              FootAdvice foot = advice.feet().get(advice.feet().size() - 1);
+              Technique[] all = Technique.values();
+              Technique technique = all[Math.floorMod(horse.hashCode(), all.length)];
+              Units units = horse.feet().size() % 2 == 0 ? Units.MM : Units.INCH;
+              assertThatCode(() -> sheet(advice, foot, technique, units))
+                  .as("%s", horse)
+                  .doesNotThrowAnyException();
+              written.incrementAndGet();
+            });
+    assertThat(written.get()).isEqualTo(Horses.HOW_MANY);
   }
 
   @ParameterizedTest
@@ -128,6 +150,7 @@ class EveryFormatTest {
     Plan plan = PlanMaker.plan(advice, foot, technique, PlanWishes.NONE.withDespite("to see it"));
     hasOnlyNumbers(PlanText.render(plan, units));
     hasOnlyNumbers(PlanMarkdown.render(plan, units));
+    hasOnlyNumbers(PlanHtml.render(plan, units, plan.workable() ? Detail.FULL : Detail.BRIEF));
     StringWriter json = new StringWriter();
     PlanJson.write(plan, units, json);
     hasOnlyNumbers(json.toString());

@@ -37,9 +37,12 @@ class NothingDroppedTest {
               holds(text(advice, Detail.BRIEF), must, "text, brief");
               holds(text(advice, Detail.USUAL), must, "text");
               // The long forms in turn, so that three thousand horses stay quick.
-              switch (Math.floorMod(must.hashCode(), 4)) {
+              Detail brief = Detail.BRIEF;
+              switch (Math.floorMod(must.hashCode(), 5)) {
                 case 0 -> holds(text(advice, Detail.FULL), must, "text, full");
                 case 1 -> holds(AdviceHtml.render(advice, Units.MM), must, "HTML");
+                case 2 -> holds(AdviceHtml.render(advice, Units.MM, brief), must, "HTML, brief");
+                case 3 -> holds(AdviceMarkdown.render(advice, Units.MM, brief), must, "brief md");
                 default -> holds(AdviceMarkdown.render(advice, Units.MM), must, "Markdown");
               }
             });

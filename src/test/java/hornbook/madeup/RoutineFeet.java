@@ -10,7 +10,7 @@ import java.util.Random;
  */
 final class RoutineFeet {
   private static final String[] KINDS = {
-    "sound", "late", "chipped", "flared", "thrush", "crumbling", "wide"
+    "sound", "late", "chipped", "flared", "thrush", "crumbling", "ringed"
   };
 
   private RoutineFeet() {}
@@ -69,7 +69,7 @@ final class RoutineFeet {
               {digitalPulse: normal, hoofHeat: false, testerPain: [], drainage: none,
                puncture: none, objectInPlace: false, livingTissue: hidden, coronetGroove: false,
                soleBulge: false, swelling: none, frogState: %s, abscessesSameSpot: 0,
-               whiteLineBulge: false, ringsDiverge: false, bloodAtNail: false, soleShape: cupped,
+               whiteLineBulge: false, ringsDiverge: %s, bloodAtNail: false, soleShape: cupped,
                cartilages: soft, stain: none, suddenEase: false}
         """,
         6 + random.nextInt(10),
@@ -87,7 +87,8 @@ final class RoutineFeet {
         width,
         (int) Math.round(bearing * (fore ? 0.5 : 0.6)),
         wall(kind, random),
-        kind.equals("thrush") ? "thrush" : "healthy");
+        kind.equals("thrush") ? "thrush" : "healthy",
+        kind.equals("ringed"));
   }
 
   private static String wall(String kind, Random random) {

@@ -13,16 +13,22 @@ import hornbook.advice.ReasonGiven;
 import hornbook.advice.ReferralGiven;
 import hornbook.advice.Statement;
 import hornbook.advice.Verdict;
+import hornbook.advice.fact.ComputingLimits;
 import hornbook.advice.fact.Held;
 import hornbook.advice.outcome.NearEqual;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.quantity.Units;
+import hornbook.assessment.word.Word;
+import hornbook.foot.FootLimits;
+import hornbook.foot.Trim;
 import hornbook.report.page.JsonText;
 import hornbook.report.words.FactWriter;
 import hornbook.report.words.FieldNames;
+import hornbook.report.words.Incomplete;
 import hornbook.report.words.Phrases;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Bearing;
+import hornbook.rulebook.fact.Reading;
 import hornbook.rulebook.fact.Urgency;
 import hornbook.rulebook.reserve.Cut;
 import hornbook.rulebook.reserve.Move;
@@ -115,6 +121,8 @@ final class AdviceWriter {
     if (near.isPresent()) {
       nearEqual(near.get());
     }
+    trim(foot);
+    incomplete(foot);
     json.writeArrayFieldStart("measures");
     for (MeasureGiven measure : told(foot.measures())) {
       measure(measure);
@@ -151,6 +159,34 @@ final class AdviceWriter {
     }
     json.writeEndArray();
     json.writeEndObject();
+  }
+
+  /** What the wall is counted without, and how that is known. */
+  private void trim(FootAdvice foot) throws IOException {
+    FootLimits limits = ComputingLimits.of(foot.sheet().limits());
+    Assessment assessment = advice.assessment();
+    Trim trim =
+        Trim.of(
+            assessment.feet().get(foot.index()),
+            assessment.visit(),
+            limits.growth(),
+            limits.trim());
+    json.writeObjectFieldStart("trim");
+    facts.amount(new Reading("toTrim", trim.mm(), List.of()), "mm");
+    json.writeStringField("how", Word.kebab(trim.known().name()));
+    json.writeEndObject();
+  }
+
+  /** What was begun in the file and counts for nothing as it stands. */
+  private void incomplete(FootAdvice foot) throws IOException {
+    json.writeArrayFieldStart("incomplete");
+    for (Incomplete one : Incomplete.of(advice, foot)) {
+      json.writeStartObject();
+      json.writeStringField("field", one.field());
+      json.writeStringField("says", one.says());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
   }
 
   private void nearEqual(NearEqual near) throws IOException {
