@@ -268,6 +268,25 @@ class PlanSheetTest {
         .doesNotContain("owner.work");
   }
 
+  /** A horse trots on all its feet. */
+  @Test
+  void whatACallOnOneFootForbidsNoSheetOfAnotherAsksFor() throws IOException {
+    String two =
+        """
+        feet:
+          - {limb: left-fore, lameness: 0}
+          - {limb: right-fore, lameness: %s}
+        """;
+    Plan lame = Jobs.plan(Jobs.advise(two.formatted("3")), Technique.LEAVE_UNSHOD, Jobs.ANYWAY);
+    assertThat(Jobs.said(lame, SheetPart.TROT))
+        .contains("trot.for-the-vet")
+        .doesNotContain("trot.straight", "trot.turn");
+    Plan sound = Jobs.plan(Jobs.advise(two.formatted("0")), Technique.LEAVE_UNSHOD, Jobs.ANYWAY);
+    assertThat(Jobs.said(sound, SheetPart.TROT))
+        .contains("trot.straight", "trot.turn")
+        .doesNotContain("trot.for-the-vet");
+  }
+
   /** The outer branch takes one nail of the usual three in horn: two more may go into the wrap. */
   @Test
   void nailsForTheWrapAreToHandToo() throws IOException {

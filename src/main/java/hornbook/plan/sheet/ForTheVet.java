@@ -16,40 +16,40 @@ import java.util.List;
  */
 public final class ForTheVet {
   private final SheetDraft draft;
-  private final Reserves reserves;
 
   public ForTheVet(SheetDraft draft) {
     this.draft = draft;
-    this.reserves = draft.reserves();
   }
 
   /** What is not to be cut. */
   public void cuts() {
-    List<String> cuts = reserves.cuts().stream().map(ForTheVet::name).toList();
+    Reserves held = draft.reserves();
+    List<String> cuts = held.cuts().stream().map(ForTheVet::name).toList();
     if (!cuts.isEmpty()) {
       draft.say(
           DRESS,
           "dress.for-the-vet",
           Placeholders.of("cuts", new Placeholder.Word(list(cuts)))
-              .and("until", new Placeholder.Word(until())));
+              .and("until", new Placeholder.Word(until(held))));
     }
   }
 
   /** What the horse is not to be asked to do. */
   public void moves() {
-    List<String> moves = reserves.moves().stream().map(ForTheVet::name).toList();
+    Reserves held = draft.moves();
+    List<String> moves = held.moves().stream().map(ForTheVet::name).toList();
     if (!moves.isEmpty()) {
       draft.say(
           TROT,
           "trot.for-the-vet",
           Placeholders.of("moves", new Placeholder.Word(list(moves)))
-              .and("until", new Placeholder.Word(until())));
+              .and("until", new Placeholder.Word(until(held))));
     }
   }
 
-  private String until() {
-    return switch (reserves.until()) {
-      case DAYS -> reserves.days() + " quiet days have passed";
+  private static String until(Reserves held) {
+    return switch (held.until()) {
+      case DAYS -> held.days() + " quiet days have passed";
       case VET_HAS_SEEN -> "the vet has looked";
       case VET_DIRECTS -> "the vet directs the work";
     };

@@ -35,6 +35,7 @@ public final class SheetDraft {
   private final FootReadings readings;
   private final Foot assessed;
   private final Reserves reserves;
+  private final Reserves moves;
   private final MeasuredFigures given;
   private final Map<SheetPart, List<SheetLine>> lines = new EnumMap<>(SheetPart.class);
   private final Map<String, Set<String>> missing = new LinkedHashMap<>();
@@ -53,6 +54,7 @@ public final class SheetDraft {
             .feet()
             .get(foot.index());
     this.reserves = foot.reserves();
+    this.moves = advice.moves();
     this.given = new MeasuredFigures(advice.assessment(), assessed, foot.index());
   }
 
@@ -94,9 +96,14 @@ public final class SheetDraft {
     return foot.findings().stream().anyMatch(one -> one.id().equals(finding));
   }
 
-  /** What the calls for the vet hold back: no sentence of the sheet tells to do it. */
+  /** What the calls for the vet hold back on this foot: no sentence of the sheet tells to do it. */
   public Reserves reserves() {
     return reserves;
+  }
+
+  /** What the calls of any foot forbid the horse to do: no sentence of the sheet asks for it. */
+  public Reserves moves() {
+    return moves;
   }
 
   /** Whether a call for the vet holds this cut back. */
@@ -145,7 +152,8 @@ public final class SheetDraft {
   }
 
   private void say(SheetPart part, String id, Map<String, Placeholder> holes) {
-    if (instruction(id).heldBackBy(reserves)) {
+    Instruction instruction = instruction(id);
+    if (instruction.heldBackBy(reserves) || instruction.heldBackBy(moves)) {
       return;
     }
     SheetLine line = line(id, holes);

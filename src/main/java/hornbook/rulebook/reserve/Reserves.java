@@ -60,6 +60,13 @@ public record Reserves(
     return all;
   }
 
+  /** The moves alone, for every foot: the whole horse trots, turns and backs. */
+  public Reserves movesOfTheHorse() {
+    return moves.isEmpty()
+        ? NOTHING
+        : new Reserves(List.of(), List.of(), Set.of(), moves, Extent.HORSE, until, days);
+  }
+
   /** What either of the two holds back, as far and as long as the stricter of them. */
   public Reserves and(Reserves other) {
     if (nothing()) {
