@@ -3,20 +3,26 @@ package hornbook.cli.base;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.load.LoadedRules;
 import hornbook.rulebook.load.ShippedRules;
+import hornbook.rulebook.network.EngineStart;
 import java.util.concurrent.CompletableFuture;
 
 /** The rules that come with the program. */
 public final class ShippedWithProgram implements RuleSource {
   private CompletableFuture<LoadedRules> ahead;
 
-  /** Begins to load the rules while the command line and the files are still being read. */
+  /**
+   * Begins to load the rules, and after them the engine, while the command line and the files are
+   * still being read.
+   */
   public void loadAhead() {
     CompletableFuture<LoadedRules> loading = new CompletableFuture<>();
     Thread loader =
         new Thread(
             () -> {
               try {
-                loading.complete(ShippedRules.load());
+                LoadedRules rules = ShippedRules.load();
+                loading.complete(rules);
+                EngineStart.with(rules.book());
               } catch (Throwable fault) {
                 loading.completeExceptionally(fault);
               }

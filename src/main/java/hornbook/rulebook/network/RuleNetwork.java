@@ -5,6 +5,8 @@ import hornbook.rulebook.fact.CitedFact;
 import hornbook.rulebook.fact.Limit;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -21,19 +23,19 @@ final class RuleNetwork {
   /** More firings than any foot can cause: meeting it means a rule feeds itself. */
   private static final int MOST_FIRINGS = 10_000;
 
-  private final Set<RuleEntry> rules;
+  private final Set<RuleEntry> rules = Collections.newSetFromMap(new IdentityHashMap<>());
   private final AskedFacts asked;
   private final KieSessionsPool sessions;
 
-  RuleNetwork(Set<RuleEntry> rules, Map<String, Limit> limits) {
-    this.rules = rules;
+  RuleNetwork(Collection<RuleEntry> rules, Map<String, Limit> limits) {
+    this.rules.addAll(rules);
     this.asked = new AskedFacts(rules);
     InternalKnowledgeBase base = KieBaseBuilder.createKieBaseFromModel(RuleModel.of(rules, limits));
     this.sessions = base.newKieSessionsPool(1);
   }
 
   /** Whether all of these rules are laid out here. */
-  boolean has(Set<RuleEntry> all) {
+  boolean has(Collection<RuleEntry> all) {
     return rules.containsAll(all);
   }
 

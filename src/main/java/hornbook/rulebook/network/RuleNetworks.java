@@ -5,10 +5,8 @@ import hornbook.rulebook.fact.CitedFact;
 import hornbook.rulebook.fact.Limit;
 import java.util.Collection;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.function.Supplier;
@@ -56,14 +54,14 @@ public final class RuleNetworks {
       if (laidOut.whole != null) {
         return laidOut.whole::fire;
       }
-      Set<RuleEntry> within = Reach.of(rules, facts.get());
+      List<RuleEntry> within = Reach.of(rules, facts.get());
       if (laidOut.part == null) {
         laidOut.part = new FutureTask<>(() -> new RuleNetwork(within, limits));
         Thread thread = new Thread(laidOut.part, "rules");
         thread.setDaemon(true);
         thread.start();
       } else if (!done(laidOut.part).has(within)) {
-        laidOut.whole = new RuleNetwork(new LinkedHashSet<>(rules), limits);
+        laidOut.whole = new RuleNetwork(rules, limits);
         return laidOut.whole::fire;
       }
       FutureTask<RuleNetwork> part = laidOut.part;
