@@ -81,6 +81,11 @@ public final class Hornbook {
   }
 
   private static ExitCode command(Surroundings surroundings, String... arguments) {
+    String prepared = PreparedHelp.of(surroundings, arguments);
+    if (prepared != null) {
+      surroundings.page(prepared);
+      return ExitCode.DONE;
+    }
     PageWidth.set(surroundings.screen().columns(false));
     CommandLine line = Commands.line(surroundings, arguments);
     StringWriter help = new StringWriter();

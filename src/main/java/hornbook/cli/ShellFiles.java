@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import picocli.CommandLine;
 
-/** Writes the manual pages and the completion script into the program's folder: a build step. */
+/** Writes manual pages, help and the completion script into the program's folder: a build step. */
 public final class ShellFiles {
   private ShellFiles() {}
 
@@ -21,8 +21,18 @@ public final class ShellFiles {
         Surroundings.silent(Path.of(arguments[3]), new ShippedWithProgram());
     Path pages = Files.createDirectories(home.resolve("man/man1"));
     manual(Commands.whole(surroundings), pages, arguments[1], arguments[2].substring(0, 10));
+    Files.createDirectories(home.resolve("help"));
+    help(Commands.whole(surroundings), home);
     Path completion = Files.createDirectories(home.resolve("completion"));
     Files.writeString(completion.resolve("_hornbook"), CompletionCommand.script(surroundings));
+  }
+
+  private static void help(CommandLine command, Path home) throws IOException {
+    String name = command.getCommandSpec().qualifiedName();
+    Files.writeString(PreparedHelp.file(home, name), HelpText.of(command));
+    for (CommandLine below : command.getSubcommands().values()) {
+      help(below, home);
+    }
   }
 
   private static void manual(CommandLine command, Path to, String version, String day)

@@ -21,9 +21,12 @@ import hornbook.rulebook.reserve.Extent;
 import hornbook.rulebook.reserve.Move;
 import hornbook.rulebook.reserve.Reserves;
 import hornbook.rulebook.reserve.Until;
-import java.io.DataInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.BufferUnderflowException;
+import java.nio.ByteBuffer;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -40,7 +43,7 @@ public final class CatalogueReader {
   /**
    * Changes with the form of the file, so that a file of another program version is not misread.
    */
-  public static final int FORM = 0x484F524E + 7;
+  public static final int FORM = 0x484F524E + 8;
 
   static final int LIMIT = 0;
   static final int READING = 1;
@@ -54,23 +57,47 @@ public final class CatalogueReader {
   static final int REASONS = 2;
   static final int CAUTIONS = 3;
 
-  private final DataInputStream in;
+  private final ByteBuffer in;
+  private String[] texts;
 
-  private CatalogueReader(InputStream from) {
-    in = new DataInputStream(from);
+  private CatalogueReader(byte[] all) {
+    in = ByteBuffer.wrap(all);
   }
 
   /**
-   * @throws IOException also when the file is of another form
+   * Reads to the end.
+   *
+   * @throws IOException also when the file is of another form or not whole
    */
   public static Rulebook read(InputStream from) throws IOException {
-    return new CatalogueReader(from).book();
+    try {
+      return new CatalogueReader(from.readAllBytes()).book();
+    } catch (BufferUnderflowException | IndexOutOfBoundsException damaged) {
+      throw new IOException("not a whole rule base", damaged);
+    }
+  }
+
+  /**
+   * Every text once, with the number of its bytes. A text of letters with one byte each is made
+   * without a look at them.
+   */
+  private static String[] texts(ByteBuffer in) {
+    String[] texts = new String[in.getInt()];
+    for (int at = 0; at < texts.length; at++) {
+      int length = in.getInt();
+      Charset letters = length < 0 ? StandardCharsets.UTF_8 : StandardCharsets.ISO_8859_1;
+      int bytes = length < 0 ? -length : length;
+      texts[at] = new String(in.array(), in.position(), bytes, letters);
+      in.position(in.position() + bytes);
+    }
+    return texts;
   }
 
   private Rulebook book() throws IOException {
-    if (in.readInt() != FORM) {
+    if (in.getInt() != FORM) {
       throw new IOException("another form of rule base");
     }
+    texts = texts(in);
     return new Rulebook(
         text(),
         text(),
@@ -88,7 +115,7 @@ public final class CatalogueReader {
   }
 
   private NamedOption named() throws IOException {
-    return new NamedOption(text(), text(), in.readBoolean());
+    return new NamedOption(text(), text(), flag());
   }
 
   private Source source() throws IOException {
@@ -96,14 +123,14 @@ public final class CatalogueReader {
     String author = text();
     String title = text();
     String where = text();
-    return new Source(key, author, title, in.readInt(), where);
+    return new Source(key, author, title, in.getInt(), where);
   }
 
   private FindingKind finding() throws IOException {
     String id = text();
     String label = text();
     String topic = text();
-    return new FindingKind(id, label, in.readBoolean(), each(this::text), topic);
+    return new FindingKind(id, label, flag(), each(this::text), topic);
   }
 
   private Limit limit() throws IOException {
@@ -112,9 +139,9 @@ public final class CatalogueReader {
     String unit = text();
     String source = text();
     String locator = text();
-    double value = in.readDouble();
-    double step = in.readDouble();
-    boolean inclusive = in.readBoolean();
+    double value = in.getDouble();
+    double step = in.getDouble();
+    boolean inclusive = flag();
     Limit.Direction direction = constant(Limit.Direction.values());
     Limit.Limbs limbs = constant(Limit.Limbs.values());
     Limit.Age age = constant(Limit.Age.values());
@@ -135,13 +162,13 @@ public final class CatalogueReader {
         safer,
         step,
         each(this::dispute),
-        in.readBoolean());
+        flag());
   }
 
   private Limit.Dispute dispute() throws IOException {
     String source = text();
     String says = text();
-    Double value = in.readBoolean() ? (Double) in.readDouble() : null;
+    Double value = flag() ? (Double) in.getDouble() : null;
     return new Limit.Dispute(value, source, says);
   }
 
@@ -153,7 +180,7 @@ public final class CatalogueReader {
     String why = text();
     String silent = text();
     String file = text();
-    int line = in.readInt();
+    int line = in.getInt();
     Basis basis = constant(Basis.values());
     List<Condition> conditions = each(this::condition);
     RuleConclusion outcome = outcome();
@@ -172,7 +199,7 @@ public final class CatalogueReader {
   }
 
   private Reserves reserves() throws IOException {
-    if (!in.readBoolean()) {
+    if (!flag()) {
       return Reserves.NOTHING;
     }
     List<String> techniques = each(this::text);
@@ -181,7 +208,7 @@ public final class CatalogueReader {
     List<Move> moves = each(() -> constant(Move.values()));
     Extent extent = constant(Extent.values());
     Until until = constant(Until.values());
-    int days = in.readInt();
+    int days = in.getInt();
     return new Reserves(
         techniques,
         supports,
@@ -203,14 +230,14 @@ public final class CatalogueReader {
   }
 
   private Condition condition() throws IOException {
-    int kind = in.readByte();
+    int kind = in.get();
     String variable = text();
     return switch (kind) {
       case LIMIT -> new Condition.OfLimit(variable, text());
       case READING -> {
         String what = text();
         String limit = text();
-        yield new Condition.OfReading(variable, what, in.readBoolean(), limit);
+        yield new Condition.OfReading(variable, what, flag(), limit);
       }
       case SEEN -> new Condition.OfSeen(variable, text(), test());
       case CRACK -> new Condition.OfCrack(variable, tests());
@@ -221,7 +248,7 @@ public final class CatalogueReader {
   }
 
   private RuleConclusion outcome() throws IOException {
-    int kind = in.readByte();
+    int kind = in.get();
     return switch (kind) {
       case FINDS -> new RuleConclusion.Finds(text(), each(this::text));
       case REFERS ->
@@ -236,14 +263,14 @@ public final class CatalogueReader {
 
   private Map<String, WordTest> tests() throws IOException {
     Map<String, WordTest> tests = new LinkedHashMap<>();
-    for (int left = in.readInt(); left > 0; left--) {
+    for (int left = in.getInt(); left > 0; left--) {
       tests.put(text(), test());
     }
     return Collections.unmodifiableMap(tests);
   }
 
   private WordTest test() throws IOException {
-    return new WordTest(in.readBoolean(), each(this::text));
+    return new WordTest(flag(), each(this::text));
   }
 
   /** What reads one of many. */
@@ -252,7 +279,7 @@ public final class CatalogueReader {
   }
 
   private <T> List<T> each(One<T> one) throws IOException {
-    int size = in.readInt();
+    int size = in.getInt();
     List<T> all = new ArrayList<>(size);
     for (int at = 0; at < size; at++) {
       all.add(one.read());
@@ -268,11 +295,16 @@ public final class CatalogueReader {
 
   /** The constant at the ordinal that follows, or null. */
   private <E> E constant(E[] constants) throws IOException {
-    int ordinal = in.readByte();
+    int ordinal = in.get();
     return ordinal < 0 ? null : constants[ordinal];
   }
 
-  private String text() throws IOException {
-    return in.readBoolean() ? in.readUTF() : null;
+  private boolean flag() {
+    return in.get() != 0;
+  }
+
+  private String text() {
+    int at = in.getInt();
+    return at < 0 ? null : texts[at];
   }
 }

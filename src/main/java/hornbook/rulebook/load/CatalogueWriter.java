@@ -12,28 +12,45 @@ import hornbook.rulebook.Source;
 import hornbook.rulebook.WordTest;
 import hornbook.rulebook.fact.Limit;
 import hornbook.rulebook.reserve.Reserves;
+import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** Writes a rule base as a compact file, in the order {@link CatalogueReader} reads it. */
 public final class CatalogueWriter {
-  private final DataOutputStream out;
+  private final ByteArrayOutputStream rest = new ByteArrayOutputStream();
+  private final DataOutputStream out = new DataOutputStream(rest);
+  private final Map<String, Integer> texts = new LinkedHashMap<>();
 
-  private CatalogueWriter(OutputStream to) {
-    out = new DataOutputStream(to);
-  }
+  private CatalogueWriter() {}
 
   public static void write(Rulebook book, OutputStream to) throws IOException {
-    CatalogueWriter writer = new CatalogueWriter(to);
+    CatalogueWriter writer = new CatalogueWriter();
     writer.book(book);
-    writer.out.flush();
+    DataOutputStream head = new DataOutputStream(to);
+    head.writeInt(CatalogueReader.FORM);
+    writer.texts(head);
+    writer.rest.writeTo(head);
+    head.flush();
+  }
+
+  /** Every text once; the number of bytes below zero where letters take more than one. */
+  private void texts(DataOutputStream head) throws IOException {
+    head.writeInt(texts.size());
+    for (String text : texts.keySet()) {
+      boolean single = StandardCharsets.ISO_8859_1.newEncoder().canEncode(text);
+      byte[] bytes = text.getBytes(single ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8);
+      head.writeInt(single ? bytes.length : -bytes.length);
+      head.write(bytes);
+    }
   }
 
   private void book(Rulebook book) throws IOException {
-    out.writeInt(CatalogueReader.FORM);
     text(book.version());
     text(book.digest());
     text(book.modelClass());
@@ -217,9 +234,6 @@ public final class CatalogueWriter {
   }
 
   private void text(String text) throws IOException {
-    out.writeBoolean(text != null);
-    if (text != null) {
-      out.writeUTF(text);
-    }
+    out.writeInt(text == null ? -1 : texts.computeIfAbsent(text, any -> texts.size()));
   }
 }

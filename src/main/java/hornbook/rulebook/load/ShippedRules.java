@@ -1,7 +1,6 @@
 package hornbook.rulebook.load;
 
 import hornbook.rulebook.Rulebook;
-import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -28,7 +27,7 @@ public final class ShippedRules {
       if (in == null) {
         throw new IllegalStateException("the program was packaged without its rules");
       }
-      return CatalogueReader.read(new BufferedInputStream(in, 1 << 16));
+      return CatalogueReader.read(in);
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
