@@ -1,5 +1,7 @@
 package hornbook.assessment;
 
+import hornbook.assessment.word.Species;
+
 /** The horse. Weight in kg, lengths in mm, temperature in degrees Celsius; null is unknown. */
 public record Horse(
     String name,
@@ -16,4 +18,6 @@ public record Horse(
     Boolean unwillingToMove,
     Boolean shiftsWeight,
     Boolean colicSigns,
-    Boolean unwell) {}
+    Boolean unwell,
+    Species species,
+    Integer worksInDays) {}

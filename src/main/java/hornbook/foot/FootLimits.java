@@ -18,6 +18,7 @@ import hornbook.foot.wall.NailingLimits;
  * @param trim what an ordinary trim takes off the wall
  * @param tallLoss the height above which a loss takes support and not only an edge, mm
  * @param birthHoofDays age in days up to which a foal still stands on the hoof it was born with
+ * @param judgedDays days for which what a vet has judged holds
  */
 public record FootLimits(
     OutlineShape shape,
@@ -29,4 +30,5 @@ public record FootLimits(
     double grownDays,
     TrimLimits trim,
     double tallLoss,
-    double birthHoofDays) {}
+    double birthHoofDays,
+    double judgedDays) {}

@@ -63,6 +63,10 @@ public final class Subjects {
             "pus seen to drain as the horse went easier", "", List.of("yes", "no", "none")));
     WORDS.put("lamenessSeen", new Subject("lameness looked at", "", YES_NO));
     WORDS.put("birthHoof", new Subject("still on the hoof it was born with", "", YES_NO));
+    WORDS.put("judgedCrack", new Subject("crack judged by a vet lately", "", YES_NO));
+    WORDS.put("judgedWallLoss", new Subject("loss of wall judged by a vet lately", "", YES_NO));
+    WORDS.put("judgedYoungLimb", new Subject("young limb judged by a vet lately", "", YES_NO));
+    WORDS.put("judgedLameness", new Subject("lameness judged by a vet lately", "", YES_NO));
     for (String group : List.of("horse", "visit")) {
       add((FieldHolder) Fields.at(group).kind());
     }

@@ -78,7 +78,7 @@ final class Feet {
   private static Assessment asAsked(Assessment made) {
     Assessment asked = made;
     for (int foot = 0; foot < made.feet().size(); foot++) {
-      Set<String> pointless = AskedWhere.pointless(made.feet().get(foot));
+      Set<String> pointless = AskedWhere.pointless(made, made.feet().get(foot));
       for (FieldValue field : Fields.values(made.feet().get(foot), foot).toList()) {
         if (pointless.contains(field.field().name())) {
           asked = AssessmentEdit.of(field.path()).with(asked, null);

@@ -81,7 +81,8 @@ public final class ComputingLimits {
         value("age.grown"),
         new TrimLimits(value("trim.usual"), value("trim.most")),
         value("loss.tall"),
-        value("age.birth-hoof"));
+        value("age.birth-hoof"),
+        value("judged.days"));
   }
 
   /** A foal has no usual toe length: then the table is empty. */

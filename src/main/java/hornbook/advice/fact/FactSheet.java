@@ -38,6 +38,9 @@ public record FactSheet(
   /** Unknown when a very lame horse went easier and nobody looked for pus that would explain it. */
   public static final String EASE = "ease";
 
+  /** Unknown when a vet knows of the foot and nobody wrote down what was judged, and when. */
+  public static final String JUDGED = "judged";
+
   /** The same sheet with what the other feet hold back. */
   public FactSheet holding(List<Held> other) {
     return new FactSheet(seen, readings, cracks, wall, limits, bound, other, unknown);

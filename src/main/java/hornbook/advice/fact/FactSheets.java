@@ -5,6 +5,7 @@ import hornbook.assessment.Foot;
 import hornbook.assessment.VetRole;
 import hornbook.assessment.field.FieldValue;
 import hornbook.assessment.field.Fields;
+import hornbook.assessment.word.Judged;
 import hornbook.assessment.word.Word;
 import hornbook.foot.Age;
 import hornbook.foot.FootLimits;
@@ -117,7 +118,7 @@ public final class FactSheets {
           add(value);
         }
       }
-      unknown.keySet().removeAll(AskedWhere.pointless(foot));
+      unknown.keySet().removeAll(AskedWhere.pointless(assessment, foot));
       boolean fore = foot.limb().fore();
       derived("limbs", fore ? "fore" : "hind", path + ".limb");
       LimitsThatHold limits = held.get(fore ? Limit.Limbs.FORE : Limit.Limbs.HIND).get(age());
@@ -128,6 +129,7 @@ public final class FactSheets {
       otherFrog();
       otherFeet();
       ease();
+      judged(limits.computing().judgedDays());
       undiagnosed();
       derived("lamenessSeen", foot.lameness() == null ? "no" : "yes", path + ".lameness");
       birthHoof(limits.computing().birthHoofDays());
@@ -206,6 +208,31 @@ public final class FactSheets {
       if (foot.diagnosis() == null && assessment.visit().vet() == VetRole.NONE) {
         unknown.remove("diagnosis");
         derived("diagnosis", "none", "visit.vet");
+      }
+    }
+
+    /**
+     * Whether a vet has judged each thing lately. What was not recorded has not been judged; it is
+     * asked for where a vet knows of the foot.
+     */
+    private void judged(double most) {
+      List<Judged> by = foot.care().vetJudged();
+      Integer ago = foot.care().vetSawDaysAgo();
+      boolean informed =
+          assessment.visit().vet() != null && assessment.visit().vet() != VetRole.NONE;
+      for (Judged one : Judged.values()) {
+        boolean known = informed && by != null && by.contains(one) && ago != null && ago <= most;
+        derived(JudgedWords.of(one), known ? "yes" : "no", path + ".care.vetJudged");
+      }
+      List<String> missing = new ArrayList<>();
+      if (informed && by == null) {
+        missing.add(path + ".care.vetJudged");
+      }
+      if (informed && by != null && !by.isEmpty() && ago == null) {
+        missing.add(path + ".care.vetSawDaysAgo");
+      }
+      if (!missing.isEmpty() && JudgedWords.something(foot)) {
+        unknown.put(FactSheet.JUDGED, missing);
       }
     }
 

@@ -86,6 +86,10 @@ public final class Questions {
       open.computeIfAbsent(field, Open::new)
           .could(LESS_URGENT, "Pus that drains would make the call less urgent", true);
     }
+    for (String field : sheet.unknown().getOrDefault(FactSheet.JUDGED, List.of())) {
+      open.computeIfAbsent(field, Open::new)
+          .could(LESS_URGENT, "What a vet has judged lately is not called in again", true);
+    }
     return open.values().stream()
         .sorted(
             Comparator.comparing((Open one) -> one.worth)

@@ -1,21 +1,26 @@
 package hornbook.assessment.field;
 
+import static hornbook.assessment.field.FieldTable.amount;
 import static hornbook.assessment.field.FieldTable.flag;
 import static hornbook.assessment.field.FieldTable.group;
 import static hornbook.assessment.field.FieldTable.text;
 import static hornbook.assessment.field.FieldTable.whole;
 import static hornbook.assessment.field.FieldTable.word;
+import static hornbook.assessment.field.FieldTable.words;
+import static hornbook.assessment.quantity.Unit.MM;
 
 import hornbook.assessment.Care;
 import hornbook.assessment.Foot;
 import hornbook.assessment.Limb;
 import hornbook.assessment.word.Deformity;
 import hornbook.assessment.word.Diagnosis;
+import hornbook.assessment.word.Judged;
 import hornbook.assessment.word.Landing;
 import hornbook.assessment.word.NailDrawn;
 import hornbook.assessment.word.OldShoeWear;
 import hornbook.assessment.word.Onset;
 import hornbook.assessment.word.PasternLine;
+import hornbook.assessment.word.PresentShoe;
 import hornbook.assessment.word.Shoeing;
 import hornbook.assessment.word.Stance;
 import java.util.List;
@@ -29,6 +34,15 @@ final class FootFields {
    */
   private static final List<Field> CARE =
       List.of(
+          word(
+                  "presentShoe",
+                  PresentShoe.values(),
+                  "present shoe",
+                  "What kind of shoe is on now, before it comes off.")
+              .asFixed(),
+          flag("pad", "pad under the shoe", "Does a pad lie between the shoe and the foot?")
+              .asFixed(),
+          flag("studs", "studs in the shoe", "Are studs in the shoe now?").asFixed(),
           text("soreNail", "sore nail", "Which nail hurts, counted from the toe: third inside.")
               .asFixed(),
           word(
@@ -53,6 +67,36 @@ final class FootFields {
                   "days",
                   "days the dressing has stayed dry",
                   "Days since pus or wet was last found on the dressing.")
+              .asFixed(),
+          whole(
+                  "wallGoneDays",
+                  0,
+                  800,
+                  "days",
+                  "days since the wall was lost or cut",
+                  "Since the piece broke away, or since it was cut out.")
+              .asFixed(),
+          amount(
+              "hornSince",
+              MM,
+              0,
+              150,
+              8,
+              "horn grown since then",
+              "From the coronary band down to the top of the loss, or to the mark made that day."),
+          words(
+                  "vetJudged",
+                  Judged.values(),
+                  "judged by a vet",
+                  "What of this foot a vet has looked at and said what is to be done.")
+              .asFixed(),
+          whole(
+                  "vetSawDaysAgo",
+                  0,
+                  3650,
+                  "days",
+                  "days since a vet looked",
+                  "Since a vet last looked at this foot.")
               .asFixed());
 
   static final List<Field> ALL =
@@ -229,12 +273,26 @@ final class FootFields {
     @Override
     public Object[] take(Object record) {
       Care r = (Care) record;
-      return new Object[] {r.soreNail(), r.nailDrawn(), r.poulticedDays(), r.dryForDays()};
+      return new Object[] {
+        r.presentShoe(),
+        r.pad(),
+        r.studs(),
+        r.soreNail(),
+        r.nailDrawn(),
+        r.poulticedDays(),
+        r.dryForDays(),
+        r.wallGoneDays(),
+        r.hornSince(),
+        r.vetJudged(),
+        r.vetSawDaysAgo()
+      };
     }
 
     @Override
     public Object build(Components c) {
-      return new Care(c.next(), c.next(), c.next(), c.next());
+      return new Care(
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
+          c.next(), c.next());
     }
   }
 }

@@ -12,6 +12,7 @@ import static hornbook.assessment.quantity.Unit.KILOGRAM;
 import hornbook.assessment.Horse;
 import hornbook.assessment.TetanusCover;
 import hornbook.assessment.Work;
+import hornbook.assessment.word.Species;
 import java.util.List;
 
 /** The fields of the horse. */
@@ -103,7 +104,17 @@ final class HorseFields {
               "colicSigns",
               "signs of colic",
               "Pawing, looking at the flank, lying down and getting up, rolling."),
-          flag("unwell", "unwell", "Dull, off its feed, sweating at rest or breathing hard."));
+          flag("unwell", "unwell", "Dull, off its feed, sweating at rest or breathing hard."),
+          word("species", Species.values(), "kind of animal", "Horse, pony, donkey or mule.")
+              .asFixed(),
+          whole(
+                  "worksInDays",
+                  0,
+                  365,
+                  "days",
+                  "days until it has to work again",
+                  "Days until it has to compete, race or work hard; 0 for today.")
+              .asFixed());
 
   private HorseFields() {}
 
@@ -131,7 +142,9 @@ final class HorseFields {
         r.unwillingToMove(),
         r.shiftsWeight(),
         r.colicSigns(),
-        r.unwell()
+        r.unwell(),
+        r.species(),
+        r.worksInDays()
       };
     }
 
@@ -139,7 +152,7 @@ final class HorseFields {
     public Object build(Components c) {
       return new Horse(
           c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(),
-          c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
+          c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next(), c.next());
     }
   }
 }

@@ -53,8 +53,9 @@ public record AddedDepths(Figure toe, Figure heel, Figure lift) {
     }
     return switch (draft.technique()) {
       case CAST_WRAP -> wishes.targetAngle() == null ? thickness : NOTHING;
-      case GLUE_ON -> alongWall(draft, thickness);
-      default -> NOTHING;
+      case GLUE_ON -> alongWall(draft, thickness, "bond");
+      default ->
+          draft.wished("pad") ? alongWall(draft, draft.limit("pad.thickness"), "pad") : NOTHING;
     };
   }
 
@@ -70,11 +71,11 @@ public record AddedDepths(Figure toe, Figure heel, Figure lift) {
   }
 
   /** A layer between foot and shoe, measured square to the ground. */
-  private static Figure alongWall(SheetDraft draft, Figure layer) {
+  private static Figure alongWall(SheetDraft draft, Figure layer, String what) {
     Figure angle = draft.given().toeAngle();
     SideProfile profile = draft.readings().profile();
     return Figure.reckoned(
-        "depth of the bond along the wall",
+        "depth of the " + what + " along the wall",
         BuildDepth.square(profile, layer.value(), layer.value()).toeDepth(),
         "mm",
         "{layer} / sin({angle})",

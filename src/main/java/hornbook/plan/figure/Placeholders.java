@@ -8,6 +8,11 @@ import java.util.Map;
 public final class Placeholders {
   private final Map<String, Placeholder> all = new LinkedHashMap<>();
 
+  /** For a sentence without holes. */
+  public static Placeholders none() {
+    return new Placeholders();
+  }
+
   public static Placeholders of(String name, Placeholder hole) {
     return new Placeholders().and(name, hole);
   }

@@ -2,6 +2,7 @@ package hornbook.plan.time;
 
 import static hornbook.plan.sheet.SheetPart.GROWTH;
 
+import hornbook.assessment.Care;
 import hornbook.assessment.WallCrack;
 import hornbook.assessment.WallStretch;
 import hornbook.assessment.word.CrackPlace;
@@ -70,6 +71,7 @@ public final class Growing {
     }
     draft.say(GROWTH, "growth.by-then", "grown", grown());
     draft.say(GROWTH, "growth.if-not");
+    measured();
     Outgrowing outgrowing = new Outgrowing(draft, interval);
     defect(outgrowing);
     cracks(outgrowing);
@@ -87,6 +89,35 @@ public final class Growing {
       draft.say(
           GROWTH, line + "-on", Placeholders.of("days", days).and("day", new Placeholder.On(on)));
     }
+  }
+
+  /** What this very foot has grown since its wall was lost, where somebody measured it. */
+  private void measured() {
+    Care care = draft.assessed().care();
+    if (care.wallGoneDays() == null || care.wallGoneDays() == 0 || care.hornSince() == null) {
+      return;
+    }
+    String path = draft.given().path("care.");
+    Figure days =
+        Figure.measured(
+            "days since the wall was lost", care.wallGoneDays(), "days", path + "wallGoneDays");
+    Figure horn =
+        Figure.measured("horn grown since then", care.hornSince(), "mm", path + "hornSince");
+    Figure rate =
+        Figure.reckoned(
+            "growth of this foot",
+            horn.value() / days.value() * Growth.DAYS_IN_A_MONTH,
+            "mm/month",
+            "{horn} in {days}, a month being a twelfth of a year",
+            FormulaParts.of("horn", horn).and("days", days));
+    draft.say(
+        GROWTH,
+        rate.value() < draft.limit("growth.slow").value() ? "growth.slower" : "growth.measured",
+        Placeholders.of("horn", horn)
+            .and("days", days)
+            .and("rate", rate)
+            .and("slow", draft.limit("growth.slow"))
+            .and("fast", draft.limit("growth.fast")));
   }
 
   private Figure grown() {

@@ -2,6 +2,7 @@ package hornbook.plan.work;
 
 import static hornbook.plan.sheet.SheetPart.DRESS;
 
+import hornbook.assessment.Care;
 import hornbook.assessment.WallStretch;
 import hornbook.assessment.word.Shoeing;
 import hornbook.foot.BuildDepth;
@@ -41,6 +42,7 @@ public final class Dressing {
 
   public void write() {
     oldShoe();
+    underPad();
     draft.say(DRESS, "dress.clean");
     new ForTheVet(draft).cuts();
     if (draft.found("trims-away")) {
@@ -65,10 +67,20 @@ public final class Dressing {
 
   private void oldShoe() {
     Shoeing shoeing = draft.assessed().shoeing();
+    Care care = draft.assessed().care();
+    if (Boolean.TRUE.equals(care.studs())) {
+      draft.say(DRESS, "dress.off-studs");
+    }
     if (shoeing != null && shoeing != Shoeing.UNSHOD) {
       draft.say(DRESS, "dress.off-" + shoeing.word());
     } else if (shoeing == Shoeing.UNSHOD && Boolean.TRUE.equals(draft.assessed().lostShoe())) {
       draft.say(DRESS, "dress.off-lost");
+    }
+  }
+
+  private void underPad() {
+    if (Boolean.TRUE.equals(draft.assessed().care().pad())) {
+      draft.say(DRESS, "dress.off-pad");
     }
   }
 

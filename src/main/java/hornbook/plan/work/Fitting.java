@@ -3,6 +3,7 @@ package hornbook.plan.work;
 import static hornbook.plan.sheet.SheetPart.SHOE;
 
 import hornbook.assessment.ShoeSize;
+import hornbook.assessment.word.PresentShoe;
 import hornbook.plan.effect.FootNumbers;
 import hornbook.plan.figure.Figure;
 import hornbook.plan.figure.FormulaParts;
@@ -62,7 +63,7 @@ public final class Fitting {
   public ShoeSizes write(Figure branch, FootNumbers before, FootNumbers after, Nailing nailing) {
     if (!draft.technique().shod()) {
       if (!draft.technique().firstAid()) {
-        supports();
+        new Supports(draft).write();
       }
       return ShoeSizes.NONE;
     }
@@ -81,7 +82,8 @@ public final class Fitting {
             .and("most", draft.limit("fit.heels-most"))
             .and("some", draft.limit("heels.move-least"))
             .and("move", draft.limit("heels.move-most")));
-    supports();
+    new Supports(draft).write();
+    change();
     held(!nailing.clips().isEmpty());
     return shoe;
   }
@@ -136,9 +138,16 @@ public final class Fitting {
         .orElse(null);
   }
 
-  private void supports() {
-    for (String support : draft.wishes().supports()) {
-      draft.say(SHOE, "support." + support);
+  /** A shoe that held something up is not changed for a plain one without a word. */
+  private void change() {
+    PresentShoe now = draft.assessed().care().presentShoe();
+    boolean holds =
+        now == PresentShoe.BAR || now == PresentShoe.HEART_BAR || now == PresentShoe.WEDGED;
+    boolean goesOn =
+        draft.wishes().supports().stream()
+            .anyMatch(one -> one.endsWith("-bar") || one.equals("heel-wedge"));
+    if (holds && !goesOn) {
+      draft.say(SHOE, "shoe.change", "shoe", new Placeholder.Word(now.word()));
     }
   }
 
