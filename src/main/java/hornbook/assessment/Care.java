@@ -1,6 +1,5 @@
 package hornbook.assessment;
 
-import hornbook.assessment.word.Judged;
 import hornbook.assessment.word.NailDrawn;
 import hornbook.assessment.word.PresentShoe;
 import java.util.List;

@@ -1,7 +1,5 @@
 package hornbook.assessment;
 
-import hornbook.assessment.word.Species;
-
 /** The horse. Weight in kg, lengths in mm, temperature in degrees Celsius; null is unknown. */
 public record Horse(
     String name,

@@ -2,10 +2,10 @@ package hornbook.advice.fact;
 
 import hornbook.assessment.Assessment;
 import hornbook.assessment.Foot;
+import hornbook.assessment.Judged;
 import hornbook.assessment.VetRole;
 import hornbook.assessment.field.FieldValue;
 import hornbook.assessment.field.Fields;
-import hornbook.assessment.word.Judged;
 import hornbook.assessment.word.Word;
 import hornbook.foot.Age;
 import hornbook.foot.FootLimits;

@@ -1,9 +1,9 @@
 package hornbook.advice.fact;
 
 import hornbook.assessment.Foot;
+import hornbook.assessment.Judged;
 import hornbook.assessment.word.CrackDepth;
 import hornbook.assessment.word.Deformity;
-import hornbook.assessment.word.Judged;
 import hornbook.foot.wall.WallGroup;
 
 /** The words that say whether a vet has judged something lately. */

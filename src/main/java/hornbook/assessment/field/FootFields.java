@@ -11,10 +11,10 @@ import static hornbook.assessment.quantity.Unit.MM;
 
 import hornbook.assessment.Care;
 import hornbook.assessment.Foot;
+import hornbook.assessment.Judged;
 import hornbook.assessment.Limb;
 import hornbook.assessment.word.Deformity;
 import hornbook.assessment.word.Diagnosis;
-import hornbook.assessment.word.Judged;
 import hornbook.assessment.word.Landing;
 import hornbook.assessment.word.NailDrawn;
 import hornbook.assessment.word.OldShoeWear;

@@ -10,9 +10,9 @@ import static hornbook.assessment.quantity.Unit.CM;
 import static hornbook.assessment.quantity.Unit.KILOGRAM;
 
 import hornbook.assessment.Horse;
+import hornbook.assessment.Species;
 import hornbook.assessment.TetanusCover;
 import hornbook.assessment.Work;
-import hornbook.assessment.word.Species;
 import java.util.List;
 
 /** The fields of the horse. */

@@ -28,9 +28,9 @@ final class AdhesiveClock {
   void write(Figure thickness, Runnable finishing) {
     Adhesive adhesive = Building.adhesive(draft);
     if (adhesive == Adhesive.ACRYLIC) {
-      acrylic(finishing);
+      acrylic(thickness, finishing);
     } else if (adhesive == Adhesive.URETHANE) {
-      urethane(finishing);
+      urethane(thickness, finishing);
     }
     if (thickness != null) {
       draft.say(
@@ -41,7 +41,7 @@ final class AdhesiveClock {
     }
   }
 
-  private void acrylic(Runnable finishing) {
+  private void acrylic(Figure thickness, Runnable finishing) {
     Figure kept = draft.given().airTemperature();
     SettingTable table =
         new SettingTable(
@@ -60,6 +60,7 @@ final class AdhesiveClock {
         FROM_MIXING);
     clock.step(
         "step.set", SettingTable.spread(draft, set, "time in which the acrylic sets"), FROM_MIXING);
+    more(set, thickness);
     finishing.run();
     if (set.known()) {
       draft.say(
@@ -73,12 +74,26 @@ final class AdhesiveClock {
         "step.full", longer("acrylic.full", set, "time until it is fully hard"), FROM_MIXING);
   }
 
+  /** Each further layer is a mix of its own, and sets before the next. */
+  private void more(Figure set, Figure thickness) {
+    if (thickness == null || !thickness.known() || !set.known()) {
+      return;
+    }
+    double layers = Math.ceil(thickness.value() / draft.limit("repair.layer").value());
+    for (int layer = 1; layer < layers; layer++) {
+      clock.step(
+          "step.lay-next",
+          SettingTable.spread(draft, set, "time in which the next layer sets"),
+          FROM_MIXING);
+    }
+  }
+
   private SettingTable.Row row(String name) {
     return new SettingTable.Row(
         draft.limit("acrylic." + name + ".kept"), draft.limit("acrylic." + name + ".set"));
   }
 
-  private void urethane(Runnable finishing) {
+  private void urethane(Figure thickness, Runnable finishing) {
     Figure grip = draft.limit("urethane.grip");
     clock.step(
         "step.lay-on",
@@ -101,6 +116,7 @@ final class AdhesiveClock {
             "{least} to {most}",
             FormulaParts.of("least", least).and("most", most));
     clock.step("step.set", set, FROM_MIXING);
+    more(set, thickness);
     finishing.run();
     clock.step(
         "step.weight",

@@ -63,8 +63,11 @@ public final class Clock {
         if (nails) {
           hand("fit");
           hand("nail-first", "nail");
+          hand("dry-again", "dry");
+          hand("key");
+        } else {
+          bonding();
         }
-        bonding();
         new AdhesiveClock(draft, this).write(thickness, () -> hand("cut-out", "finish"));
       }
     }

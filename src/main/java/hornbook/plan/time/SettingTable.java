@@ -4,6 +4,7 @@ import hornbook.foot.number.Unknown;
 import hornbook.plan.figure.Figure;
 import hornbook.plan.figure.FormulaParts;
 import hornbook.plan.sheet.SheetDraft;
+import hornbook.rulebook.fact.Basis;
 import java.util.List;
 
 /**
@@ -107,11 +108,15 @@ final class SettingTable {
 
   /**
    * A time kept where setting takes so long as the base says; longer where it takes longer, never
-   * shorter.
+   * shorter. A time that no work gives is not worked out further: it stands as it is.
    */
   static Figure scaled(SheetDraft draft, String kept, String base, Figure set, String label) {
     Figure usual = draft.limit(kept);
     Figure at = draft.limit(base);
+    Basis ground = usual.limit().basis();
+    if (ground == Basis.MEMORY || ground == Basis.PRACTICE) {
+      return usual;
+    }
     return Figure.between(
         label,
         usual.value() * Math.max(1, set.low() / at.value()),

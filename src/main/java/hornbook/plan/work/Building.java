@@ -6,6 +6,7 @@ import hornbook.assessment.Adhesive;
 import hornbook.plan.figure.Figure;
 import hornbook.plan.figure.FormulaParts;
 import hornbook.plan.sheet.SheetDraft;
+import hornbook.plan.sheet.Technique;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -58,7 +59,8 @@ public final class Building {
 
   /** Volume of adhesive to have in hand, cm3, and its weight, g, where its kind is known. */
   static void inHand(SheetDraft draft, Figure net, List<Figure> materials) {
-    Figure waste = draft.limit("waste.adhesive");
+    boolean bond = draft.technique() == Technique.GLUE_ON;
+    Figure waste = draft.limit(bond ? "waste.bond" : "waste.adhesive");
     Figure volume =
         Figure.reckoned(
             "adhesive in hand",

@@ -33,6 +33,9 @@ public final class Preparing {
   private void bond() {
     place();
     cold();
+    if (draft.technique() == Technique.PROSTHETIC_WALL) {
+      draft.say(PREPARE, "prepare.after-nails");
+    }
     draft.say(PREPARE, "prepare.key");
     draft.say(PREPARE, "prepare.dry");
     draft.say(PREPARE, "prepare.degrease");

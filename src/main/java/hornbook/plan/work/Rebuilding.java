@@ -41,7 +41,9 @@ final class Rebuilding {
       draft.say(BUILD, "repair.nothing");
       return null;
     }
+    draft.say(BUILD, "repair.key");
     layers(thickest);
+    draft.say(BUILD, "repair.fibre", "lap", draft.limit("lap"));
     draft.say(BUILD, "repair.sound-to-sound", "lap", draft.limit("lap"));
     draft.say(BUILD, "repair.dress");
     Building.inHand(draft, sum(volumes), materials);

@@ -15,7 +15,14 @@ public final class ToHand {
 
   public void write() {
     Technique technique = draft.technique();
-    if (technique == Technique.DRAW_NAIL) {
+    if (technique.covers()) {
+      say("bonding");
+      say("guard");
+      say(technique == Technique.CAST_WRAP ? "tape" : "adhesive");
+      if (technique == Technique.PROSTHETIC_WALL) {
+        say("fibre");
+      }
+    } else if (technique == Technique.DRAW_NAIL) {
       say("nail-tools");
     } else if (technique.dressing()) {
       say("bandage");

@@ -1,4 +1,6 @@
-package hornbook.assessment.word;
+package hornbook.assessment;
+
+import hornbook.assessment.word.Word;
 
 /** What a vet has judged on a foot. */
 public enum Judged implements Word {

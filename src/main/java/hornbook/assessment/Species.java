@@ -1,4 +1,6 @@
-package hornbook.assessment.word;
+package hornbook.assessment;
+
+import hornbook.assessment.word.Word;
 
 /** What kind of animal it is. */
 public enum Species implements Word {
