@@ -98,7 +98,7 @@ public final class PlanMaker {
     }
     AddedDepths depths = AddedDepths.of(draft, building.thickness(), dressing.heelsDown());
     FootNumbers before = FootNumbers.before(draft);
-    Figure laid = draft.technique() == Technique.CAST_WRAP ? building.thickness() : null;
+    Figure laid = building.side();
     Fitting fitting = new Fitting(draft);
     Figure turned = FootNumbers.after(draft, depths, laid, null, null).toeAngle();
     Figure branch = fitting.branch(turned);

@@ -18,6 +18,9 @@ public final class Building {
   /** Thickness of the wrap, or of the composite at its thickest; null where nothing is built. */
   private Figure thickness;
 
+  /** What lies on the side of the wall; null where nothing does. */
+  private Figure side;
+
   public Building(SheetDraft draft) {
     this.draft = draft;
   }
@@ -26,13 +29,22 @@ public final class Building {
     return List.copyOf(materials);
   }
 
+  /** Thickness of a wrap on the side of the wall; null without one. */
+  public Figure side() {
+    return side;
+  }
+
   public Figure thickness() {
     return thickness;
   }
 
   public void write() {
     switch (draft.technique()) {
-      case CAST_WRAP -> thickness = new Wrapping(draft, materials).write();
+      case CAST_WRAP -> {
+        Wrapping wrapping = new Wrapping(draft, materials);
+        thickness = wrapping.write();
+        side = wrapping.side(thickness);
+      }
       case PROSTHETIC_WALL -> thickness = new Rebuilding(draft, materials).write();
       case GLUE_ON -> thickness = new Gluing(draft, materials).write();
       case LEAVE_OPEN -> draft.say(BUILD, "build.open");
@@ -72,7 +84,7 @@ public final class Building {
       return;
     }
     materials.add(volume);
-    draft.say(BUILD, "glue.least", "volume", volume);
+    draft.say(BUILD, bond ? "glue.least" : "repair.least", "volume", volume);
     Figure density = density(draft);
     if (density != null) {
       materials.add(

@@ -42,17 +42,39 @@ final class Wrapping {
             "",
             "thickness {thickness} / layer {layer}, rounded up",
             FormulaParts.of("thickness", thickness).and("layer", layer));
-    draft.say(BUILD, "wrap.thickness", "thickness", thickness);
-    draft.say(BUILD, "wrap.layers", "layers", layers);
+    Figure side = side(thickness);
+    Figure walls =
+        Figure.reckoned(
+            "layers of tape on the wall",
+            Math.ceil(side.value() / layer.value()),
+            "",
+            "thickness on the wall {side} / layer {layer}, rounded up",
+            FormulaParts.of("side", side).and("layer", layer));
+    draft.say(BUILD, "wrap.thickness", Placeholders.of("thickness", thickness).and("side", side));
+    draft.say(BUILD, "wrap.layers", Placeholders.of("layers", layers).and("walls", walls));
     bounds(thickness);
-    List<Figure> fills = losses(thickness);
-    Figure stays = stays(thickness);
-    tape(layers, band(toe, heel, stays), fills);
+    List<Figure> fills = losses(side);
+    Figure stays = stays(side);
+    tape(new Tape(walls, height(toe, heel), layers, stays), fills);
     draft.say(BUILD, "wrap.overlap", "overlap", draft.limit("wrap.overlap"));
     draft.say(BUILD, "wrap.set-down");
     draft.say(BUILD, "wrap.cut-out", "stays", stays);
     draft.say(BUILD, "wrap.opening", "opening", draft.limit("wrap.opening"));
     return thickness;
+  }
+
+  /** The layers of tape on a height of wall, and those under a width of ground face. */
+  private record Tape(Figure walls, Figure height, Figure layers, Figure stays) {}
+
+  /** What of the thickness lies on the side of the wall. */
+  Figure side(Figure thickness) {
+    Figure most = draft.limit("wrap.side");
+    return Figure.reckoned(
+        "thickness on the wall",
+        Math.min(thickness.value(), most.value()),
+        "mm",
+        "thickness {thickness}, but no more than {most} on the wall",
+        FormulaParts.of("thickness", thickness).and("most", most));
   }
 
   private Figure thickness() {
@@ -130,25 +152,32 @@ final class Wrapping {
             .and("layer", layer));
   }
 
-  /** From the clearance down the wall and under it, as the tape runs. */
-  private static Figure band(Figure toe, Figure heel, Figure stays) {
+  private static Figure height(Figure toe, Figure heel) {
     return Figure.reckoned(
-        "mean height of the band, wall and ground face",
-        (toe.value() + heel.value()) / 2 + stays.value(),
+        "mean height of the band on the wall",
+        (toe.value() + heel.value()) / 2,
         "mm",
-        "mean of {toe} at the toe and {heel} at the heels + {stays} under the foot",
-        FormulaParts.of("toe", toe).and("heel", heel).and("stays", stays));
+        "mean of {toe} at the toe and {heel} at the heels",
+        FormulaParts.of("toe", toe).and("heel", heel));
   }
 
-  private void tape(Figure layers, Figure height, List<Figure> fills) {
+  private void tape(Tape tape, List<Figure> fills) {
     Figure width = given.tapeWidth();
     Figure turns =
         Figure.reckoned(
             "turns of tape",
-            Math.ceil(layers.value() * height.value() / width.value()),
+            Math.ceil(
+                (tape.walls().value() * tape.height().value()
+                        + tape.layers().value() * tape.stays().value())
+                    / width.value()),
             "",
-            "{layers} layers x band {height} / tape {width}, rounded up",
-            FormulaParts.of("layers", layers).and("height", height).and("width", width));
+            "({walls} layers x {height} of wall + {layers} layers x {stays} under it) / tape"
+                + " {width}, rounded up",
+            FormulaParts.of("walls", tape.walls())
+                .and("height", tape.height())
+                .and("layers", tape.layers())
+                .and("stays", tape.stays())
+                .and("width", width));
     Figure girth = girth();
     Figure waste = draft.limit("waste.tape");
     FormulaParts parts = FormulaParts.of("turns", turns).and("girth", girth);
