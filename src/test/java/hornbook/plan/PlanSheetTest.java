@@ -138,15 +138,17 @@ class PlanSheetTest {
   }
 
   /**
-   * By hand: 8 mm in layers of 1.2 is 7; the band is (86 - 10 + 37 - 10) / 2 high on the wall, and
-   * runs on under the foot over wrap, wall of 9 mm and an eighth of an inch of sole.
+   * By hand: 4 mm in layers of 1.2 is 4 on a wall (86 - 10 + 37 - 10) / 2 high, and 8 mm is 7 under
+   * the foot, over wrap, wall of 9 mm and an eighth of an inch of sole.
    */
   @Test
   void tapeIsCountedInLayersTurnsMetresAndRolls() throws IOException {
     Plan plan = Jobs.plan(torn(), Technique.CAST_WRAP, Jobs.ANYWAY);
     assertThat(Jobs.reckoned(plan, "layers of tape").value()).isEqualTo(7);
-    double band = (86 - 10 + 37 - 10) / 2.0 + 8 + 9 + 3.2;
-    assertThat(Jobs.reckoned(plan, "turns of tape").value()).isEqualTo(Math.ceil(7 * band / 50));
+    double wall = (86 - 10 + 37 - 10) / 2.0;
+    double under = 4 + 9 + 3.2;
+    assertThat(Jobs.reckoned(plan, "turns of tape").value())
+        .isEqualTo(Math.ceil((4 * wall + 7 * under) / 50));
     double metres = Jobs.reckoned(plan, "casting tape in hand").value();
     assertThat(Jobs.reckoned(plan, "rolls of casting tape").value())
         .isEqualTo(Math.ceil(metres / 3.6));
@@ -157,10 +159,10 @@ class PlanSheetTest {
   @Test
   void theWrapGrowsTheFootAndTheShoeByTheKitsList() throws IOException {
     Plan plan = Jobs.plan(torn(), Technique.CAST_WRAP, Jobs.ANYWAY.withAdd(6.0));
-    assertThat(plan.after().width().value()).isEqualTo(124 + 12);
-    assertThat(plan.shoe()).isEqualTo(new ShoeSizes("2", "4"));
-    Plan wide = Jobs.plan(torn(), Technique.CAST_WRAP, Jobs.ANYWAY.withAdd(9.0));
-    assertThat(wide.shoe()).isEqualTo(new ShoeSizes("2", null));
+    assertThat(plan.after().width().value()).isEqualTo(124 + 8);
+    assertThat(plan.shoe()).isEqualTo(new ShoeSizes("2", "3"));
+    Plan wide = Jobs.plan(torn("feet[0].measures.width=138 mm"), Technique.CAST_WRAP, Jobs.ANYWAY);
+    assertThat(wide.shoe().after()).isNull();
     assertThat(Jobs.said(wide, SheetPart.SHOE)).contains("shoe.no-size");
   }
 
