@@ -74,15 +74,20 @@ final class Feet {
     return asAsked(made);
   }
 
-  /** Without what an interview would not ask for on such a foot. */
+  /** Without what an interview would not ask for on such feet. */
   private static Assessment asAsked(Assessment made) {
     Assessment asked = made;
-    for (int foot = 0; foot < made.feet().size(); foot++) {
-      Set<String> pointless = AskedWhere.pointless(made, made.feet().get(foot));
-      for (FieldValue field : Fields.values(made.feet().get(foot), foot).toList()) {
-        if (pointless.contains(field.field().name())) {
-          asked = AssessmentEdit.of(field.path()).with(asked, null);
-        }
+    for (FieldValue field : Fields.values(made).toList()) {
+      String name = field.field().name();
+      boolean ever = false;
+      for (int foot = 0; foot < made.feet().size(); foot++) {
+        boolean ofThis =
+            !field.path().startsWith("feet[") || field.path().startsWith("feet[" + foot + "].");
+        Set<String> pointless = AskedWhere.pointless(made.feet().get(foot));
+        ever |= ofThis && !pointless.contains(name);
+      }
+      if (!ever && field.value() != null) {
+        asked = AssessmentEdit.of(field.path()).with(asked, null);
       }
     }
     return asked;

@@ -118,7 +118,7 @@ public final class FactSheets {
           add(value);
         }
       }
-      unknown.keySet().removeAll(AskedWhere.pointless(assessment, foot));
+      unknown.keySet().removeAll(AskedWhere.pointless(foot));
       boolean fore = foot.limb().fore();
       derived("limbs", fore ? "fore" : "hind", path + ".limb");
       LimitsThatHold limits = held.get(fore ? Limit.Limbs.FORE : Limit.Limbs.HIND).get(age());

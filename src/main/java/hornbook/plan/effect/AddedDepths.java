@@ -53,7 +53,7 @@ public record AddedDepths(Figure toe, Figure heel, Figure lift) {
     }
     return switch (draft.technique()) {
       case CAST_WRAP -> wishes.targetAngle() == null ? thickness : NOTHING;
-      case GLUE_ON -> alongWall(draft, thickness, "bond");
+      case GLUE_ON -> alongWall(draft, underGlue(draft, thickness), "bond");
       default ->
           draft.wished("pad") ? alongWall(draft, draft.limit("pad.thickness"), "pad") : NOTHING;
     };
@@ -68,6 +68,19 @@ public record AddedDepths(Figure toe, Figure heel, Figure lift) {
             && wishes.add() == null;
     Figure heel = turn ? Targets.heelForAngle(draft, wishes.targetAngle()) : toe;
     return turn && heel.value() < 0 ? toe : heel;
+  }
+
+  private static Figure underGlue(SheetDraft draft, Figure bond) {
+    if (!draft.wished("pad")) {
+      return bond;
+    }
+    Figure pad = draft.limit("pad.thickness");
+    return Figure.reckoned(
+        "bond and pad",
+        bond.value() + pad.value(),
+        "mm",
+        "{bond} + pad {pad}",
+        FormulaParts.of("bond", bond).and("pad", pad));
   }
 
   /** A layer between foot and shoe, measured square to the ground. */

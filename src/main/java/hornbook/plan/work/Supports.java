@@ -16,6 +16,9 @@ final class Supports {
   void write() {
     for (String support : draft.wishes().supports()) {
       draft.say(SHOE, "support." + support, numbers(support));
+      if (support.equals("pad") && draft.technique().nailed()) {
+        draft.say(SHOE, "support.pad-nails");
+      }
       if (support.equals("crack-lacing")) {
         draft.say(SHOE, "support.before-lacing", "wait", draft.limit("lacing.wait"));
       }
