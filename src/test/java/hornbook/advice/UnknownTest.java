@@ -9,6 +9,9 @@ import hornbook.assessment.field.Fields;
 import hornbook.assessment.read.AssessmentEdit;
 import hornbook.assessment.read.AssessmentReader;
 import hornbook.assessment.read.ReadResult;
+import hornbook.rulebook.Condition;
+import hornbook.rulebook.RuleEntry;
+import hornbook.rulebook.fact.Urgency;
 import hornbook.rules.Shipped;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,6 +19,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -34,9 +39,26 @@ class UnknownTest {
 
   /**
    * Calls for the vet that stand while something was not looked at: pus seen to drain makes a
-   * sudden ease less urgent, lameness looked at takes the place of fever alone.
+   * sudden ease less urgent, lameness looked at takes the place of fever alone, and what a vet has
+   * judged lately is not called in again.
    */
-  private static final Set<String> CALL_FOR_WANT_OF_A_LOOK = Set.of("R009", "R115");
+  private static final Set<String> CALL_FOR_WANT_OF_A_LOOK =
+      Stream.concat(
+              Stream.of("R009", "R115"),
+              Shipped.BOOK.rules().values().stream()
+                  .filter(UnknownTest::callsUnlessJudged)
+                  .map(RuleEntry::id))
+          .collect(Collectors.toUnmodifiableSet());
+
+  private static boolean callsUnlessJudged(RuleEntry rule) {
+    return rule.calls(Urgency.MENTION)
+        && rule.conditions().stream()
+            .anyMatch(
+                one ->
+                    one instanceof Condition.OfSeen seen
+                        && seen.what().startsWith("judged")
+                        && seen.word().passes("no"));
+  }
 
   @Test
   void leaving_out_a_field_wakes_no_rule_and_is_asked_for() throws Exception {

@@ -221,7 +221,7 @@ public final class FactSheets {
       boolean informed =
           assessment.visit().vet() != null && assessment.visit().vet() != VetRole.NONE;
       for (Judged one : Judged.values()) {
-        boolean known = informed && by != null && by.contains(one) && ago != null && ago <= most;
+        boolean known = by != null && by.contains(one) && ago != null && ago <= most;
         derived(JudgedWords.of(one), known ? "yes" : "no", path + ".care.vetJudged");
       }
       List<String> missing = new ArrayList<>();

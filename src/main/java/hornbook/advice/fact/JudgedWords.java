@@ -8,8 +8,6 @@ import hornbook.foot.wall.WallGroup;
 
 /** The words that say whether a vet has judged something lately. */
 final class JudgedWords {
-  private static final int EVERY_TROT = 3;
-
   private JudgedWords() {}
 
   static String of(Judged judged) {
@@ -29,7 +27,7 @@ final class JudgedWords {
                 .anyMatch(
                     one -> one.depth() == CrackDepth.DEEP || Boolean.TRUE.equals(one.moves()));
     boolean limb = foot.deformity() != null && foot.deformity() != Deformity.NONE;
-    boolean lame = foot.lameness() != null && foot.lameness() >= EVERY_TROT;
+    boolean lame = foot.lameness() != null && foot.lameness() > 0;
     boolean lost =
         foot.wall() != null
             && foot.wall().stream()

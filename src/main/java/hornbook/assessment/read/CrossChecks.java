@@ -3,6 +3,7 @@ package hornbook.assessment.read;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.Foot;
 import hornbook.assessment.Horse;
+import hornbook.assessment.Judged;
 import hornbook.assessment.Limb;
 import hornbook.assessment.Measures;
 import hornbook.assessment.VetRole;
@@ -90,6 +91,7 @@ public final class CrossChecks {
       widest(foot.measures(), path);
       wall(foot, path);
       diagnosis(foot, assessment.visit(), path);
+      judged(foot, assessment.visit(), path);
     }
   }
 
@@ -124,6 +126,17 @@ public final class CrossChecks {
           path + ".diagnosis",
           named.word() + " beside visit.vet: none",
           "none, or visit.vet: informed or directing");
+    }
+  }
+
+  /** What a vet has judged, a vet has been told of. */
+  private void judged(Foot foot, Visit visit, String path) {
+    List<Judged> judged = foot.care() == null ? null : foot.care().vetJudged();
+    if (judged != null && !judged.isEmpty() && visit.vet() == VetRole.NONE) {
+      fault(
+          path + ".care.vetJudged",
+          judged.get(0).word() + " beside visit.vet: none",
+          "[], or visit.vet: informed or directing");
     }
   }
 

@@ -94,8 +94,11 @@ final class Index {
         : new IndexLine(entry, stat.size(), stat.lastModifiedTime().toMillis());
   }
 
-  /** Null where there is no such file, or a link in its place. */
+  /** Null where there is no such file, or a link in place of it or of its folder. */
   private static BasicFileAttributes stat(Path file) {
+    if (!Files.isDirectory(file.getParent(), LinkOption.NOFOLLOW_LINKS)) {
+      return null;
+    }
     try {
       BasicFileAttributes stat =
           Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);

@@ -3,6 +3,7 @@ package hornbook.assessment.read;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.assessment.Assessment;
+import hornbook.assessment.Judged;
 import hornbook.assessment.Limb;
 import hornbook.assessment.Side;
 import hornbook.assessment.VetRole;
@@ -70,5 +71,18 @@ class CrossChecksTest {
     assertThat(CrossChecks.first(found)).isEmpty();
     assertThat(CrossChecks.first(AssessmentEdit.of("visit.vet").with(found, VetRole.NONE)))
         .hasValueSatisfying(one -> assertThat(one.path()).isEqualTo("feet[0].diagnosis"));
+  }
+
+  @Test
+  void what_a_vet_has_judged_a_vet_has_been_told_of() {
+    Assessment told = with("visit.vet", VetRole.INFORMED);
+    Assessment judged =
+        AssessmentEdit.of("feet[0].care.vetJudged").with(told, List.of(Judged.CRACK));
+    assertThat(CrossChecks.first(judged)).isEmpty();
+    Assessment nobody = AssessmentEdit.of("visit.vet").with(judged, VetRole.NONE);
+    assertThat(CrossChecks.first(nobody))
+        .hasValueSatisfying(one -> assertThat(one.path()).isEqualTo("feet[0].care.vetJudged"));
+    Assessment nothing = AssessmentEdit.of("feet[0].care.vetJudged").with(nobody, List.of());
+    assertThat(CrossChecks.first(nothing)).isEmpty();
   }
 }

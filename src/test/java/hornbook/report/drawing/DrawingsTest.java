@@ -49,7 +49,8 @@ class DrawingsTest {
     assertThat(side.words()).contains("+10 mm", "toe 100 mm", "heel 40 mm", "50°", "pastern 52°");
     List<Vector2D> inFront = side.filled(Fill.ADDED).get(1);
     assertThat(inFront.get(0).distance(inFront.get(3)))
-        .isCloseTo(10 / Math.sin(Math.toRadians(50)), within(WRITTEN));
+        .as("four millimetres of tape on the wall, seen along the ground")
+        .isCloseTo(4 / Math.sin(Math.toRadians(50)), within(WRITTEN));
   }
 
   @Test
