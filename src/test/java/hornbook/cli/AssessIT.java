@@ -33,7 +33,7 @@ class AssessIT {
     assertThat(advice.path("format").asText()).isEqualTo("hornbook-advice/1");
     assertThat(advice.path("horse").asText()).isEqualTo("Pipit");
     assertThat(advice.path("feet").path(0).path("techniques")).hasSize(11);
-    assertThat(advice.path("feet").path(0).path("supports")).hasSize(11);
+    assertThat(advice.path("feet").path(0).path("supports")).hasSize(17);
   }
 
   @Test
