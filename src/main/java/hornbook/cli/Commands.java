@@ -15,36 +15,31 @@ import hornbook.cli.command.PlanCommand;
 import hornbook.cli.command.WhyCommand;
 import hornbook.cli.record.RecordCommand;
 import hornbook.cli.rules.RulesCommand;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 
 /** Every command by its name, in the order of the help. */
 final class Commands {
-  private static final Map<String, Function<Surroundings, Task>> ALL = new LinkedHashMap<>();
-
-  static {
-    ALL.put("assess", AssessCommand::new);
-    ALL.put("batch", BatchCommand::new);
-    ALL.put("plan", PlanCommand::new);
-    ALL.put("why", WhyCommand::why);
-    ALL.put("why-not", WhyCommand::whyNot);
-    ALL.put("contrast", ContrastCommand::new);
-    ALL.put("confidence", ConfidenceCommand::new);
-    ALL.put("critique", CritiqueCommand::new);
-    ALL.put("exercise", ExerciseCommand::new);
-    ALL.put("mark", MarkCommand::new);
-    ALL.put("new", NewCommand::new);
-    ALL.put("record", RecordCommand::new);
-    ALL.put("rules", RulesCommand::new);
-    ALL.put("glossary", GlossaryCommand::new);
-    ALL.put("completion", CompletionCommand::new);
-    ALL.put("help", HelpCommand::new);
-  }
+  private static final List<String> ALL =
+      List.of(
+          "assess",
+          "batch",
+          "plan",
+          "why",
+          "why-not",
+          "contrast",
+          "confidence",
+          "critique",
+          "exercise",
+          "mark",
+          "new",
+          "record",
+          "rules",
+          "glossary",
+          "completion",
+          "help");
 
   /** Those that cannot do without the rules, if what they are given is in order. */
   private static final Set<String> FIRING =
@@ -73,21 +68,43 @@ final class Commands {
   /** The command line that can take these arguments: a cold start lays out one command, not all. */
   static CommandLine line(Surroundings surroundings, String... arguments) {
     String named = arguments.length == 0 ? "" : arguments[0];
-    return ALL.containsKey(named) ? line(surroundings, List.of(named)) : whole(surroundings);
+    return ALL.contains(named) ? line(surroundings, List.of(named)) : whole(surroundings);
   }
 
   /** The command line with every command. */
   static CommandLine whole(Surroundings surroundings) {
-    return line(surroundings, ALL.keySet());
+    return line(surroundings, ALL);
   }
 
   private static CommandLine line(Surroundings surroundings, Iterable<String> names) {
     CommandLine line = new CommandLine(new RootCommand(surroundings).spec());
     for (String name : names) {
-      line.addSubcommand(name, ALL.get(name).apply(surroundings).spec());
+      line.addSubcommand(name, task(name, surroundings).spec());
     }
     line.setColorScheme(
         CommandLine.Help.defaultColorScheme(surroundings.colour() ? Ansi.ON : Ansi.OFF));
     return line;
+  }
+
+  private static Task task(String name, Surroundings surroundings) {
+    return switch (name) {
+      case "assess" -> new AssessCommand(surroundings);
+      case "batch" -> new BatchCommand(surroundings);
+      case "plan" -> new PlanCommand(surroundings);
+      case "why" -> WhyCommand.why(surroundings);
+      case "why-not" -> WhyCommand.whyNot(surroundings);
+      case "contrast" -> new ContrastCommand(surroundings);
+      case "confidence" -> new ConfidenceCommand(surroundings);
+      case "critique" -> new CritiqueCommand(surroundings);
+      case "exercise" -> new ExerciseCommand(surroundings);
+      case "mark" -> new MarkCommand(surroundings);
+      case "new" -> new NewCommand(surroundings);
+      case "record" -> new RecordCommand(surroundings);
+      case "rules" -> new RulesCommand(surroundings);
+      case "glossary" -> new GlossaryCommand(surroundings);
+      case "completion" -> new CompletionCommand(surroundings);
+      case "help" -> new HelpCommand(surroundings);
+      default -> throw new IllegalArgumentException(name);
+    };
   }
 }

@@ -27,6 +27,9 @@ public final class ConditionTable {
 
   private static final String FINDING = "finding ";
 
+  private static volatile ConditionTable last;
+
+  private final Rulebook book;
   private final List<Row> rows = new ArrayList<>();
   private final List<Line> lines = new ArrayList<>();
 
@@ -50,7 +53,18 @@ public final class ConditionTable {
     }
   }
 
+  /** The table of all rules of a book; the last one asked for is kept. */
+  public static ConditionTable of(Rulebook book) {
+    ConditionTable known = last;
+    if (known == null || known.book != book) {
+      known = new ConditionTable(book, book.rules().values());
+      last = known;
+    }
+    return known;
+  }
+
   public ConditionTable(Rulebook book, Collection<RuleEntry> wanted) {
+    this.book = book;
     List<RuleEntry> ordered = makersFirst(book, wanted);
     Map<String, List<Integer>> makers = new HashMap<>();
     for (int row = 0; row < ordered.size(); row++) {

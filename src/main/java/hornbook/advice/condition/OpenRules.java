@@ -25,7 +25,9 @@ public final class OpenRules {
 
   /** The rules of a book. */
   public OpenRules(Rulebook book) {
-    this(book, any -> true);
+    this.book = book;
+    this.wanted.addAll(book.rules().values());
+    this.table = ConditionTable.of(book);
   }
 
   /** Some of the rules of a book. */

@@ -27,13 +27,15 @@ public record NearEqual(Reading reading, Limit limit, String chosen, String othe
     String chosen = foot.firstChoice().get().id();
     FactSheet sheet = foot.sheet();
     HandError error = new HandError(sheet, advice.assessment().feet().get(foot.index()).wall());
+    AskedLimits asked = AskedLimits.of(advice.rulebook());
     VetRole vet = advice.assessment().visit().vet();
     RuleTable table = null;
     BitSet met = null;
     NearEqual without = null;
     for (Reading reading : sheet.readings().values()) {
-      for (Limit limit : sheet.limits().values()) {
-        if (limit.basis() != Basis.MEMORY || !error.reaches(reading, limit)) {
+      for (String id : asked.of(reading.what())) {
+        Limit limit = sheet.limits().get(id);
+        if (limit == null || limit.basis() != Basis.MEMORY || !error.reaches(reading, limit)) {
           continue;
         }
         if (table == null) {
@@ -41,9 +43,6 @@ public record NearEqual(Reading reading, Limit limit, String chosen, String othe
           met = table.met(sheet);
         }
         BitSet across = table.across(met, reading.what(), limit.id());
-        if (across.equals(met)) {
-          continue;
-        }
         String other = first(table.standing(table.fired(across), vet));
         if (other != null && !other.equals(chosen)) {
           return Optional.of(new NearEqual(reading, limit, chosen, other));

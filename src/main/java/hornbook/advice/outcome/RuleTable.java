@@ -17,7 +17,6 @@ import hornbook.rulebook.reserve.Extent;
 import hornbook.rulebook.reserve.Reserves;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +47,7 @@ public final class RuleTable {
   private record Row(RuleEntry rule, int[] lines, int finds, boolean elsewhere) {}
 
   public RuleTable(Rulebook book) {
-    this(book, book.rules().values());
+    this(book, ConditionTable.of(book));
     elsewhere();
   }
 
@@ -64,8 +63,9 @@ public final class RuleTable {
 
   /** A table of the calls for the vet that reach beyond their own foot, and what they build on. */
   public static RuleTable farReaching(Rulebook book) {
-    return new RuleTable(
-        book, book.rules().values().stream().filter(RuleTable::reachesOthers).toList());
+    List<RuleEntry> reaching =
+        book.rules().values().stream().filter(RuleTable::reachesOthers).toList();
+    return new RuleTable(book, new ConditionTable(book, reaching));
   }
 
   /** Whether the rule calls the vet and holds something back on another foot than its own. */
@@ -74,9 +74,8 @@ public final class RuleTable {
     return !reserves.nothing() && reserves.extent() != Extent.FOOT;
   }
 
-  private RuleTable(Rulebook book, Collection<RuleEntry> wanted) {
+  private RuleTable(Rulebook book, ConditionTable table) {
     this.book = book;
-    ConditionTable table = new ConditionTable(book, wanted);
     this.lines = table.lines();
     for (ConditionTable.Row row : table.rows()) {
       rows.add(new Row(row.rule(), row.lines(), row.finds(), false));

@@ -10,8 +10,10 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.drools.core.impl.RuleBaseFactory;
 import org.drools.kiesession.rulebase.InternalKnowledgeBase;
 import org.drools.modelcompiler.KieBaseBuilder;
+import org.kie.api.KieBaseConfiguration;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.KieSessionsPool;
 
@@ -30,7 +32,10 @@ final class RuleNetwork {
   RuleNetwork(Collection<RuleEntry> rules, Map<String, Limit> limits) {
     this.rules.addAll(rules);
     this.asked = new AskedFacts(rules);
-    InternalKnowledgeBase base = KieBaseBuilder.createKieBaseFromModel(RuleModel.of(rules, limits));
+    // Asked of the core itself: the engine's front door looks through every library for its parts.
+    KieBaseConfiguration usual = RuleBaseFactory.newKnowledgeBaseConfiguration();
+    InternalKnowledgeBase base =
+        KieBaseBuilder.createKieBaseFromModel(RuleModel.of(rules, limits), usual);
     this.sessions = base.newKieSessionsPool(1);
   }
 
