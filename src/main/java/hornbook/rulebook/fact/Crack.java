@@ -1,8 +1,10 @@
 package hornbook.rulebook.fact;
 
 import java.util.List;
+import org.kie.api.definition.type.ClassReactive;
 
 /** A crack in the wall, in the words of the assessment; a word that was not looked at is null. */
+@ClassReactive
 public record Crack(
     String place,
     String side,

@@ -1,12 +1,14 @@
 package hornbook.rulebook.fact;
 
 import java.util.List;
+import org.kie.api.definition.type.ClassReactive;
 
 /**
  * A number measured on the foot or computed from what was. A value known exactly has {@code low}
  * equal to {@code high}; where part of the foot was not mapped the two bound what it can be. {@code
  * fields} are the paths in the file it rests on.
  */
+@ClassReactive
 public record Reading(String what, double low, double high, List<String> fields)
     implements CitedFact {
   public Reading {

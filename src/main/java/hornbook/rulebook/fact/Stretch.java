@@ -1,11 +1,13 @@
 package hornbook.rulebook.fact;
 
 import java.util.List;
+import org.kie.api.definition.type.ClassReactive;
 
 /**
  * A stretch of the ground edge of the wall, in the words of the assessment; a word not looked at is
  * null.
  */
+@ClassReactive
 public record Stretch(
     String side,
     String state,
