@@ -26,12 +26,13 @@ public final class Appraisal {
   private final Rulebook book;
   private final FactSheet sheet;
   private final Map<String, RuleState> states = new LinkedHashMap<>();
-  private final Map<String, List<RuleEntry>> makers;
+
+  /** Found out only where a condition asks for a finding. */
+  private Map<String, List<RuleEntry>> makers;
 
   private Appraisal(Rulebook book, FactSheet sheet) {
     this.book = book;
     this.sheet = sheet;
-    this.makers = ConditionTable.makers(book.rules().values());
   }
 
   /** The state of every rule on this foot, by id. */
@@ -66,10 +67,20 @@ public final class Appraisal {
     if (condition instanceof Condition.OfFinding finding) {
       return finding(finding);
     }
-    String limit =
+    return state(
+        condition,
         condition instanceof Condition.OfReading reading
             ? rule.limitBoundTo(reading.limit())
-            : condition instanceof Condition.OfLimit asked ? asked.id() : null;
+            : null);
+  }
+
+  /**
+   * How a condition other than a finding stands.
+   *
+   * @param against the limit a reading is held against, else null
+   */
+  ConditionState state(Condition condition, String against) {
+    String limit = condition instanceof Condition.OfLimit asked ? asked.id() : against;
     Truth truth = Conditions.of(condition, limit, sheet);
     return new ConditionState(
         condition,
@@ -142,6 +153,9 @@ public final class Appraisal {
   }
 
   private ConditionState finding(Condition.OfFinding condition) {
+    if (makers == null) {
+      makers = ConditionTable.makers(book.rules().values());
+    }
     List<RuleState> states = new ArrayList<>();
     for (RuleEntry maker : makers.getOrDefault(condition.what(), List.of())) {
       states.add(state(maker));

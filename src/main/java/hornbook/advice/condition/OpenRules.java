@@ -6,11 +6,9 @@ import hornbook.rulebook.Condition;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /**
  * The rules that hold on a foot or that only the unknown keeps silent. Says of them what {@link
@@ -20,37 +18,41 @@ import java.util.function.Predicate;
  */
 public final class OpenRules {
   private final Rulebook book;
-  private final ConditionTable table;
-  private final Set<RuleEntry> wanted = Collections.newSetFromMap(new IdentityHashMap<>());
+  private final List<ConditionTable.Row> rows;
+  private final List<ConditionTable.Line> lines;
+
+  /** The rows of the rules asked for; the others only make findings. */
+  private final int[] wanted;
 
   /** The rules of a book. */
   public OpenRules(Rulebook book) {
-    this.book = book;
-    this.wanted.addAll(book.rules().values());
-    this.table = ConditionTable.of(book);
+    this(book, ConditionTable.of(book), any -> true);
   }
 
   /** Some of the rules of a book. */
   public OpenRules(Rulebook book, Predicate<RuleEntry> wanted) {
+    this(
+        book,
+        new ConditionTable(book, book.rules().values().stream().filter(wanted).toList()),
+        wanted);
+  }
+
+  private OpenRules(Rulebook book, ConditionTable table, Predicate<RuleEntry> wanted) {
     this.book = book;
-    for (RuleEntry rule : book.rules().values()) {
-      if (wanted.test(rule)) {
-        this.wanted.add(rule);
-      }
-    }
-    this.table = new ConditionTable(book, book.rules().values().stream().filter(wanted).toList());
+    this.rows = table.rows();
+    this.lines = table.lines();
+    this.wanted =
+        IntStream.range(0, rows.size()).filter(at -> wanted.test(rows.get(at).rule())).toArray();
   }
 
   /** The state of every rule that holds or is open on this foot, in the order Appraisal has. */
   public List<RuleState> on(FactSheet sheet) {
     Survey survey = new Survey(Appraisal.condition(book, sheet));
     List<RuleState> open = new ArrayList<>();
-    for (int at = 0; at < table.rows().size(); at++) {
-      if (wanted.contains(table.rows().get(at).rule())) {
-        RuleState state = survey.rule(at);
-        if (state != null) {
-          open.add(state);
-        }
+    for (int at : wanted) {
+      RuleState state = survey.rule(at);
+      if (state != null) {
+        open.add(state);
       }
     }
     return open;
@@ -61,9 +63,9 @@ public final class OpenRules {
     private static final RuleState FAILS = null;
 
     private final Appraisal appraisal;
-    private final ConditionState[] states = new ConditionState[table.lines().size()];
-    private final RuleState[] rules = new RuleState[table.rows().size()];
-    private final boolean[] looked = new boolean[table.rows().size()];
+    private final ConditionState[] states = new ConditionState[lines.size()];
+    private final RuleState[] rules = new RuleState[rows.size()];
+    private final boolean[] looked = new boolean[rows.size()];
 
     Survey(Appraisal appraisal) {
       this.appraisal = appraisal;
@@ -72,7 +74,7 @@ public final class OpenRules {
     /** The state of the rule in this row, with what is unknown of it; null where it fails. */
     RuleState rule(int at) {
       if (!looked[at]) {
-        rules[at] = look(table.rows().get(at));
+        rules[at] = look(rows.get(at));
         looked[at] = true;
       }
       return rules[at];
@@ -97,10 +99,10 @@ public final class OpenRules {
       int line = row.lines()[place];
       if (states[line] == null) {
         Condition condition = row.rule().conditions().get(place);
-        int[] makers = table.lines().get(line).makers();
+        int[] makers = lines.get(line).makers();
         states[line] =
             makers == null
-                ? appraisal.state(row.rule(), condition)
+                ? appraisal.state(condition, lines.get(line).limit())
                 : Appraisal.finding((Condition.OfFinding) condition, makers(makers));
       }
       return states[line];
