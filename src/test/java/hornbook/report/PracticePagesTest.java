@@ -8,6 +8,8 @@ import hornbook.advice.Advice;
 import hornbook.advice.FootAdvice;
 import hornbook.advice.engine.Advisor;
 import hornbook.assessment.quantity.Units;
+import hornbook.assessment.read.AssessmentReader;
+import hornbook.assessment.read.ReadResult;
 import hornbook.assessment.tree.Fault;
 import hornbook.plan.Plan;
 import hornbook.plan.PlanMaker;
@@ -24,6 +26,7 @@ import hornbook.report.sheet.PlanText;
 import hornbook.report.study.ExplanationJson;
 import hornbook.report.study.ExplanationText;
 import hornbook.rulebook.Practice;
+import hornbook.rulebook.fact.Urgency;
 import hornbook.rulebook.load.LoadedRules;
 import hornbook.rulebook.practice.PracticeReader;
 import hornbook.rules.Shipped;
@@ -32,8 +35,11 @@ import hornbook.study.explain.Explanation;
 import hornbook.study.explain.SubjectNames;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 /** What a local practice changes and adds stands on every page it touches, in every form. */
@@ -116,6 +122,29 @@ public class PracticePagesTest {
   void a_note_stands_where_its_topic_speaks() throws Exception {
     assertThat(everyForm(advice("torn-toe"))).allMatch(page -> page.contains("a size down."));
     assertThat(everyForm(advice("nothing-known"))).noneMatch(page -> page.contains("a size down."));
+  }
+
+  @Test
+  void nothing_of_it_stands_above_a_call_for_the_vet() throws Exception {
+    Advisor advisor = new Advisor(rules());
+    int calls = 0;
+    for (Path file : Shipped.files(Shipped.EXERCISES)) {
+      byte[] text = Files.readAllBytes(file);
+      Advice advice =
+          advisor.advise(
+              ((ReadResult.Good) AssessmentReader.read(text, file.toString(), List.of()))
+                  .assessment());
+      Urgency soonest = advice.urgency().orElse(Urgency.MENTION);
+      if (soonest == Urgency.NOW || soonest == Urgency.TODAY) {
+        calls++;
+        for (String page : everyForm(advice)) {
+          String upper = page.toUpperCase(Locale.ROOT);
+          assertThat(upper).containsSubsequence("VET " + soonest.name(), "UPPER YARD");
+          assertThat(upper.indexOf("UPPER YARD")).isGreaterThan(upper.indexOf("VET " + soonest));
+        }
+      }
+    }
+    assertThat(calls).isGreaterThan(10);
   }
 
   @Test

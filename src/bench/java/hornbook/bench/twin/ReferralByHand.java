@@ -25,6 +25,7 @@ final class ReferralByHand {
     lameWithACrack(foot);
     oneFootOrTwo(foot);
     woundsByPlace(foot);
+    alreadyWithTheVet(foot);
   }
 
   private static void lameness(HandFoot foot) {
@@ -40,7 +41,8 @@ final class ReferralByHand {
     if (foot.satisfies("lameness", "referral.lameness.walk")) {
       foot.refers("R037", Urgency.TODAY, "lameness");
     }
-    if (foot.satisfies("lameness", "referral.lameness.marked")) {
+    if (foot.satisfies("lameness", "referral.lameness.marked")
+        && foot.seen("judgedLameness", "no")) {
       foot.refers("R038", Urgency.DAYS, "lameness");
     }
     if (foot.satisfies("lameness", "referral.lameness.any")
@@ -198,21 +200,21 @@ final class ReferralByHand {
     if (foot.crack(row -> HandFoot.is(row.bleeds(), "yes"))) {
       foot.refers("R055", Urgency.TODAY, "deep-crack");
     }
-    if (foot.crack(row -> HandFoot.is(row.moves(), "yes"))) {
+    if (foot.crack(row -> HandFoot.is(row.moves(), "yes")) && foot.seen("judgedCrack", "no")) {
       foot.refers("R056", Urgency.DAYS, "deep-crack");
     }
     if (foot.satisfies("lameness", "referral.lameness.plain")
         && foot.stretch(row -> HandFoot.is(row.state(), "separated"))) {
       foot.refers("R057", Urgency.DAYS, "parted-wall-and-lame");
     }
-    if (foot.misses("tall-loss-share", "referral.edge.lost")) {
+    if (foot.misses("tall-loss-share", "referral.edge.lost") && foot.seen("judgedWallLoss", "no")) {
       foot.refers("R058", Urgency.DAYS, "large-wall-loss");
     }
     if (foot.found("active-white-line-disease")
         && foot.satisfies("lameness", "referral.lameness.any")) {
       foot.refers("R099", Urgency.DAYS, "parted-wall-and-lame");
     }
-    if (foot.crack(row -> HandFoot.is(row.depth(), "deep"))) {
+    if (foot.crack(row -> HandFoot.is(row.depth(), "deep")) && foot.seen("judgedCrack", "no")) {
       foot.refers("R116", Urgency.DAYS, "deep-crack");
     }
   }
@@ -287,17 +289,21 @@ final class ReferralByHand {
 
   private static void foalsAndUprightFeet(HandFoot foot) {
     if (foot.satisfies("age-days", "referral.foal.fetlock-window")
-        && foot.seen("deformity", "angular")) {
+        && foot.seen("deformity", "angular")
+        && foot.seen("judgedYoungLimb", "no")) {
       foot.refers("R073", Urgency.DAYS, "young-limb");
     }
-    if (foot.satisfies("age-days", "referral.young.growing") && foot.seen("deformity", "angular")) {
+    if (foot.satisfies("age-days", "referral.young.growing")
+        && foot.seen("deformity", "angular")
+        && foot.seen("judgedYoungLimb", "no")) {
       foot.refers("R074", Urgency.DAYS, "young-limb");
     }
     if (foot.satisfies("age-days", "referral.foal.newborn") && foot.seen("deformity", "flexural")) {
       foot.refers("R075", Urgency.TODAY, "young-limb");
     }
     if (foot.satisfies("age-days", "referral.young.growing")
-        && foot.seen("deformity", "flexural")) {
+        && foot.seen("deformity", "flexural")
+        && foot.seen("judgedYoungLimb", "no")) {
       foot.refers("R076", Urgency.DAYS, "young-limb");
     }
     if (foot.satisfies("age-days", "referral.foal.joint-ill")
@@ -439,6 +445,28 @@ final class ReferralByHand {
     }
     if (foot.seen("puncture", "pastern")) {
       foot.refers("R114", Urgency.TODAY, "wound-by-a-joint");
+    }
+  }
+
+  private static void alreadyWithTheVet(HandFoot foot) {
+    if (foot.crack(row -> HandFoot.is(row.depth(), "deep")) && foot.seen("judgedCrack", "yes")) {
+      foot.refers("R130", Urgency.MENTION, "deep-crack");
+    }
+    if (foot.crack(row -> HandFoot.is(row.moves(), "yes")) && foot.seen("judgedCrack", "yes")) {
+      foot.refers("R131", Urgency.MENTION, "deep-crack");
+    }
+    if (foot.misses("tall-loss-share", "referral.edge.lost")
+        && foot.seen("judgedWallLoss", "yes")) {
+      foot.refers("R132", Urgency.MENTION, "large-wall-loss");
+    }
+    if (foot.seen("deformity", "angular", "flexural")
+        && foot.satisfies("age-days", "referral.young.growing")
+        && foot.seen("judgedYoungLimb", "yes")) {
+      foot.refers("R133", Urgency.MENTION, "young-limb");
+    }
+    if (foot.satisfies("lameness", "referral.lameness.marked")
+        && foot.seen("judgedLameness", "yes")) {
+      foot.refers("R134", Urgency.MENTION, "lameness");
     }
   }
 }

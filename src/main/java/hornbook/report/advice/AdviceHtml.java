@@ -33,6 +33,9 @@ public final class AdviceHtml {
     for (FootAdvice foot : advice.feet()) {
       new HtmlFoot(told, foot, page).write();
     }
+    if (PracticePart.below(advice)) {
+      practice(told, page);
+    }
     page.close("main").line();
     page.open("footer").element("p", PageHead.SAFETY, "class", "safety");
     page.element("p", PageHead.rulebook(advice)).close("footer").line();
@@ -57,10 +60,14 @@ public final class AdviceHtml {
       }
       page.close("ul").close("nav").line();
     }
-    for (Section practice : PracticePart.of(told)) {
-      practice(practice, page);
+    if (!PracticePart.below(advice)) {
+      practice(told, page);
     }
     page.close("header").line();
+  }
+
+  private static void practice(PageContext told, Markup page) {
+    PracticePart.of(told).forEach(practice -> practice(practice, page));
   }
 
   private static void practice(Section practice, Markup page) {

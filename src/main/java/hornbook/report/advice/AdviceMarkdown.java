@@ -28,11 +28,21 @@ public final class AdviceMarkdown {
       page.append(escaped(facts)).append("\n\n");
     }
     page.append("> ").append(escaped(PageHead.SAFETY)).append('\n');
-    PracticePart.of(told).forEach(practice -> section(practice, "## ", page));
+    boolean calls = PracticePart.below(advice);
+    if (!calls) {
+      practice(told, page);
+    }
     for (FootAdvice foot : advice.feet()) {
       foot(told, foot, page);
     }
+    if (calls) {
+      practice(told, page);
+    }
     return page.append('\n').append(escaped(PageHead.rulebook(advice))).append('\n').toString();
+  }
+
+  private static void practice(PageContext told, StringBuilder page) {
+    PracticePart.of(told).forEach(practice -> section(practice, "## ", page));
   }
 
   private static void foot(PageContext told, FootAdvice foot, StringBuilder page) {

@@ -34,8 +34,9 @@ public final class AdviceText {
     List<String> head = head(told, options, paint);
     List<String> safety = LineWrap.lines(PageHead.SAFETY, options.width(), "", "");
     lines.addAll(head);
-    for (Section practice : PracticePart.of(told)) {
-      lines.addAll(new TextSection(practice, options.width(), false).lines(paint));
+    boolean calls = PracticePart.below(advice);
+    if (!calls) {
+      lines.addAll(practice(told, options, paint));
     }
     int shared = head.size() + 1 + safety.size();
     for (FootAdvice foot : advice.feet()) {
@@ -45,12 +46,23 @@ public final class AdviceText {
                   told, foot, options.width(), paint, room(BRIEF_LINES, options) - shared)
               : foot(told, foot, options, paint, room(USUAL_LINES, options) - shared));
     }
+    if (calls) {
+      lines.addAll(practice(told, options, paint));
+    }
     lines.add("");
     if (options.detail() == Detail.FULL) {
       lines.addAll(LineWrap.lines(PageHead.rulebook(advice), options.width(), "", "  "));
     }
     lines.addAll(safety);
     return String.join("\n", lines) + "\n";
+  }
+
+  private static List<String> practice(PageContext told, TextOptions options, TerminalStyle paint) {
+    List<String> lines = new ArrayList<>();
+    for (Section practice : PracticePart.of(told)) {
+      lines.addAll(new TextSection(practice, options.width(), false).lines(paint));
+    }
+    return lines;
   }
 
   /** On a narrow screen the same words take more lines. */

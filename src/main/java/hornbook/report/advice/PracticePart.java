@@ -1,5 +1,6 @@
 package hornbook.report.advice;
 
+import hornbook.advice.Advice;
 import hornbook.advice.FootAdvice;
 import hornbook.advice.MovedLimits;
 import hornbook.advice.OptionAdvice;
@@ -42,6 +43,11 @@ public final class PracticePart {
     this.feet = feet;
     this.used = used;
     this.all = all;
+  }
+
+  /** Whether the part stands below the feet: nothing stands above a call for the vet. */
+  static boolean below(Advice advice) {
+    return advice.urgency().isPresent();
   }
 
   /** The part, or none where no local practice was given. */

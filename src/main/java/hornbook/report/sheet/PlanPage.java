@@ -76,10 +76,11 @@ final class PlanPage {
 
   /** What has to be known first, and what is particular to this foot; provenance last. */
   private List<PlanSection> brief() {
-    practice();
     if (!plan.stops().isEmpty()) {
       stops();
+      practice();
     } else {
+      practice();
       first();
       BriefSheet ofFoot = new BriefSheet(plan, phrases, tables);
       ofFoot.parts().forEach(part -> add(part.heading(), part.blocks().toArray(Block[]::new)));
@@ -101,10 +102,11 @@ final class PlanPage {
   }
 
   private List<PlanSection> sections() {
-    practice();
     if (!plan.stops().isEmpty()) {
       stops();
+      practice();
     } else {
+      practice();
       first();
       missing();
       for (SheetPart part : SheetPart.values()) {
