@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -151,5 +152,26 @@ class BatchIT {
     Program.run("batch", input.toString(), "-o", input.toString()).refused(2);
     Program.run("batch", folder.resolve("none.ndjson").toString()).refused(66);
     Program.run("batch", folder.toString()).refused(66);
+  }
+
+  /** As the README has it, with the tools every Linux and macOS has. */
+  @Test
+  void as_the_mapper_of_something_that_hands_out_lines_it_says_the_same() throws Exception {
+    Path yards =
+        Files.writeString(
+            folder.resolve("yards.ndjson"), String.join("\n", lines()).concat("\n").repeat(5));
+    String whole = Program.run("batch", "--brief", yards.toString()).done().out();
+    String mapped =
+        "split -l 7 yards.ndjson part- && ls part-* | xargs -P 2 -I{} '"
+            + Program.HOME.resolve("bin/hornbook")
+            + "' batch --brief {} --output {}.advice && cat part-*.advice";
+    Process shell =
+        new ProcessBuilder("sh", "-c", mapped)
+            .directory(folder.toFile())
+            .redirectError(ProcessBuilder.Redirect.INHERIT)
+            .start();
+    assertThat(new String(shell.getInputStream().readAllBytes(), StandardCharsets.UTF_8))
+        .isEqualTo(whole);
+    assertThat(shell.waitFor()).isZero();
   }
 }
