@@ -4,10 +4,13 @@ import static hornbook.plan.sheet.ClockStep.Counted.FROM_MIXING;
 import static hornbook.plan.sheet.SheetPart.CLOCK;
 
 import hornbook.assessment.Adhesive;
+import hornbook.assessment.WallCrack;
+import hornbook.assessment.word.CrackPlace;
 import hornbook.plan.figure.Figure;
 import hornbook.plan.figure.FormulaParts;
 import hornbook.plan.figure.Placeholders;
 import hornbook.plan.sheet.SheetDraft;
+import hornbook.plan.sheet.Technique;
 import hornbook.plan.work.Building;
 import java.util.List;
 
@@ -41,6 +44,16 @@ final class AdhesiveClock {
     }
   }
 
+  /** A toe crack shuts under weight, so a patch over it sets with the foot held up. */
+  private String setting() {
+    List<WallCrack> cracks = draft.assessed().cracks();
+    boolean held =
+        draft.technique() == Technique.PROSTHETIC_WALL
+            && cracks != null
+            && cracks.stream().anyMatch(one -> one.place() == CrackPlace.TOE);
+    return held ? "step.set-held" : "step.set";
+  }
+
   private void acrylic(Figure thickness, Runnable finishing) {
     Figure kept = draft.given().airTemperature();
     SettingTable table =
@@ -59,7 +72,7 @@ final class AdhesiveClock {
             FormulaParts.of("share", share).and("set", set)),
         FROM_MIXING);
     clock.step(
-        "step.set", SettingTable.spread(draft, set, "time in which the acrylic sets"), FROM_MIXING);
+        setting(), SettingTable.spread(draft, set, "time in which the acrylic sets"), FROM_MIXING);
     more(set, thickness);
     finishing.run();
     if (set.known()) {
@@ -115,7 +128,7 @@ final class AdhesiveClock {
             "minutes",
             "{least} to {most}",
             FormulaParts.of("least", least).and("most", most));
-    clock.step("step.set", set, FROM_MIXING);
+    clock.step(setting(), set, FROM_MIXING);
     more(set, thickness);
     finishing.run();
     clock.step(

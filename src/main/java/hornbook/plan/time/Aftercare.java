@@ -5,6 +5,7 @@ import static hornbook.plan.sheet.SheetPart.TROT;
 import static hornbook.plan.sheet.SheetPart.VET;
 
 import hornbook.advice.Question;
+import hornbook.assessment.Judged;
 import hornbook.assessment.WallCrack;
 import hornbook.assessment.WallStretch;
 import hornbook.foot.Age;
@@ -18,6 +19,7 @@ import hornbook.plan.sheet.SheetDraft;
 import hornbook.rulebook.fact.Urgency;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** What the owner, the vet and whoever trots the horse up are told. */
 public final class Aftercare {
@@ -110,6 +112,7 @@ public final class Aftercare {
       }
     }
     cracks();
+    judged();
     if (nails > 0) {
       draft.say(VET, "vet.nails", "nails", Figure.measured("nails driven", nails, "", null));
     }
@@ -128,7 +131,29 @@ public final class Aftercare {
     boolean called =
         draft.foot().urgency().map(urgency -> urgency.compareTo(Urgency.DAYS) <= 0).orElse(false);
     boolean unseen = draft.foot().questions().stream().anyMatch(Question::provisional);
-    draft.say(VET, called ? "vet.referral" : unseen ? "vet.unseen" : "vet.sound");
+    if (!called && draft.foot().urgency().isPresent()) {
+      draft.say(VET, "vet.mention");
+      if (unseen) {
+        draft.say(VET, "vet.not-all");
+      }
+    } else {
+      draft.say(VET, called ? "vet.referral" : unseen ? "vet.unseen" : "vet.sound");
+    }
+  }
+
+  private void judged() {
+    List<Judged> judged = draft.assessed().care().vetJudged();
+    Integer ago = draft.assessed().care().vetSawDaysAgo();
+    if (judged == null || judged.isEmpty() || ago == null) {
+      return;
+    }
+    String field = draft.given().path("care.vetSawDaysAgo");
+    String all = judged.stream().map(Judged::word).collect(Collectors.joining(", "));
+    draft.say(
+        VET,
+        "vet.judged",
+        Placeholders.of("ago", Figure.measured("days since a vet saw the foot", ago, "days", field))
+            .and("judged", new Placeholder.Word(all)));
   }
 
   private void cracks() {

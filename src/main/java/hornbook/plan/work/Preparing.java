@@ -36,8 +36,8 @@ public final class Preparing {
     if (draft.technique() == Technique.PROSTHETIC_WALL) {
       draft.say(PREPARE, "prepare.after-nails");
     }
-    draft.say(PREPARE, "prepare.key");
     draft.say(PREPARE, "prepare.dry");
+    draft.say(PREPARE, "prepare.key");
     draft.say(PREPARE, "prepare.degrease");
     draft.say(
         PREPARE,

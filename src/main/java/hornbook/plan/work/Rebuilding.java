@@ -2,11 +2,13 @@ package hornbook.plan.work;
 
 import static hornbook.plan.sheet.SheetPart.BUILD;
 
+import hornbook.assessment.WallCrack;
 import hornbook.assessment.WallStretch;
 import hornbook.plan.effect.WallHeight;
 import hornbook.plan.effect.WallStretches;
 import hornbook.plan.figure.Figure;
 import hornbook.plan.figure.FormulaParts;
+import hornbook.plan.figure.Placeholder;
 import hornbook.plan.figure.Placeholders;
 import hornbook.plan.sheet.HeelsFree;
 import hornbook.plan.sheet.MeasuredFigures;
@@ -37,8 +39,11 @@ final class Rebuilding {
       boolean thicker = thickest == null || !(thickest.value() >= thickness.value());
       thickest = thicker ? thickness : thickest;
     }
+    boolean patched = patches();
     if (volumes.isEmpty()) {
-      draft.say(BUILD, "repair.nothing");
+      if (!patched) {
+        draft.say(BUILD, "repair.nothing");
+      }
       return null;
     }
     draft.say(BUILD, "repair.key");
@@ -48,6 +53,28 @@ final class Rebuilding {
     draft.say(BUILD, "repair.dress");
     Building.inHand(draft, sum(volumes), materials);
     return thickest;
+  }
+
+  /** Cracks that stand still and let nothing out; whether there was one. */
+  private boolean patches() {
+    List<WallCrack> cracks = draft.assessed().cracks();
+    List<WallCrack> still =
+        cracks == null ? List.of() : cracks.stream().filter(Rebuilding::still).toList();
+    for (WallCrack crack : still) {
+      draft.say(
+          BUILD,
+          "repair.patch",
+          Placeholders.of("place", new Placeholder.Word(crack.place().word()))
+              .and("lap", draft.limit("lap")));
+    }
+    return !still.isEmpty();
+  }
+
+  private static boolean still(WallCrack crack) {
+    return crack.place() != null
+        && Boolean.FALSE.equals(crack.moves())
+        && Boolean.FALSE.equals(crack.bleeds())
+        && !Boolean.TRUE.equals(crack.seeps());
   }
 
   private Figure loss(WallStretch lost, Figure thickness) {
