@@ -102,6 +102,7 @@ public final class Aftercare {
         "vet.done",
         Placeholders.of("technique", new Placeholder.Word(label()))
             .and("limb", new Placeholder.Word(draft.assessed().limb().word())));
+    supports();
     for (WallStretch lost : new WallStretches(draft).lost()) {
       if (lost.height() != null) {
         draft.say(
@@ -138,6 +139,17 @@ public final class Aftercare {
       }
     } else {
       draft.say(VET, called ? "vet.referral" : unseen ? "vet.unseen" : "vet.sound");
+    }
+  }
+
+  private void supports() {
+    List<String> wished = draft.wishes().supports();
+    if (draft.technique().shod() && !wished.isEmpty()) {
+      String labels =
+          wished.stream()
+              .map(one -> draft.advice().rulebook().support(one).label())
+              .collect(Collectors.joining(", "));
+      draft.say(VET, "vet.supports", "supports", new Placeholder.Word(labels));
     }
   }
 
