@@ -113,6 +113,7 @@ public final class AnyAssessment {
       made = AssessmentEdit.of(path + "wall").with(made, wall(feet.get(i)));
       if (made.visit().vet() == VetRole.NONE) {
         made = AssessmentEdit.of(path + "diagnosis").with(made, null);
+        made = AssessmentEdit.of(path + "care.vetJudged").with(made, null);
       }
     }
     return made;
