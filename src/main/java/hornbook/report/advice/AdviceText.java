@@ -17,12 +17,13 @@ import java.util.Locale;
 /** Writes advice as plain text for a terminal or a slip of paper. */
 public final class AdviceText {
   /**
-   * The most lines for one foot; for several feet, so many for each. What a local practice changes
-   * and adds comes on top.
+   * The most lines of a page about one foot; for several feet, so many for each. What a local
+   * practice changes and adds comes on top.
    */
   public static final int BRIEF_LINES = 15;
 
-  public static final int USUAL_LINES = 60;
+  /** The most lines for a foot, from its name on; the head of the page and its last line aside. */
+  public static final int USUAL_LINES = 30;
 
   private AdviceText() {}
 
@@ -44,7 +45,7 @@ public final class AdviceText {
           options.detail() == Detail.BRIEF
               ? BriefText.lines(
                   told, foot, options.width(), paint, room(BRIEF_LINES, options) - shared)
-              : foot(told, foot, options, paint, room(USUAL_LINES, options) - shared));
+              : foot(told, foot, options, paint, room(USUAL_LINES, options)));
     }
     if (calls) {
       lines.addAll(practice(told, options, paint));

@@ -42,7 +42,7 @@ final class ChoicePart {
     add(sections, foot, Kind.WORKABLE, "ALSO WORKABLE", Verdict.WORKABLE);
     add(sections, foot, Kind.WITH_VET, "ONLY WITH THE VET", Verdict.WITH_VET);
     add(sections, foot, Kind.RULED_OUT, "RULED OUT", Verdict.RULED_OUT);
-    add(sections, foot, Kind.NOT_INDICATED, "NOTHING SPEAKS FOR", Verdict.NOT_INDICATED);
+    add(sections, foot, Kind.NOT_INDICATED, "NOT INDICATED", Verdict.NOT_INDICATED);
     return sections;
   }
 
@@ -128,7 +128,7 @@ final class ChoicePart {
   }
 
   private Item item(ReasonGiven reason) {
-    String says = told.phrases().grounded(reason.says(), reason.basis());
+    String says = told.grounded(reason.says(), reason.basis());
     return new Item(OptionLines.bearing(reason.bearing()), says, List.of(), reason.rule());
   }
 
@@ -154,8 +154,8 @@ final class ChoicePart {
     return foot.techniques().get(0).reasons().stream()
         .filter(reason -> reason.bearing() == Bearing.NEEDS_VET)
         .findFirst()
-        .map(reason -> told.phrases().grounded(reason.says(), reason.basis()))
-        .orElse("Nothing that was looked at speaks for any technique.");
+        .map(reason -> told.grounded(reason.says(), reason.basis()))
+        .orElse("Nothing recorded supports any technique.");
   }
 
   private String defects(FootAdvice foot) {

@@ -15,11 +15,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
-/** What was found on the foot: first what the technique has to answer. */
+/**
+ * What was found on the foot: first what the technique has to answer, last what is as it should be,
+ * which the usual page leaves out.
+ */
 final class FoundPart {
   /** Topics whose findings are steps on the way to a technique, told by name alone. */
   private static final Set<String> STEPS =
       Set.of("unshod", "nailing", "glue", "wrap", "prosthetic", "referral");
+
+  private static final Set<String> AS_IT_SHOULD_BE = Set.of("straight-axis");
 
   private final PageContext told;
 
@@ -31,6 +36,7 @@ final class FoundPart {
     Reserves held = foot.reserves();
     List<Item> items = new ArrayList<>();
     List<Item> shape = new ArrayList<>();
+    List<Item> good = new ArrayList<>();
     List<String> steps = new ArrayList<>();
     for (FindingGiven finding : foot.findings()) {
       FindingKind kind = told.book().findings().get(finding.id());
@@ -38,11 +44,15 @@ final class FoundPart {
       if (step && told.detail() != Detail.FULL) {
         steps.add(kind.label());
       } else {
-        (kind.defect() ? items : shape).add(found(finding, kind, held));
+        boolean fine = AS_IT_SHOULD_BE.contains(finding.id());
+        (kind.defect() ? items : fine ? good : shape).add(found(finding, kind, held));
       }
     }
     items.addAll(shape);
-    if (!steps.isEmpty()) {
+    if (told.detail() != Detail.USUAL) {
+      items.addAll(good);
+    }
+    if (!steps.isEmpty() && told.detail() != Detail.USUAL) {
       items.add(Item.of(String.join("; ", steps) + "."));
     }
     return Section.unlessEmpty(Kind.FOUND, "FOUND", items);
@@ -51,7 +61,7 @@ final class FoundPart {
   private Item found(FindingGiven finding, FindingKind kind, Reserves held) {
     RuleEntry rule = told.rule(finding.rule());
     String says =
-        HeldWords.waiting(told.phrases().grounded(finding.says(), rule.basis()), rule, held);
+        HeldWords.waiting(told.grounded(finding.says(), rule.basis()), rule, held);
     return new Item(kind.label(), says, List.of(), finding.rule());
   }
 }

@@ -119,7 +119,7 @@ final class HtmlFoot {
 
   private void measures(List<Item> items) {
     page.open("table").open("thead").open("tr");
-    List.of("Measure", "Value", "Held against")
+    List.of("Measure", "Value", "Limits")
         .forEach(heading -> page.element("th", heading, "scope", "col"));
     page.close("tr").close("thead").open("tbody").line();
     for (Item item : items) {

@@ -9,6 +9,7 @@ import hornbook.report.advice.LimitBands.Band;
 import hornbook.report.page.Section;
 import hornbook.report.page.Section.Item;
 import hornbook.report.page.Section.Kind;
+import hornbook.report.usual.DecidingMeasures;
 import hornbook.report.words.Detail;
 import hornbook.report.words.PageContext;
 import hornbook.report.words.Phrases;
@@ -57,6 +58,13 @@ final class MeasurePart {
   private record Row(Item item, int rank) {}
 
   List<Section> of(FootAdvice foot) {
+    if (told.detail() == Detail.USUAL) {
+      List<Item> items =
+          DecidingMeasures.of(foot).stream()
+              .map(measure -> item(foot, measure, bands(foot, measure)))
+              .toList();
+      return Section.unlessEmpty(Kind.MEASURES, "MEASUREMENTS THAT DECIDED", items);
+    }
     List<Row> rows = new ArrayList<>();
     for (MeasureGiven measure : foot.measures()) {
       if (OF_THE_FOOT.contains(measure.reading().what())) {
@@ -70,10 +78,14 @@ final class MeasurePart {
         rows.stream().map(Row::item).toList());
   }
 
+  private List<Band> bands(FootAdvice foot, MeasureGiven measure) {
+    return allBands.of(
+        measure.reading().what(), foot.sheet().limits(), told.book(), told.phrases());
+  }
+
   private Row row(FootAdvice foot, MeasureGiven measure) {
     Reading reading = measure.reading();
-    List<Band> bands =
-        allBands.of(reading.what(), foot.sheet().limits(), told.book(), told.phrases());
+    List<Band> bands = bands(foot, measure);
     boolean named = bands.stream().anyMatch(band -> band.finding() != null);
     boolean near =
         bands.stream().anyMatch(band -> Closeness.close(foot.sheet(), reading, band.limit()));
@@ -94,9 +106,10 @@ final class MeasurePart {
   /** In full every band stands on a line of its own, else the nearest beside the number. */
   private Item item(FootAdvice foot, MeasureGiven measure, List<Band> bands) {
     Reading reading = measure.reading();
-    String tag = Phrases.tag(LimitProvenance.of(reading.what(), foot.sheet().limits()));
-    String value = (told.phrases().of(reading) + " " + tag).strip();
+    String value = told.phrases().of(reading);
     if (told.detail() == Detail.FULL) {
+      String tag = Phrases.tag(LimitProvenance.of(reading.what(), foot.sheet().limits()));
+      value = (value + " " + tag).strip();
       List<String> notes = bands.stream().map(band -> against(foot, measure, band)).toList();
       return new Item(measure.label(), value, notes, null);
     }
@@ -110,7 +123,7 @@ final class MeasurePart {
     boolean near = Closeness.close(foot.sheet(), measure.reading(), band.limit());
     boolean named = band.finding() != null && band.finding().equals(measure.finding());
     String bound = (band.finding() == null ? ": " : " ") + band.bound();
-    return (near ? "NEAR " : named ? "so: " : "") + band.name() + bound;
+    return (near ? "NEAR " : named ? "found: " : "") + band.name() + bound;
   }
 
   private static List<Band> nearest(Reading reading, List<Band> bands) {

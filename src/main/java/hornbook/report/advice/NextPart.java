@@ -6,6 +6,8 @@ import hornbook.advice.Question;
 import hornbook.report.page.Section;
 import hornbook.report.page.Section.Item;
 import hornbook.report.page.Section.Kind;
+import hornbook.report.usual.CautionsShown;
+import hornbook.report.usual.QuestionsAsked;
 import hornbook.report.words.Detail;
 import hornbook.report.words.FieldNames;
 import hornbook.report.words.PageContext;
@@ -38,7 +40,9 @@ final class NextPart {
 
   List<Section> of(FootAdvice foot) {
     List<Section> sections = new ArrayList<>();
-    List<Item> cautions = foot.cautions().stream().map(this::caution).toList();
+    List<Item> cautions =
+        (told.detail() == Detail.FULL ? foot.cautions() : CautionsShown.of(told, foot))
+            .stream().map(this::caution).toList();
     List<Item> next =
         told.detail() == Detail.FULL
             ? foot.questions().stream().map(this::question).toList()
@@ -49,15 +53,17 @@ final class NextPart {
   }
 
   private Item caution(CautionGiven caution) {
-    String says = told.phrases().grounded(caution.says(), caution.basis());
+    String says = told.grounded(caution.says(), caution.basis());
     return new Item("", says, List.of(), caution.rule());
   }
 
   /** What could call the vet, the soonest first; then what could change the shoe. */
-  private static List<Item> byWeight(FootAdvice foot) {
+  private List<Item> byWeight(FootAdvice foot) {
     Map<String, Set<String>> byWeight = new LinkedHashMap<>();
     Set<String> atTheTop = new LinkedHashSet<>();
-    for (Question question : foot.questions()) {
+    List<Question> asked =
+        told.detail() == Detail.USUAL ? QuestionsAsked.of(foot) : foot.questions();
+    for (Question question : asked) {
       if (!question.worth().changesAdvice()) {
         continue;
       }

@@ -10,14 +10,19 @@ import hornbook.report.words.Detail;
 import hornbook.report.words.HeldWords;
 import hornbook.report.words.PageContext;
 import hornbook.report.words.Sentence;
+import hornbook.rulebook.NamedOption;
 import hornbook.rulebook.fact.Bearing;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Techniques or supports in a line each, those that one rule decides together. */
 final class OptionLines {
+  private static final int MOST_OTHERS = 2;
+
   private final PageContext told;
 
   OptionLines(PageContext told) {
@@ -30,15 +35,52 @@ final class OptionLines {
     }
     List<Item> items = new ArrayList<>();
     for (Map.Entry<String, List<OptionAdvice>> one : deciding.byRule(all).entrySet()) {
-      List<OptionAdvice> together = one.getValue();
-      String labels =
-          together.stream()
-              .map(judged -> told.label(judged.id()))
-              .collect(Collectors.joining(", "));
-      items.add(
-          one.getKey().isEmpty() ? Item.of(labels, "") : decided(labels, together, one.getKey()));
+      for (List<OptionAdvice> together : alike(one.getValue())) {
+        String labels = labels(together);
+        items.add(
+            one.getKey().isEmpty() ? Item.of(labels, "") : decided(labels, together, one.getKey()));
+      }
     }
     return items;
+  }
+
+  /** Every one by name; where that is most of all there are, those left out. */
+  private String labels(List<OptionAdvice> together) {
+    boolean technique = technique(together.get(0));
+    List<NamedOption> all = technique ? told.book().techniques() : told.book().supports();
+    List<String> named = together.stream().map(OptionAdvice::id).toList();
+    List<String> others =
+        all.stream()
+            .map(NamedOption::id)
+            .filter(id -> !named.contains(id))
+            .map(told::label)
+            .toList();
+    String every = technique ? "every technique" : "every support";
+    if (others.isEmpty()) {
+      return every;
+    }
+    return others.size() <= MOST_OTHERS
+        ? every + " but " + String.join(", ", others)
+        : named.stream().map(told::label).collect(Collectors.joining(", "));
+  }
+
+  /** One line serves only those that the same rules speak against. */
+  private static Collection<List<OptionAdvice>> alike(List<OptionAdvice> all) {
+    Map<List<String>, List<OptionAdvice>> alike = new LinkedHashMap<>();
+    for (OptionAdvice judged : all) {
+      alike.computeIfAbsent(objections(judged), rules -> new ArrayList<>()).add(judged);
+    }
+    return alike.values();
+  }
+
+  private static List<String> objections(OptionAdvice judged) {
+    if (judged.verdict() != Verdict.WORKABLE) {
+      return List.of();
+    }
+    return judged.reasons().stream()
+        .filter(one -> one.bearing() == Bearing.AGAINST || one.bearing() == Bearing.NEEDS)
+        .map(ReasonGiven::rule)
+        .toList();
   }
 
   /** Every reason by its title, those of one bearing in a line. */
@@ -71,6 +113,7 @@ final class OptionLines {
             ? labels
             : labels + ", " + (bearing == Bearing.NEEDS ? "but first" : bearing(bearing));
     String more = together.size() == 1 ? more(first, bearing) : "";
+    more += objections(first, rule);
     more += first.verdict() == Verdict.WITH_VET ? until(reason) : "";
     return new Item(lead, this.told.title(rule) + more, List.of(), rule);
   }
@@ -86,13 +129,23 @@ final class OptionLines {
 
   private String more(OptionAdvice judged, Bearing bearing) {
     long more = count(judged, bearing) - 1;
-    long against = bearing == Bearing.FOR ? count(judged, Bearing.AGAINST) : 0;
-    String said = more > 0 ? ", and " + more + " more" : "";
-    boolean open = judged.verdict() == Verdict.WORKABLE && bearing != Bearing.NEEDS;
-    long needs = open ? count(judged, Bearing.NEEDS) : 0;
-    return said
-        + (against > 0 ? "; against it " + against : "")
-        + (needs > 0 ? "; to do first " + needs : "");
+    boolean listed = judged.verdict() == Verdict.WORKABLE && bearing != Bearing.FOR;
+    return more > 0 && !listed ? ", and " + more + " more" : "";
+  }
+
+  /** What else is against it or has to be done first, each by its title. */
+  private String objections(OptionAdvice judged, String besides) {
+    StringBuilder all = new StringBuilder();
+    if (judged.verdict() == Verdict.WORKABLE) {
+      for (ReasonGiven reason : judged.reasons()) {
+        boolean objects = reason.bearing() == Bearing.AGAINST || reason.bearing() == Bearing.NEEDS;
+        if (objects && !reason.rule().equals(besides)) {
+          all.append("; ").append(bearing(reason.bearing())).append(": ");
+          all.append(told.title(reason.rule()));
+        }
+      }
+    }
+    return all.toString();
   }
 
   private static long count(OptionAdvice judged, Bearing bearing) {

@@ -36,7 +36,7 @@ final class ReasonPart {
   }
 
   private Item item(ReasonGiven reason) {
-    String says = told.phrases().grounded(reason.says(), reason.basis());
+    String says = told.grounded(reason.says(), reason.basis());
     List<String> notes = new ArrayList<>();
     String seen =
         reason.because().stream()

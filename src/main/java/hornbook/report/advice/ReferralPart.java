@@ -72,7 +72,7 @@ public final class ReferralPart {
   }
 
   private Item item(ReferralGiven referral) {
-    String says = told.phrases().grounded(referral.says(), referral.basis());
+    String says = told.grounded(referral.says(), referral.basis());
     List<String> notes =
         referral.meanwhile() == null
             ? List.of()

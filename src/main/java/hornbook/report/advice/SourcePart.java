@@ -10,13 +10,11 @@ import hornbook.report.page.Section;
 import hornbook.report.page.Section.Item;
 import hornbook.report.page.Section.Kind;
 import hornbook.report.words.Detail;
+import hornbook.report.words.Numbers;
 import hornbook.report.words.PageContext;
 import hornbook.rulebook.Source;
-import hornbook.rulebook.fact.Bearing;
-import hornbook.rulebook.fact.Urgency;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -29,9 +27,6 @@ final class SourcePart {
           + " figures. (practice): common practice, no source. (memory): from memory, to be"
           + " checked before anyone relies on it.";
 
-  private static final String MARKS_BRIEF =
-      "(quoted) second-hand (derived) a sum (practice) no source (memory) unchecked";
-
   private final PageContext told;
 
   SourcePart(PageContext told) {
@@ -39,27 +34,25 @@ final class SourcePart {
   }
 
   List<Section> of(FootAdvice foot) {
-    Set<String> all = works(Stream.concat(behindTheChoice(foot), behindTheRest(foot)));
-    List<Item> items = new ArrayList<>();
-    if (told.detail() == Detail.FULL) {
-      all.forEach(key -> items.add(Item.of(told.citations().full(key) + " [" + key + "]")));
-    } else if (!all.isEmpty()) {
-      items.add(Item.of(brief(works(behindTheChoice(foot)), all.size())));
+    if (told.detail() == Detail.USUAL) {
+      return List.of(new Section(Kind.SOURCES, "MORE WITH --full", List.of(Item.of(more(foot)))));
     }
-    items.add(Item.of(told.detail() == Detail.FULL ? MARKS : MARKS_BRIEF));
+    Set<String> all = works(behind(foot));
+    List<Item> items = new ArrayList<>();
+    all.forEach(key -> items.add(Item.of(told.citations().full(key) + " [" + key + "]")));
+    items.add(Item.of(MARKS));
     return List.of(new Section(Kind.SOURCES, "SOURCES", items));
   }
 
-  /** Those that call the vet soonest or stand behind the first choice, and how many more. */
-  private static String brief(Set<String> weighty, int all) {
-    int more = all - weighty.size();
-    if (weighty.isEmpty()) {
-      return "works: " + more + ", --full";
-    }
-    return "works: "
-        + String.join(", ", weighty)
-        + (more > 0 ? " and " + more + " more" : "")
-        + ": --full";
+  /** How much stands in full. */
+  private static String more(FootAdvice foot) {
+    return String.join(
+            ", ",
+            Numbers.counted(foot.findings().size(), "finding"),
+            Numbers.counted(foot.measures().size(), "measurement"),
+            Numbers.counted(foot.cautions().size(), "caution"),
+            Numbers.counted(foot.questions().size(), "question"))
+        + ".";
   }
 
   private static Set<String> works(Stream<? extends Collection<String>> keys) {
@@ -69,26 +62,11 @@ final class SourcePart {
     return works;
   }
 
-  private static Stream<List<String>> behindTheChoice(FootAdvice foot) {
-    Urgency soonest =
-        foot.referrals().stream()
-            .map(ReferralGiven::urgency)
-            .min(Comparator.naturalOrder())
-            .orElse(null);
-    return Stream.concat(
-        foot.referrals().stream()
-            .filter(referral -> referral.urgency() == soonest)
-            .map(ReferralGiven::sources),
-        foot.firstChoice().stream()
-            .flatMap(chosen -> chosen.reasons().stream())
-            .filter(reason -> reason.bearing() == Bearing.FOR)
-            .map(ReasonGiven::sources));
-  }
-
-  private static Stream<List<String>> behindTheRest(FootAdvice foot) {
+  private static Stream<List<String>> behind(FootAdvice foot) {
     Stream<OptionAdvice> judged =
         Stream.concat(foot.techniques().stream(), foot.supports().stream());
     return Stream.of(
+            foot.referrals().stream().map(ReferralGiven::sources),
             foot.findings().stream().map(FindingGiven::sources),
             foot.cautions().stream().map(CautionGiven::sources),
             judged.flatMap(one -> one.reasons().stream()).map(ReasonGiven::sources))

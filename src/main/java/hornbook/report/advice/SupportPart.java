@@ -31,8 +31,8 @@ final class SupportPart {
       items.addAll(lines.of(DecidingReason.supports(foot), with(foot, verdict)));
     }
     List<OptionAdvice> unspoken = with(foot, Verdict.NOT_INDICATED);
-    if (!unspoken.isEmpty()) {
-      items.add(Item.of("nothing speaks for " + unspoken(foot, unspoken)));
+    if (!unspoken.isEmpty() && told.detail() != Detail.USUAL) {
+      items.add(Item.of("not indicated: " + unspoken(foot, unspoken)));
     }
     return Section.unlessEmpty(Kind.SUPPORT, "SUPPORT", items);
   }

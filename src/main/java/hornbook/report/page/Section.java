@@ -94,7 +94,7 @@ public record Section(Kind kind, String heading, List<Item> items, int kept) {
 
   /** Whether heading and text are read as one sentence. */
   public boolean inOne() {
-    boolean kinds = kind == Kind.PROVISIONAL || kind == Kind.NOT_INDICATED;
+    boolean kinds = kind == Kind.PROVISIONAL || kind == Kind.NOT_INDICATED || kind == Kind.SOURCES;
     boolean none = kind == Kind.CHOICE && items.get(0).rule() == null;
     return (kinds || none) && items.size() == 1 && items.get(0).notes().isEmpty();
   }

@@ -70,8 +70,10 @@ public final class TextFit {
   private static int least(Kind kind, int stage) {
     int all = Integer.MAX_VALUE;
     return switch (kind) {
-      case FOUND, CAUTIONS -> List.of(5, 3, 2, 1, 0).get(stage);
-      case MEASURES, SUPPORT -> List.of(4, 2, 1, 0, 0).get(stage);
+      case FOUND -> List.of(5, 3, 2, 1, 0).get(stage);
+      case CAUTIONS -> List.of(3, 2, 1, 1, 0).get(stage);
+      case MEASURES -> List.of(3, 2, 1, 0, 0).get(stage);
+      case SUPPORT -> List.of(4, 3, 2, 1, 0).get(stage);
       case NEXT -> List.of(all, 2, 1, 0, 0).get(stage);
       case CHOICE -> List.of(all, 4, 3, 2, 1).get(stage);
       case PRACTICE -> all;

@@ -17,6 +17,7 @@ public final class TextSection {
   /** Sections that follow the one before without a blank line. */
   private static final Set<Kind> CLOSE_UP =
       EnumSet.of(
+          Kind.REFERRAL,
           Kind.REFERRAL_LATER,
           Kind.PROVISIONAL,
           Kind.AFTER_VET,
@@ -24,10 +25,21 @@ public final class TextSection {
           Kind.WITH_VET,
           Kind.RULED_OUT,
           Kind.NOT_INDICATED,
-          Kind.MEASURES);
+          Kind.SUPPORT,
+          Kind.CAUTIONS,
+          Kind.MEASURES,
+          Kind.NEXT);
 
   /** Less urgent calls for the vet that are still named where there is no room to tell of them. */
   private static final int FEW = 4;
+
+  /** Sections of which nothing need be left: the end of the page says how much there is. */
+  private static final Set<Kind> COUNTED_BELOW =
+      EnumSet.of(Kind.CAUTIONS, Kind.MEASURES, Kind.NEXT);
+
+  /** Sections whose items are still named where there is no room for a sentence. */
+  private static final Set<Kind> NAMED =
+      EnumSet.of(Kind.FOUND, Kind.SUPPORT, Kind.WORKABLE, Kind.WITH_VET, Kind.RULED_OUT);
 
   private final Section section;
   private final int width;
@@ -103,8 +115,13 @@ public final class TextSection {
     if (!first && !CLOSE_UP.contains(section.kind())) {
       lines.add("");
     }
-    if (whole == 0 && !refers()) {
+    if (whole == 0 && COUNTED_BELOW.contains(section.kind())) {
+      return List.of();
+    }
+    if (whole == 0 && !named()) {
       headed(" " + section.items().size() + " more with --full", paint, lines);
+    } else if (whole == 0 && named() && section.kind() != Kind.REFERRAL) {
+      headed(" " + names(section.items()), paint, lines);
     } else if (section.inOne() && whole == 1) {
       headed(" " + section.items().get(0).line(), paint, lines);
     } else {
@@ -154,18 +171,25 @@ public final class TextSection {
     if (section.kind() == Kind.REFERRAL) {
       return gone.stream().flatMap(item -> wrapped(item.calling()).stream()).toList();
     }
-    if (!refers()) {
+    if (COUNTED_BELOW.contains(section.kind())) {
+      return List.of();
+    }
+    if (!named()) {
       return List.of("  and " + gone.size() + " more: --full");
     }
-    int named = Math.min(FEW, gone.size());
-    int more = gone.size() - named;
+    return LineWrap.lines(names(gone), width, "- ", "  ");
+  }
+
+  private static String names(List<Item> gone) {
+    int more = gone.size() - FEW;
     String titles =
-        gone.stream()
-            .limit(named)
-            .map(item -> item.brief().line())
-            .collect(Collectors.joining("; "));
-    String end = more > 0 ? "; and " + more + " more: --full" : ". More on this: --full";
-    return LineWrap.lines(titles + end, width, "- ", "  ");
+        gone.stream().limit(FEW).map(item -> item.brief().line()).collect(Collectors.joining("; "));
+    return Sentence.capital(titles) + (more > 0 ? "; and " + more + " more: --full" : ".");
+  }
+
+  /** Whether what gives way is still named. */
+  private boolean named() {
+    return refers() || NAMED.contains(section.kind());
   }
 
   private boolean refers() {

@@ -61,7 +61,8 @@ public final class DecidingReason {
     if (urgent) {
       String rule = foot.referrals().get(0).rule();
       for (ReasonGiven reason : judged.reasons()) {
-        if (reason.rule().equals(rule)) {
+        boolean alike = otherwise == null || reason.bearing() == otherwise.bearing();
+        if (alike && reason.rule().equals(rule)) {
           return reason;
         }
       }

@@ -51,9 +51,14 @@ public final class Phrases {
    * @param basis the weakest ground the sentence rests on
    */
   public String grounded(Statement says, Basis basis) {
-    String text = saidWithGrounds.computeIfAbsent(says, one -> filled(one, true));
+    String text = limitsGrounded(says);
     String tag = tag(basis);
     return tag.isEmpty() || Sentence.grounded(text, basis) ? text : text + " " + tag;
+  }
+
+  /** The sentence with its holes filled, and beside each limit its ground if not published. */
+  public String limitsGrounded(Statement says) {
+    return saidWithGrounds.computeIfAbsent(says, one -> filled(one, true));
   }
 
   /** {@code (practice)}, or nothing for what is published. */

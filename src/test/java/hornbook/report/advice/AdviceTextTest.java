@@ -13,6 +13,7 @@ import hornbook.report.page.TextOptions;
 import hornbook.report.words.Detail;
 import hornbook.rulebook.fact.Urgency;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -25,6 +26,9 @@ class AdviceTextTest {
       Pattern.compile(
           "[{}]|\\bnull\\b|\\bNaN\\b|Infinity|hornbook\\.|\\bjava|Exception|\\b[A-Z]+_[A-Z]"
               + "|\\bat at\\b|\\ba a\\b|\\bthe a\\b|\\bonly at most\\b|\\b1 (nail|cycle)s\\b| {2}[^ ]");
+
+  /** What the head of a page and its last lines take beside the feet. */
+  private static final int HEAD = 7;
 
   private static final TextOptions USUAL =
       new TextOptions(Units.MM, Detail.USUAL, false, TextOptions.USUAL_WIDTH);
@@ -44,11 +48,31 @@ class AdviceTextTest {
         .as("columns of %s %s", name, how)
         .isLessThanOrEqualTo(how.width());
     if (how.detail() != Detail.FULL) {
-      int perFoot = how.detail() == Detail.BRIEF ? AdviceText.BRIEF_LINES : AdviceText.USUAL_LINES;
+      int perFoot =
+          how.detail() == Detail.BRIEF ? AdviceText.BRIEF_LINES : AdviceText.USUAL_LINES + HEAD;
       assertThat(text.lines().count())
           .as("lines of %s %s", name, how)
           .isLessThanOrEqualTo((long) perFoot * advice.feet().size() + mustStand(advice, how));
     }
+  }
+
+  /** A foot of an exercise takes thirty lines at most; the head of the page and its end aside. */
+  @Test
+  void tells_an_exercise_in_thirty_lines_a_foot() {
+    int seen = 0;
+    for (Map.Entry<String, Advice> one : Pages.whole().entrySet()) {
+      if (one.getKey().contains("exercises")) {
+        List<String> lines = AdviceText.render(one.getValue(), USUAL).lines().toList();
+        int end = lines.indexOf(PageHead.SAFETY.substring(0, lines.get(lines.size() - 2).length()));
+        int foot = 0;
+        for (String line : lines.subList(0, end - 1)) {
+          foot = line.startsWith("=== ") ? 1 : foot == 0 ? 0 : foot + 1;
+          assertThat(foot).as(one.getKey()).isLessThanOrEqualTo(AdviceText.USUAL_LINES);
+          seen++;
+        }
+      }
+    }
+    assertThat(seen).isPositive();
   }
 
   /** The lines that calls for now and today and the conditions of the first choice take at most. */
