@@ -112,7 +112,8 @@ public final class TextSection {
 
   public List<String> lines(TerminalStyle paint) {
     List<String> lines = new ArrayList<>();
-    if (!first && !CLOSE_UP.contains(section.kind())) {
+    boolean oneLine = section.kind() == Kind.SOURCES && section.inOne();
+    if (!first && !oneLine && !CLOSE_UP.contains(section.kind())) {
       lines.add("");
     }
     if (whole == 0 && COUNTED_BELOW.contains(section.kind())) {
