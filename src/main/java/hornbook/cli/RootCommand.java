@@ -13,7 +13,7 @@ final class RootCommand extends Task {
         surroundings,
         "hornbook",
         "Advice for a horse's foot whose wall can no longer be trusted: reasons,",
-        "cautions, and when it is the vet's case.",
+        "cautions, and when to call the vet.",
         "",
         "Examples:",
         "  hornbook new --limb left-fore --output tansy.yaml  a blank to fill in",

@@ -24,7 +24,7 @@ public final class Growth {
     return days(height, down, rate) / DAYS_IN_A_WEEK;
   }
 
-  /** Months in which a wall of the length is renewed from the hairline. */
+  /** Months in which a wall of the length is renewed from the coronary band. */
   public static double renewal(double length, double rate) {
     return length / rate;
   }

@@ -9,7 +9,7 @@ import hornbook.foot.shape.SideProfile;
  * The numbers of a foot that a job changes, for the before and the after of a job sheet: mm,
  * degrees; any may be unknown.
  *
- * @param hoofPasternDifference toe angle less pastern angle
+ * @param hoofPasternDifference toe angle minus pastern angle
  * @param toeToWidest foremost point of the foot to below the middle of it
  * @param breakover from below the middle of the foot forward to where it rolls over
  * @param heelSupport bearing length behind the middle of the foot less that ahead of it

@@ -11,11 +11,11 @@ import java.util.List;
  */
 public enum ReadingKind {
   TOE_HEEL_ANGLE_DIFFERENCE(
-      "toe angle less heel angle", "deg", "foot.measures.toeAngle", "foot.measures.heelAngle"),
+      "toe angle minus heel angle", "deg", "foot.measures.toeAngle", "foot.measures.heelAngle"),
   TOE_HEEL_RATIO(
       "toe length to heel length", "ratio", "foot.measures.toeLength", "foot.measures.heelLength"),
   HOOF_PASTERN_DIFFERENCE(
-      "toe angle less pastern angle",
+      "toe angle minus pastern angle",
       "deg",
       "foot.measures.toeAngle",
       "foot.measures.pasternAngle"),
@@ -87,13 +87,13 @@ public enum ReadingKind {
       "foot.measures.width"),
   /** Separated or crumbling. */
   PARTED_SHARE(
-      "parted or crumbling share of the ground edge",
+      "separated or crumbling share of the ground edge",
       "%",
       "foot.wall",
       "foot.measures.bearingLength",
       "foot.measures.width"),
   MISSING_OR_PARTED_SHARE(
-      "missing or parted share of the ground edge",
+      "missing or separated share of the ground edge",
       "%",
       "foot.wall",
       "foot.measures.bearingLength",
@@ -143,7 +143,7 @@ public enum ReadingKind {
       "foot.measures.width"),
   /** The longest unbroken run, on either side, of edge that is missing or parted. */
   LONGEST_DEFECT(
-      "longest run of missing or parted edge",
+      "longest run of missing or separated edge",
       "mm",
       "foot.wall",
       "foot.measures.bearingLength",

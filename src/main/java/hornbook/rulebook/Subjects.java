@@ -43,7 +43,7 @@ public final class Subjects {
     WORDS.put("limbs", new Subject("limb", "", List.of("fore", "hind")));
     WORDS.put("age", new Subject("age", "", List.of("adult", "foal")));
     WORDS.put(
-        "defectMoist", new Subject("damp in what is missing, parted or crumbling", "", YES_NO));
+        "defectMoist", new Subject("damp in what is missing, separated or crumbling", "", YES_NO));
     WORDS.put(
         "pairFrogState",
         new Subject(

@@ -160,7 +160,7 @@ class InterviewIT {
       typist.asked("In the file: horse.name").answers("Tansy");
       typist.asked("date of the visit").answers("2026-03-14");
       typist.asked("age in years").answers("8");
-      typist.asked("Could make this the vet's case now").types("abc" + Typist.CTRL_C);
+      typist.asked("Could mean a vet now").types("abc" + Typist.CTRL_C);
       typist.sees("All is kept").sees("hornbook new --ask tansy.yaml");
       typist.endsWith(0);
       assertThat(typist.screen()).doesNotContain("Exception", "WARNING", "org.jline");

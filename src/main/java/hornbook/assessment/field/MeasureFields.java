@@ -19,7 +19,7 @@ final class MeasureFields {
               500,
               90,
               "toe length",
-              "Middle of the toe, hairline to ground, along the wall."),
+              "Middle of the toe, coronary band to ground, along the wall."),
           amount(
               "heelLength",
               MM,
@@ -27,7 +27,7 @@ final class MeasureFields {
               250,
               35,
               "heel length",
-              "Heel wall, hairline to ground, along the wall."),
+              "Heel wall, coronary band to ground, along the wall."),
           amount(
               "toeAngle",
               DEGREE,
@@ -89,7 +89,7 @@ final class MeasureFields {
               250,
               41,
               "inner heel height",
-              "Inner heel bulb, hairline straight down to the ground."),
+              "Inner heel bulb, coronary band straight down to the ground."),
           amount(
               "lateralHeelHeight",
               MM,
@@ -97,9 +97,15 @@ final class MeasureFields {
               250,
               42,
               "outer heel height",
-              "Outer heel bulb, hairline straight down to the ground."),
+              "Outer heel bulb, coronary band straight down to the ground."),
           amount(
-              "coronetGirth", MM, 50, 800, 350, "coronet girth", "Tape once round the hairline."),
+              "coronetGirth",
+              MM,
+              50,
+              800,
+              350,
+              "coronet girth",
+              "Tape once round the coronary band."),
           amount(
               "nailExitHeight",
               MM,
@@ -115,7 +121,7 @@ final class MeasureFields {
               60,
               15,
               "sole depth",
-              "Only from a vet's images; thumb pressure is no measure."),
+              "Only from a vet's radiographs; thumb pressure is no measure."),
           amount(
               "palmarAngle",
               DEGREE,
@@ -123,7 +129,7 @@ final class MeasureFields {
               60,
               4,
               "palmar angle",
-              "Underside of the coffin bone to the ground, only from a vet's images; below 0 when"
+              "Underside of the coffin bone to the ground, only from a vet's radiographs; below 0 when"
                   + " the bone tips back."),
           amount(
               "toTrim",

@@ -56,17 +56,17 @@ final class SignFields {
           word(
               "livingTissue",
               LivingTissue.values(),
-              "living tissue",
+              "sensitive tissue",
               "Is anything pink, red or bleeding laid bare where horn should cover it?"),
           flag(
               "coronetGroove",
               "groove at the coronet",
-              "A ditch to be felt with a finger along the hairline."),
-          flag("coronetTorn", "torn coronet", "Is the hairline cut or torn?"),
+              "A groove felt with a finger along the coronary band."),
+          flag("coronetTorn", "torn coronet", "Is the coronary band cut or torn?"),
           flag(
               "coronetProud",
               "coronet proud",
-              "Does the hairline stand out or bulge over some part of the wall?"),
+              "Does the coronary band stand out or bulge over some part of the wall?"),
           flag("crushed", "crushed", "Was the foot trodden on, run over or trapped?"),
           flag("soleBulge", "bulge in the sole", "Does the sole bulge in front of the frog?"),
           word("swelling", Swelling.values(), "swelling", "How far up the limb it is filled."),
@@ -104,7 +104,7 @@ final class SignFields {
               "cartilages",
               Cartilages.values(),
               "cartilages",
-              "A finger's breadth above the hairline at the quarters: do they give?"),
+              "A finger's breadth above the coronary band at the quarters: do they give?"),
           word(
               "stain",
               Stain.values(),

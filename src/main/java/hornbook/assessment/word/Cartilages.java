@@ -1,6 +1,6 @@
 package hornbook.assessment.word;
 
-/** How the cartilages feel a finger's breadth above the hairline at the quarters. */
+/** How the cartilages feel a finger's breadth above the coronary band at the quarters. */
 public enum Cartilages implements Word {
   SOFT,
   HARD

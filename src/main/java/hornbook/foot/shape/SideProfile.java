@@ -9,9 +9,9 @@ import hornbook.assessment.Measures;
 import hornbook.foot.number.Unknown;
 
 /**
- * The foot seen from the side, as a four-sided figure: the toe wall from hairline to ground, the
- * ground, the heel wall, the hairline. Lengths in mm, angles to the ground in degrees; any may be
- * unknown.
+ * The foot seen from the side, as a four-sided figure: the toe wall from coronary band to ground,
+ * the ground, the heel wall, the hairline. Lengths in mm, angles to the ground in degrees; any may
+ * be unknown.
  *
  * <p>Added depth runs parallel to the toe wall at both ends, so the toe gains just its depth in
  * length and so does the heel; equal depth moves the ground down parallel to itself and leaves
@@ -48,7 +48,7 @@ public record SideProfile(
     return toeLength / heelLength;
   }
 
-  /** Toe angle less heel angle, deg (turner-1992: an under-run heel from 5). */
+  /** Toe angle minus heel angle, deg (turner-1992: an under-run heel from 5). */
   public double toeHeelAngleDifference() {
     return toeAngle - heelAngle;
   }

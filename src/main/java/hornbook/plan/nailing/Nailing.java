@@ -101,7 +101,7 @@ public final class Nailing {
     if (readings.outline().widestAssumed()) {
       draft.ask(
           draft.given().path("measures.toeToWidest"),
-          "the rearmost nail, reckoned for now from where such feet are widest");
+          "the rearmost nail, estimated from where such feet are widest");
     }
     ShoeBranch inner = branch(Side.MEDIAL);
     ShoeBranch outer = branch(Side.LATERAL);

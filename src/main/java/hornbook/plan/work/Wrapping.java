@@ -259,7 +259,7 @@ final class Wrapping {
         "girth of the wall at mid-height",
         (ground.value() + coronet.value()) / 2,
         "mm",
-        "mean of hairline {coronet} and ground edge {ground}",
+        "mean of coronary band {coronet} and ground edge {ground}",
         FormulaParts.of("coronet", coronet).and("ground", ground));
   }
 

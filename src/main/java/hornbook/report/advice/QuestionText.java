@@ -80,7 +80,7 @@ public final class QuestionText {
     Question matter = ask.matter();
     if (matter != null && !matter.couldChange().isEmpty()) {
       List<String> changes = matter.couldChange().stream().map(this::named).toList();
-      all.add("It bears on: " + String.join(", ", changes) + ".");
+      all.add("It could change: " + String.join(", ", changes) + ".");
     }
     all.add("In the file: " + ask.path());
     if (left > 0) {
@@ -153,7 +153,7 @@ public final class QuestionText {
 
   private String how(InterviewQuestion ask) {
     return switch (ask.form()) {
-      case FEET -> "Seen from the saddle. Several may be named, parted by commas.";
+      case FEET -> "Seen from the saddle. Several may be named, separated by commas.";
       case CRACKS -> ask.field().how() + " 0 when you looked and there is none.";
       case STRETCH_END -> stretchHow(ask);
       case FIELD -> ask.field().how();
@@ -189,7 +189,7 @@ public final class QuestionText {
     }
     if (kind instanceof WordList list) {
       List<String> lines = new ArrayList<>(numbered(list.each().options()));
-      lines.addAll(example("several may be named, parted by commas; none when there is none"));
+      lines.addAll(example("several may be named, separated by commas; none when there is none"));
       return lines;
     }
     if (kind instanceof Flag) {
@@ -247,8 +247,8 @@ public final class QuestionText {
 
   private static String could(Question question) {
     return switch (question.worth()) {
-      case NOW -> "Could make this the vet's case now";
-      case TODAY -> "Could make this the vet's case today";
+      case NOW -> "Could mean a vet now";
+      case TODAY -> "Could mean a vet today";
       case DAYS -> "Could call the vet within days";
       case MENTION -> "Could be worth a word with the vet";
       case FIRST_CHOICE -> "Could change the first choice";

@@ -85,7 +85,7 @@ public final class ReferralPart {
     int named = told.detail() == Detail.FULL ? open.size() : Math.min(MOST_NAMED, open.size());
     int more = open.size() - named;
     String says =
-        "not looked at, and it could make this the vet's case today: "
+        "not looked at, and could mean a vet today: "
             + String.join("; ", open.subList(0, named))
             + (more > 0 ? "; and " + more + " more." : ".");
     return new Section(Kind.PROVISIONAL, "PROVISIONAL", List.of(Item.of(says)));

@@ -38,7 +38,7 @@ final class HandbookGuide {
         "Its sentence",
         "What it tells the farrier. What stands in italics is filled in for the foot.",
         "Then",
-        "What follows: it names a finding, calls the vet, bears on a technique, or warns.",
+        "What follows: it names a finding, calls the vet, gives a reason for or against a technique, or warns.",
         "Asks",
         "What has to be known to be so, all of it together, before the rule says anything. Found means that another rule has found it.",
         "Why",
@@ -74,7 +74,7 @@ final class HandbookGuide {
     say(
         blocks,
         "Unknown is never taken for no. A rule speaks only on what is known; what is not known and"
-            + " could change the advice is asked for, what could make it the vet's case first."
+            + " could change the advice is asked for, what could call the vet first."
             + " Until that is answered the advice is called provisional.");
     heading(blocks, "verdicts", "From reasons to advice");
     say(
@@ -88,7 +88,7 @@ final class HandbookGuide {
                 "A rule rules it out: ruled out.",
                 "The vet is called for now: ruled out until the vet has seen the foot; only with"
                     + " the vet where a vet already directs the case.",
-                "Nothing speaks for it: not indicated.",
+                "No reason for it: not indicated.",
                 "The vet is called for today, or something is the vet's to settle first: only with"
                     + " the vet.",
                 "Otherwise: workable.",

@@ -25,6 +25,7 @@ public final class TextSection {
           Kind.WITH_VET,
           Kind.RULED_OUT,
           Kind.NOT_INDICATED,
+          Kind.FOUND,
           Kind.SUPPORT,
           Kind.CAUTIONS,
           Kind.MEASURES,

@@ -17,7 +17,7 @@ import java.util.List;
 
 /** The questionnaire on the limits as a page to print and fill in by hand. */
 public final class ReviewPage {
-  private static final String TITLE = "Hornbook: limits to be looked over by the trade";
+  private static final String TITLE = "Hornbook: limits for the trade to review";
 
   private static final String SCREEN = "body { font: 10pt sans-serif; }\n";
 

@@ -173,7 +173,7 @@ final class PlanPage {
       lines.add("Made at the farrier's own wish: \"" + plan.wishes().despite() + "\".");
     }
     if (plan.judged().verdict() == Verdict.NOT_INDICATED) {
-      lines.add("Nothing that was looked at speaks for this technique on this foot.");
+      lines.add("Nothing recorded supports this technique on this foot.");
     }
     for (ReferralGiven referral : plan.referrals()) {
       lines.add(ReferralPart.heading(referral.urgency()) + ": " + phrases.says(referral.says()));
@@ -204,7 +204,7 @@ final class PlanPage {
             .toList();
     if (!unseen.isEmpty()) {
       lines.add(
-          "Look at these first, they could make this the vet's case: "
+          "Look at these first; they could mean calling the vet: "
               + String.join("; ", unseen)
               + ".");
     }

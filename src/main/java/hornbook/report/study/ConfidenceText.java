@@ -205,7 +205,7 @@ public final class ConfidenceText {
   }
 
   private void errors() {
-    page.heading("How it was reckoned");
+    page.heading("How it was calculated");
     ErrorLines.of(one.errorsDrawn(), phrases).forEach(line -> page.hanging(2, 4, line));
     Limit deviations = one.errors().deviations();
     Limit shared = one.errors().shared();

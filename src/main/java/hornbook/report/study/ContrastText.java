@@ -125,7 +125,7 @@ public final class ContrastText {
       return "Without --to: what would change that.";
     }
     if (one.looked().isEmpty()) {
-      return "Nothing was measured or seen that bears on this foot, so nothing can be otherwise.";
+      return "Nothing was measured or seen on this foot, so nothing can be changed.";
     }
     String tried =
         "Nothing within a horse's possible range does: no one thing measured or seen, and no two"
@@ -150,8 +150,8 @@ public final class ContrastText {
 
   private static String heading(CautionShift care) {
     return switch (care) {
-      case MORE -> "MORE CARE, were it so. Look again where it may be.";
-      case OTHER -> "OTHER ADVICE, were it so: no more careful and no less.";
+      case MORE -> "MORE CAUTIOUS ADVICE. Check these again first.";
+      case OTHER -> "DIFFERENT ADVICE, equally cautious.";
       case LESS ->
           "LESS CARE, and only were it truly so. This shows what the advice rests on. It is no"
               + " target and no leave: measure again only to be right, never to get there; where"
@@ -172,7 +172,7 @@ public final class ContrastText {
   }
 
   private void reckoned() {
-    page.heading("How it was reckoned");
+    page.heading("How it was calculated");
     List<Limit> errors =
         one.contrasts().stream()
             .flatMap(contrast -> contrast.changes().stream())

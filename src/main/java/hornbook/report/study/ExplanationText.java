@@ -92,7 +92,7 @@ public final class ExplanationText {
 
   private void all(List<ExplanationRow> rows, Explanation one, ChainRows chains) {
     one.deciding().forEach(chain -> rows.addAll(chains.of(chain, INDENT)));
-    heading(rows, "These bear on it too:", one.further());
+    heading(rows, "These also apply:", one.further());
     one.further().forEach(chain -> rows.addAll(chains.of(chain, INDENT)));
     heading(rows, "These stayed silent:", one.silent());
     one.silent().forEach(chain -> rows.addAll(chains.of(chain, INDENT)));

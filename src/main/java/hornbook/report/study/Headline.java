@@ -48,12 +48,12 @@ final class Headline {
               + ": it answers every defect found, and of what does it comes first";
       case RULED_OUT -> "is ruled out";
       case VET_FIRST -> "is for the vet to agree to first";
-      case NOTHING_FOR -> "is not indicated: nothing on this foot speaks for it";
+      case NOTHING_FOR -> "is not indicated: nothing on this foot supports it";
       case DEFECT_LEFT ->
-          "is workable, not the first choice: what speaks for it does not answer "
+          "is workable, not the first choice: the reasons for it do not answer "
               + findings(settled.about());
       case SPOKEN_AGAINST ->
-          "is workable, not the first choice: something speaks against it, and nothing against "
+          "is workable, not the first choice: there is a reason against it, and none against "
               + words.labels(settled.about());
       case ANOTHER_FIRST ->
           "is workable, not the first choice: "

@@ -182,8 +182,8 @@ public final class RuleWords {
 
   private static String bearing(Bearing bearing) {
     return switch (bearing) {
-      case FOR -> "speaks for";
-      case AGAINST -> "speaks against";
+      case FOR -> "supports";
+      case AGAINST -> "is against";
       case NEEDS -> "has to be put right first, for";
       case NEEDS_VET -> "the vet has to come first, for";
       case RULES_OUT -> "rules out";

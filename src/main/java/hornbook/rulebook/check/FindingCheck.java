@@ -62,7 +62,7 @@ final class FindingCheck {
             finding,
             finding.id(),
             "no technique answers this defect, so a foot with it never has a first choice",
-            "write a rule that speaks for a technique because of it, or say defect: false");
+            "write a rule with a reason for a technique because of it, or say defect: false");
       }
     }
     book.findings().values().forEach(this::excludes);

@@ -70,7 +70,7 @@ final class HeadCheck {
       if (!indicated.contains(subject.id())) {
         fault(
             subject.id(),
-            "no rule speaks for it, so it is never indicated",
+            "no rule gives a reason for it, so it is never indicated",
             "write a rule that does, or take it out");
       }
     }

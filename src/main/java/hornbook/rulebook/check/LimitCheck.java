@@ -98,7 +98,7 @@ final class LimitCheck {
                 rule,
                 "$"
                     + reading.variable()
-                    + " is held against "
+                    + " is compared with "
                     + limit.id()
                     + ", which is in "
                     + spelt(limit.unit())

@@ -148,7 +148,7 @@ final class RedundancyCheck {
     } else if (own.bearing() == Bearing.FOR && other.bearing() == Bearing.RULES_OUT) {
       faults.at(
           narrow,
-          "the rule speaks for " + both + ", but wherever it fires " + wide.id() + " rules it out",
+          "the rule supports " + both + ", but wherever it fires " + wide.id() + " rules it out",
           "two rules say opposite things on the same foot: settle which of them holds");
     } else if (alike && opposite(own.bearing(), other.bearing()) && !dissent(narrow, wide)) {
       faults.at(

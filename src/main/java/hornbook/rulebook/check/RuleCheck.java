@@ -187,7 +187,7 @@ final class RuleCheck {
                           && reading.limit().equals(limit.variable()))) {
         faults.at(
             rule,
-            "the limit $" + limit.variable() + " is held against no reading",
+            "the limit $" + limit.variable() + " is compared with no reading",
             "write satisfies( $"
                 + limit.variable()
                 + " ) or misses( $"

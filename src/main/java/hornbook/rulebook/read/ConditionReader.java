@@ -55,7 +55,7 @@ final class ConditionReader {
           case "Reading" -> {
             if (tests.limit == null) {
               throw new Refused(
-                  "a Reading is held against a limit: satisfies( $limit ) or misses( $limit )");
+                  "a Reading is compared with a limit: satisfies( $limit ) or misses( $limit )");
             }
             yield new Condition.OfReading(name, tests.only("what"), tests.satisfies, tests.limit);
           }
@@ -111,7 +111,7 @@ final class ConditionReader {
         put(several.group(1), new WordTest(several.group(2) == null, listed));
       } else if (against.matches()) {
         if (limit != null) {
-          throw new Refused("one condition is held against one limit");
+          throw new Refused("one condition is compared with one limit");
         }
         satisfies = against.group(1).equals("satisfies");
         limit = against.group(2);

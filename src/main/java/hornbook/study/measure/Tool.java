@@ -12,7 +12,7 @@ public enum Tool {
   EDGE_TAPE("tape along the edge", Unit.MM, 1, Unit.INCH, SIXTEENTH),
   WALL_CALLIPERS("callipers on the wall", Unit.MM, 1, Unit.INCH, SIXTEENTH),
   ANGLE_GAUGE("angle gauge", Unit.DEGREE, 0.5, Unit.DEGREE, 0.5),
-  HAIRLINE_TAPE("tape round the hairline", Unit.MM, 1, Unit.INCH, SIXTEENTH),
+  HAIRLINE_TAPE("tape round the coronary band", Unit.MM, 1, Unit.INCH, SIXTEENTH),
   IMAGES("the vet's images", Unit.MM, 1, Unit.INCH, SIXTEENTH),
   BODY_TAPE("tape round the body", Unit.CM, 1, Unit.INCH, 0.5),
   WEIGHBRIDGE("weighbridge", Unit.KILOGRAM, 5, Unit.POUND, 10),

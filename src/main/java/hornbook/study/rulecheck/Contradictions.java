@@ -143,7 +143,7 @@ public final class Contradictions {
           add(
               speaks.rule(),
               against.rule(),
-              "speaks for "
+              "supports "
                   + subject
                   + " and "
                   + against.rule()
@@ -203,7 +203,7 @@ public final class Contradictions {
                     entry.file(),
                     entry.line(),
                     rule,
-                    "the rule speaks for "
+                    "the rule supports "
                         + subject
                         + ", but on each of the "
                         + fired.get(rule)

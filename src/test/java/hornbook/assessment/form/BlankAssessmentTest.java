@@ -68,7 +68,7 @@ class BlankAssessmentTest {
     assertThat(BLANK)
         .contains(
             """
-                  # Toe length. Middle of the toe, hairline to ground, along the wall.
+                  # Toe length. Middle of the toe, coronary band to ground, along the wall.
                   toeLength: unknown  # such as 90 mm
             """)
         .contains("      digitalPulse: unknown  # normal | raised | bounding\n")
