@@ -86,7 +86,7 @@ final class WallFields {
           flag(
               "seeps",
               "seeps",
-              "Press the wall beside it: does moisture come out? Pus is told under drainage."),
+              "Press the wall beside it: does moisture come out? Pus is recorded under drainage."),
           word("runs", CrackRuns.values(), "runs", "Upright along the horn, or across it.")
               .asFixed());
 

@@ -60,8 +60,7 @@ final class FoundPart {
 
   private Item found(FindingGiven finding, FindingKind kind, Reserves held) {
     RuleEntry rule = told.rule(finding.rule());
-    String says =
-        HeldWords.waiting(told.grounded(finding.says(), rule.basis()), rule, held);
+    String says = HeldWords.waiting(told.grounded(finding.says(), rule.basis()), rule, held);
     return new Item(kind.label(), says, List.of(), finding.rule());
   }
 }

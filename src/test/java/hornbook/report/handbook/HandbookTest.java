@@ -118,7 +118,8 @@ class HandbookTest {
         .contains("Asks nail sites, weaker branch: less than 2")
         .contains("at least 2 (published, Fleming 1869: p. 668: five nails in front")
         .contains("outer wall from 0 mm to 40 mm, broken away")
-        .contains("It then says: “The weaker branch has sound wall for 1 nail; 2 are")
+        .contains(
+            "It then says: “Not enough sound wall for nails in the weaker branch: room for 1 nail, 2 needed")
         .contains("Stretch 2 of the wall: state of the wall: sound, in place of broken away.");
   }
 
