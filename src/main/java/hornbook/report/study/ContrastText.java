@@ -153,7 +153,7 @@ public final class ContrastText {
       case MORE -> "MORE CAUTIOUS ADVICE. Check these again first.";
       case OTHER -> "DIFFERENT ADVICE, equally cautious.";
       case LESS ->
-          "LESS CARE, and only were it truly so. This shows what the advice rests on. It is no"
+          "LESS CAUTIOUS, and only valid if the horse really measures so. This shows what the advice rests on. It is no"
               + " target and no leave: measure again only to be right, never to get there; where"
               + " two honest measures differ, go by the safer. What has called for the vet"
               + " stays the vet's.";

@@ -23,7 +23,8 @@ public final class CautionsShown {
 
   public static List<CautionGiven> of(PageContext told, FootAdvice foot) {
     List<String> chosen =
-        Stream.concat(foot.firstChoice().stream(), AfterVet.choice(foot).stream())
+        Stream.concat(
+                foot.firstChoice().stream(), AfterVet.choice(foot, told.book()::firstAid).stream())
             .map(OptionAdvice::id)
             .toList();
     return foot.cautions().stream()

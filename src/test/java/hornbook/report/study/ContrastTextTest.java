@@ -50,11 +50,13 @@ class ContrastTextTest {
     assertThat(less).isPositive();
     assertThat(text.split("only if truly ", -1)).hasSize((int) less + 1);
     assertThat(flowing(text))
-        .contains("LESS CARE, and only were it truly so.", "no target and no leave")
+        .contains(
+            "LESS CAUTIOUS, and only valid if the horse really measures so.",
+            "no target and no leave")
         .contains("measure again only to be right, never to get there")
         .contains("go by the safer", "not a diagnosis");
-    assertThat(text.indexOf("only if truly ")).isGreaterThan(text.indexOf("LESS CARE"));
-    assertThat(text.indexOf("MORE CARE")).isBetween(0, text.indexOf("LESS CARE"));
+    assertThat(text.indexOf("only if truly ")).isGreaterThan(text.indexOf("LESS CAUTIOUS"));
+    assertThat(text.indexOf("MORE CAUTIOUS")).isBetween(0, text.indexOf("LESS CAUTIOUS"));
   }
 
   @Test
