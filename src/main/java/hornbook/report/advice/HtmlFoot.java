@@ -7,12 +7,14 @@ import hornbook.report.drawing.DrawingPart;
 import hornbook.report.drawing.Drawings;
 import hornbook.report.drawing.FootMap;
 import hornbook.report.drawing.WallLegend;
+import hornbook.report.page.Fold;
 import hornbook.report.page.Markup;
 import hornbook.report.page.Section;
 import hornbook.report.page.Section.Item;
 import hornbook.report.page.Section.Kind;
 import hornbook.report.words.PageContext;
 import hornbook.report.words.Sentence;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -21,6 +23,13 @@ import java.util.regex.Pattern;
 
 /** The advice on one foot as part of a page; a rule named links to the reason it gave. */
 final class HtmlFoot {
+  private static final int MOST_MEASURES = 8;
+
+  /** On a telephone these are folded; cautions can be. */
+  private static final Set<Kind> FOLDED =
+      EnumSet.of(
+          Kind.FOUND, Kind.SUPPORT, Kind.NEXT, Kind.NOT_INDICATED, Kind.REASONS, Kind.SOURCES);
+
   private static final Pattern RULE = Pattern.compile("\\b[A-Z]\\d{3}\\b");
 
   private final PageContext told;
@@ -47,30 +56,28 @@ final class HtmlFoot {
     }
     page.open("article", "id", id).line();
     page.element("h2", Sentence.capital(sections.foot())).line();
-    boolean found = sections.sections().stream().anyMatch(one -> one.kind() == Kind.FOUND);
-    boolean measured = sections.sections().stream().anyMatch(one -> one.kind() == Kind.MEASURES);
-    for (Section section : sections.sections()) {
-      if (section.kind() == Kind.FOUND) {
-        ground();
-      }
-      section(section);
-      if (section.kind() == Kind.MEASURES) {
-        otherDrawings();
-      }
-    }
-    if (!found) {
-      ground();
-    }
-    if (!measured) {
-      otherDrawings();
-    }
+    List<Section> first = sections.sections().stream().filter(one -> !later(one.kind())).toList();
+    List<Section> later = sections.sections().stream().filter(one -> later(one.kind())).toList();
+    first.forEach(this::section);
+    drawings();
+    later.forEach(this::section);
     page.close("article").line();
+  }
+
+  /** What stands behind what is to be done and what was measured. */
+  private static boolean later(Kind kind) {
+    return FOLDED.contains(kind) || kind == Kind.CAUTIONS;
   }
 
   private void section(Section section) {
     String kind = Word.kebab(section.kind().name());
+    boolean folded = later(section.kind());
     page.open("section", "class", kind).line();
-    page.element("h3", section.heading()).line();
+    if (folded) {
+      Fold.begin(section.heading(), section.kind() == Kind.CAUTIONS, page);
+    } else {
+      page.element("h3", section.heading()).line();
+    }
     if (section.kind() == Kind.MEASURES) {
       measures(section.items());
     } else if (section.inOne()) {
@@ -79,6 +86,9 @@ final class HtmlFoot {
       page.open("ul").line();
       section.items().forEach(item -> item(section, item));
       page.close("ul").line();
+    }
+    if (folded) {
+      Fold.end(page);
     }
     page.close("section").line();
   }
@@ -117,7 +127,18 @@ final class HtmlFoot {
     page.text(text.substring(end));
   }
 
+  /** The nearest to a limit; the others can be folded. */
   private void measures(List<Item> items) {
+    int shown = Math.min(MOST_MEASURES, items.size());
+    table(items.subList(0, shown));
+    if (items.size() > shown) {
+      Fold.begin("MEASURED, FURTHER FROM A LIMIT: " + (items.size() - shown), false, page);
+      table(items.subList(shown, items.size()));
+      Fold.end(page);
+    }
+  }
+
+  private void table(List<Item> items) {
     page.open("table").open("thead").open("tr");
     List.of("Measure", "Value", "Limits")
         .forEach(heading -> page.element("th", heading, "scope", "col"));
@@ -153,7 +174,12 @@ final class HtmlFoot {
     page.close("section").line();
   }
 
-  private void otherDrawings() {
+  private void drawings() {
+    page.open("div", "class", "drawings").line();
+    Fold.begin("DRAWINGS", false, page);
+    ground();
     drawings.stream().skip(1).forEach(one -> DrawingPart.write(List.of(one), page));
+    Fold.end(page);
+    page.close("div").line();
   }
 }

@@ -7,6 +7,7 @@ import hornbook.report.drawing.Drawing;
 import hornbook.report.drawing.DrawingPart;
 import hornbook.report.drawing.Drawings;
 import hornbook.report.drawing.Picture;
+import hornbook.report.page.Fold;
 import hornbook.report.page.Markup;
 import hornbook.report.page.PageFrame;
 import hornbook.report.sheet.PlanSection.Block;
@@ -16,12 +17,17 @@ import hornbook.report.words.Amounts;
 import hornbook.report.words.Detail;
 import hornbook.report.words.Sentence;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Writes a job sheet as one page that needs nothing beside it, with drawings of the foot before and
  * after in place of those in plain characters.
  */
 public final class PlanHtml {
+  /** What is not needed at the foot: on a telephone it is folded. */
+  private static final Set<String> LAST =
+      Set.of("WHERE THE NUMBERS COME FROM", "WHAT THEY REST ON", "SOURCES");
+
   private final Plan plan;
   private final Markup page = new Markup();
   private final Detail detail;
@@ -68,13 +74,21 @@ public final class PlanHtml {
   private void section(PlanSection section) {
     boolean alarm = !plan.stops().isEmpty() && section.heading().startsWith("THE VET");
     page.open("section", "class", alarm ? "referral" : "work").line();
-    page.element("h3", section.heading()).line();
+    boolean folded = LAST.contains(section.heading());
+    if (folded) {
+      Fold.begin(section.heading(), false, page);
+    } else {
+      page.element("h3", section.heading()).line();
+    }
     for (Block block : section.blocks()) {
       if (block instanceof Lines lines) {
         lines(lines);
       } else if (block instanceof Table table) {
         table(table);
       }
+    }
+    if (folded) {
+      Fold.end(page);
     }
     page.close("section").line();
     switch (section.heading()) {
