@@ -96,6 +96,33 @@ class AdviceHtmlTest {
     }
   }
 
+  /** On a telephone nobody has to unfold the vet, the verdict, the measures or the cautions. */
+  @Test
+  void what_comes_first_is_not_folded() throws Exception {
+    for (Map.Entry<String, Advice> one : Pages.whole().entrySet()) {
+      Document page = page(one.getValue());
+      List<String> open =
+          List.of("referral", "referral-later", "provisional", "choice", "with-vet", "ruled-out");
+      for (Element section : all(page, "section")) {
+        String kind = section.getAttribute("class");
+        NodeList folds = section.getElementsByTagName("details");
+        boolean folded = folds.getLength() > 0;
+        if (open.contains(kind)) {
+          assertThat(folded).as("%s %s", one.getKey(), kind).isFalse();
+        } else if (kind.equals("cautions")) {
+          assertThat(((Element) folds.item(0)).hasAttribute("open")).isTrue();
+        } else if (kind.equals("measures")) {
+          assertThat(section.getElementsByTagName("tr").getLength()).isPositive();
+        } else if (kind.equals("reasons") || kind.equals("found")) {
+          assertThat(((Element) folds.item(0)).hasAttribute("open")).isFalse();
+        }
+      }
+      for (Element fold : all(page, "details")) {
+        assertThat(fold.getElementsByTagName("summary").getLength()).isEqualTo(1);
+      }
+    }
+  }
+
   @Test
   void says_all_that_the_full_text_says() throws Exception {
     for (Map.Entry<String, Advice> one : Pages.whole().entrySet()) {
