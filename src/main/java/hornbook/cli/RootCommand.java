@@ -20,7 +20,7 @@ final class RootCommand extends Task {
         "  hornbook assess tansy.yaml                         the advice",
         "  hornbook plan tansy.yaml --technique glue-on       the job sheet",
         "  hornbook record add tansy.yaml --chose glue-on     the daybook",
-        "  hornbook rules show N003                           one rule, its grounds",
+        "  hornbook rules show N003                           one rule and its sources",
         "");
     spec().versionProvider(new VersionText(surroundings));
     spec()

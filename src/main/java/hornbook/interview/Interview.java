@@ -139,7 +139,7 @@ public final class Interview {
 
   private AnswerOutcome.Refused feet(String line) {
     if (TypedAnswer.nothing(line)) {
-      return new AnswerOutcome.Refused("nothing", "at least one foot: it has to be named", null);
+      return new AnswerOutcome.Refused("nothing", "at least one foot, with its name", null);
     }
     TypedAnswer.Result result = typed.words(List.of(Limb.values()), line);
     if (result.refused() != null) {
@@ -147,7 +147,7 @@ public final class Interview {
     }
     List<?> limbs = (List<?>) result.value();
     if (limbs.isEmpty()) {
-      return new AnswerOutcome.Refused("none", "at least one foot: it has to be named", null);
+      return new AnswerOutcome.Refused("none", "at least one foot, with its name", null);
     }
     List<Limb> named = limbs.stream().map(Limb.class::cast).toList();
     feet.clear();

@@ -54,7 +54,7 @@ class OwnRulesIT {
       said.append(program().command(List.of("sh", "-c", command)).done().out());
     }
     assertThat(said.toString().replaceAll("\\s+", " "))
-        .contains("1 rule, 2 cases: all do what they are there for")
+        .contains("1 rule, 2 cases: all as expected")
         .contains("3000 made-up feet", "No fault found.")
         .contains("Feet left too long")
         .contains("Last done 60 days ago; we let no foot go longer than 56 days (practice).")

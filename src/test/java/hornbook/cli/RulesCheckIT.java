@@ -100,7 +100,7 @@ class RulesCheckIT {
     Program.Run run =
         run("rules", "coverage", "--rules", "rules", "--trust-rules", "--cases", "others");
     assertThat(run.ended(1).out().replaceAll("\\s+", " "))
-        .contains("HOLES", "S004", "no case fires it")
+        .contains("HOLES", "S004", "no case makes it apply")
         .contains("angle.most, steepest usual toe: 55° no case over it");
     JsonNode json =
         run(

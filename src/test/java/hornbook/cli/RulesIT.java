@@ -136,7 +136,7 @@ class RulesIT {
 
   @ParameterizedTest
   @CsvSource({
-    "nails.branch.least, A limit, Rules held to it, limits",
+    "nails.branch.least, A limit, Rules that use it, limits",
     "low-heels, A finding, Found by, finding",
     "glue-on, A technique, Ruled out by, technique",
     "egg-bar, A support, For it, support",

@@ -12,7 +12,7 @@ import hornbook.rulebook.fact.Bearing;
 import hornbook.rulebook.fact.Urgency;
 import org.junit.jupiter.api.Test;
 
-/** What the books and papers say of cracks, held against the advice. */
+/** What the books and papers say of cracks, compared with the advice. */
 class CracksInTheBooksTest {
   private static final String STILL = ", depth: superficial, bleeds: false, moves: false";
 

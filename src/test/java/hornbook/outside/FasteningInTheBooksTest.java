@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What is published of nails, glue, casts, rebuilt walls and no shoe, held against the choice. */
+/** What is published of nails, glue, casts, rebuilt walls and no shoe, compared with the choice. */
 class FasteningInTheBooksTest {
   private static final String CLEAN = "signs: {drainage: none, livingTissue: hidden}";
 

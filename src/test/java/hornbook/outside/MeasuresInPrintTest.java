@@ -8,7 +8,7 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What published definitions call a foot, held against the names the rules give it. */
+/** What published definitions call a foot, compared with the names the rules give it. */
 class MeasuresInPrintTest {
 
   /** Turner 1992: the heel is under-run from 5 degrees below the toe. */

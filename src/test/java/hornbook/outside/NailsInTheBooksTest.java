@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Where, how high and how many: Adams on nails in the United States Department of Agriculture's
- * Special Report of 1916, held against the advice.
+ * Special Report of 1916, compared with the advice.
  */
 class NailsInTheBooksTest {
   private static final String FORE = "measures: {bearingLength: 130, width: 126, toeToWidest: 65}";

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * What the United States Department of Agriculture's Special Report of 1916 says of axis, form,
- * wear, fit, frog and bars (Adams on shoeing, Holcombe on the foot), held against the advice.
+ * wear, fit, frog and bars (Adams on shoeing, Holcombe on the foot), compared with the advice.
  */
 class ShapeInTheBooksTest {
 

@@ -55,7 +55,7 @@ final class WallFields {
               60,
               6,
               "flare",
-              "Straightedge down the wall from the coronary band: how far the ground edge stands out."),
+              "Lay a straightedge down the wall. How far does the ground edge stand out?"),
           flag(
               "moist",
               "stays damp or weeps",

@@ -31,7 +31,7 @@ public final class BlankAssessment {
   private static final List<String> GREETING =
       List.of(
           "An assessment, to be filled in. Put what you saw or measured in place of unknown.",
-          "What was not looked at stays unknown: unknown is never taken for no.");
+          "What was not looked at stays unknown, which is not the same as normal.");
 
   private static final List<Limb> UNNAMED = Collections.singletonList(null);
 

@@ -21,8 +21,8 @@ public final class ProgramFault {
     if (lacksMemory(fault)) {
       return Failure.of(
               ExitCode.FAULT,
-              "this is more than the program has memory for",
-              "give it more, such as HORNBOOK_JAVA_OPTIONS=-Xmx512m")
+              "the program has too little memory for this",
+              "give it more memory, such as HORNBOOK_JAVA_OPTIONS=-Xmx512m")
           .text();
     }
     String cure =
@@ -30,12 +30,12 @@ public final class ProgramFault {
             ? traced(fault)
             : "to see more: run it again with "
                 + TRACE
-                + "=1 set; a file for its makers is written";
+                + "=1 set; it writes a file for the authors";
     return Failure.of(
             ExitCode.FAULT,
-            "something went wrong inside the program: its fault, not yours",
+            "the program failed; this is not your mistake",
             cure,
-            "please send that file to its makers, with the command and the assessment")
+            "please send that file to the authors, with the command and the assessment")
         .text();
   }
 

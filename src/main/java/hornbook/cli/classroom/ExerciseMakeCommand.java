@@ -26,7 +26,7 @@ import java.util.Optional;
 /** Draws a new case about a limit of a rule, or near a given case. */
 final class ExerciseMakeCommand extends Task {
   private final ArgumentValue<String> rule =
-      arguments.text("ID", "draw a foot that lies about a limit of this rule", "--rule");
+      arguments.text("ID", "draw a foot close to a limit of this rule", "--rule");
   private final ArgumentValue<String> near =
       arguments.text("CASE", "draw a foot that differs from this case in one answer", "--near");
   private final NumberOption seed =
@@ -38,7 +38,7 @@ final class ExerciseMakeCommand extends Task {
     super(
         surroundings,
         "make",
-        "Draw a new case about a limit of a rule or near a case, with the rule base's answer.",
+        "Draw a new case close to a limit of a rule or to a case, with its answer.",
         "The same seed draws the same case.",
         "",
         "Examples:",
@@ -52,7 +52,7 @@ final class ExerciseMakeCommand extends Task {
   public ExitCode run() {
     if ((rule.value() == null) == (near.value() == null)) {
       throw Failure.usage(
-          "say about what the case is to be", "give --rule ID or --near CASE, one of the two");
+          "--rule or --near is missing", "give --rule ID or --near CASE, one of the two");
     }
     Advisor advisor = new Advisor(surroundings.rules().loaded());
     Vocabulary known = Vocabulary.of(advisor.book());

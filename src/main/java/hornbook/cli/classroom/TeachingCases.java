@@ -27,8 +27,7 @@ final class TeachingCases {
   private final ArgumentValue<String> library;
 
   TeachingCases(Arguments arguments) {
-    library =
-        arguments.text("DIR", "cases of your own in place of those of the program", "--library");
+    library = arguments.text("DIR", "cases of your own instead of the program's own", "--library");
   }
 
   private Path folder(Surroundings surroundings) {

@@ -34,7 +34,7 @@ public final class ConfidenceCommand extends Task {
           ConfidenceAnalysis.USUAL_RUNS,
           1,
           ConfidenceAnalysis.MOST_RUNS,
-          "how often to measure again; usually " + ConfidenceAnalysis.USUAL_RUNS);
+          "how many repeats; usually " + ConfidenceAnalysis.USUAL_RUNS);
   private final NumberOption seed =
       new NumberOption(
           arguments,
@@ -42,7 +42,8 @@ public final class ConfidenceCommand extends Task {
           USUAL_SEED,
           Long.MIN_VALUE,
           Long.MAX_VALUE,
-          "where chance begins: the same seed gives the same answer; usually " + USUAL_SEED);
+          "start of the random numbers: the same seed gives the same answer; usually "
+              + USUAL_SEED);
   private final ListFormatOption format = new ListFormatOption(arguments);
   private final OneAssessment about = new OneAssessment(arguments, file);
 
@@ -51,8 +52,8 @@ public final class ConfidenceCommand extends Task {
         surroundings,
         "confidence",
         "How steady the advice is under measuring error.",
-        "The horse is measured again many times on paper; which measures are worth",
-        "taking again is told with it.",
+        "The measurements are repeated many times on paper. The page also says which of",
+        "them are worth taking again.",
         "",
         "Examples:",
         "  hornbook confidence tansy.yaml",

@@ -26,7 +26,7 @@ public final class NewCommand extends Task {
   private final ArgumentValue<List<Limb>> limbs =
       arguments.words(Limb.class, "the foot; may be given again", "--limb");
   private final ArgumentValue<Boolean> ask =
-      arguments.flag("--ask", "ask for each thing in turn; FILE is gone on with if it is there");
+      arguments.flag("--ask", "ask for each thing in turn; continues FILE if it exists");
   private final ArgumentValue<List<String>> file =
       arguments.operands("FILE", "0..1", "the file of an interview, begun or not; with --ask");
   private final UnitsOption units = new UnitsOption(arguments);
@@ -39,7 +39,7 @@ public final class NewCommand extends Task {
         "new",
         "A blank assessment to fill in, or an interview that fills it in.",
         "The blank says how to look at or measure each thing; with --ask it asks only",
-        "what can still matter, the weightiest first, and saves every answer.",
+        "what can still change the advice, the most important first, and saves every answer.",
         "",
         "Examples:",
         "  hornbook new --limb left-fore --output tansy.yaml",
@@ -75,10 +75,10 @@ public final class NewCommand extends Task {
     String from = file.value().isEmpty() ? null : file.value().get(0);
     boolean begun = from != null && InterviewFile.exists(from);
     if (InputFile.STANDARD_INPUT.equals(from)) {
-      throw Failure.usage("standard input is for the answers", "name a file to go on with");
+      throw Failure.usage("standard input is for the answers", "name a file to continue");
     }
     if (from != null && !begun && output.file() != null) {
-      throw Failure.usage("there is no file " + from + " to go on with", "give --output alone");
+      throw Failure.usage("there is no file " + from + " to continue", "give --output alone");
     }
     String to = output.file() == null ? from : output.file();
     Assessment known =

@@ -54,7 +54,7 @@ public final class PlanCommand extends Task {
   private final ArgumentValue<String> technique =
       arguments.text(
           "TECHNIQUE",
-          "what is to be done, by its id or its name, as glue-on or \"glued shoe\"",
+          "the technique, by id or name, such as glue-on or \"glued shoe\"",
           "--technique");
   private final ArgumentValue<Limb> foot =
       arguments.word(Limb.class, null, "the foot, where the file has several", "--foot");
@@ -75,7 +75,7 @@ public final class PlanCommand extends Task {
     super(
         surroundings,
         "plan",
-        "The job sheet for a technique on one foot: how it is done, in numbers.",
+        "The job sheet for a technique on one foot, in numbers.",
         "",
         "Examples:",
         "  hornbook plan tansy.yaml --technique glue-on",
@@ -100,7 +100,7 @@ public final class PlanCommand extends Task {
     Plan plan = PlanMaker.plan(advice, foot(advice, chosen), chosen, wished);
     if (!plan.refused().isEmpty()) {
       List<String> why = new ArrayList<>(PlanRefusal.why(plan, about.units()));
-      why.add("to have the sheet all the same, say why: --despite \"...\"");
+      why.add("to print the sheet anyway, say why: --despite \"...\"");
       throw Failure.of(ExitCode.REFUSED, PlanRefusal.what(plan), why.toArray(String[]::new));
     }
     deliver(plan);

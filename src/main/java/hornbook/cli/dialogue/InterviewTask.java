@@ -81,7 +81,7 @@ public final class InterviewTask {
 
   private void end() {
     if (!interview.named()) {
-      say("\nNothing was written: the foot has to be named first.\n");
+      say("\nNothing was written: name the foot first.\n");
       return;
     }
     file.show(interview.known());
@@ -90,14 +90,15 @@ public final class InterviewTask {
     if (done && unanswered == 0) {
       say("\nNothing left can change the advice.\n");
     } else {
-      String ended = done ? "Nothing else to ask. Of what was not looked at, " : "All is kept. ";
+      String ended =
+          done ? "Nothing else to ask. Of the parts not looked at, " : "Every answer is saved. ";
       say("\n" + ended + text.left(unanswered) + "\n");
     }
     if (!file.toScreen()) {
       say("Written to " + file.name() + "\n");
       say("Advice on it:  hornbook assess " + file.name() + "\n");
       if (!done || unanswered > 0) {
-        say("To go on:      hornbook new --ask " + file.name() + "\n");
+        say("To continue:   hornbook new --ask " + file.name() + "\n");
       }
     }
   }

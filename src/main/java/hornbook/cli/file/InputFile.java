@@ -49,7 +49,8 @@ public final class InputFile {
     } catch (InvalidPathException | NoSuchFileException missing) {
       throw failure("there is no file " + name, lookedFor(name, otherwise));
     } catch (AccessDeniedException denied) {
-      throw failure(name + " cannot be read: this user has no right to", "give leave to read it");
+      throw failure(
+          name + " cannot be read: this user has no right to", "allow this user to read it");
     } catch (IOException unreadable) {
       throw unreadable(name);
     }
@@ -80,7 +81,8 @@ public final class InputFile {
     } catch (InvalidPathException | NoSuchFileException missing) {
       throw failure("there is no file " + name, lookedFor(name, null));
     } catch (AccessDeniedException denied) {
-      throw failure(name + " cannot be read: this user has no right to", "give leave to read it");
+      throw failure(
+          name + " cannot be read: this user has no right to", "allow this user to read it");
     } catch (IOException unreadable) {
       throw unreadable(name);
     }
@@ -88,7 +90,7 @@ public final class InputFile {
 
   /** It cannot be read, for whatever reason. */
   public static Failure unreadable(String name) {
-    return failure(name + " cannot be read", "look whether it opens in another program");
+    return failure(name + " cannot be read", "check that it opens in another program");
   }
 
   /** How the user knows it: by its name, or as standard input. */

@@ -61,7 +61,7 @@ public final class ResultFile {
       Path file = followed(Path.of(name));
       if (!force && Files.isRegularFile(file) && Files.isReadable(file) && !ResultMark.in(file)) {
         throw failure(
-            "the file is there, and it is no result of hornbook",
+            "the file exists, and hornbook did not write it",
             "name another file, or replace it with --force");
       }
     } catch (InvalidPathException | IOException told) {
@@ -79,7 +79,8 @@ public final class ResultFile {
       if (there && !Files.isRegularFile(file)) {
         put(result, file);
       } else if (there && !replace) {
-        throw failure("there is such a file already", "name another file, or take it away first");
+        throw failure(
+            "there is such a file already", "name another file, or remove this one first");
       } else if (there && !Files.isWritable(file)) {
         throw failure("the file is write-protected", "name another file, or lift the protection");
       } else {
@@ -119,7 +120,7 @@ public final class ResultFile {
     Path at = file;
     for (int links = 0; Files.isSymbolicLink(at) && !Files.exists(at); links++) {
       if (links == MOST_LINKS) {
-        throw failure("the link leads round in a ring", "name another file");
+        throw failure("the link points back to itself", "name another file");
       }
       at = at.resolveSibling(Files.readSymbolicLink(at));
     }

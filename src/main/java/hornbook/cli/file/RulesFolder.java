@@ -33,9 +33,9 @@ public final class RulesFolder {
   public static LoadedRules load(String named, boolean trusted, Surroundings surroundings) {
     if (!trusted) {
       throw Failure.usage(
-          "rules are turned into a program and run: those of "
+          "rules run as a program: those of "
               + named
-              + " could do to this computer whatever you can",
+              + " could do anything on this computer that you can",
           "if you trust whoever wrote them, add --trust-rules");
     }
     Path folder = existing(named);
@@ -70,7 +70,7 @@ public final class RulesFolder {
     return Failure.of(
         ExitCode.NO_INPUT,
         "the rules of " + named + " cannot be read",
-        "look whether this user may read all files in it");
+        "check that this user may read every file in it");
   }
 
   /** The folder of the rules the program comes with. */

@@ -21,9 +21,7 @@ public final class CasesOption {
   private final ArgumentValue<String> folder;
 
   public CasesOption(Arguments arguments) {
-    folder =
-        arguments.text(
-            "DIR", "cases to go by in place of those that lie with the rules", "--cases");
+    folder = arguments.text("DIR", "cases to use instead of those beside the rules", "--cases");
   }
 
   /**
@@ -41,7 +39,7 @@ public final class CasesOption {
         throw Failure.of(
             ExitCode.NO_INPUT,
             "there are no cases in " + folder.value(),
-            "they lie in two folders in it: rules, named after the rules, and exercises");
+            "it needs two folders: rules, named after the rules, and exercises");
       }
       return library;
     } catch (IOException unreadable) {
@@ -80,7 +78,7 @@ public final class CasesOption {
                 "cases/rules",
                 0,
                 "",
-                "a change of a case cannot be made: " + unusable.getMessage(),
+                "a change in a case does not work: " + unusable.getMessage(),
                 "see all of them: hornbook rules check")));
   }
 

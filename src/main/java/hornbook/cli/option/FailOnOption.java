@@ -14,7 +14,7 @@ public final class FailOnOption {
         arguments.word(
             Urgency.class,
             null,
-            "end with code 1 when the vet is wanted this soon or sooner",
+            "end with code 1 if the vet is needed this soon or sooner",
             "--fail-on");
   }
 

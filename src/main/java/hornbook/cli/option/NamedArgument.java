@@ -45,7 +45,7 @@ public final class NamedArgument {
       List<String> then = new ArrayList<>(List.of("nearest: " + meant.get(0).id()));
       then.addAll(lines(meant));
       throw Failure.usage(
-          "\"" + text + "\" is no whole name of a " + kind, then.toArray(String[]::new));
+          "\"" + text + "\" is not the full name of a " + kind, then.toArray(String[]::new));
     }
     return id(text, kind, all);
   }

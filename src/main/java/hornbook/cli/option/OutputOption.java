@@ -24,11 +24,11 @@ public final class OutputOption {
     file =
         arguments.text(
             "FILE",
-            "write the result to FILE, whole or not at all, in place of the screen; of files that are there"
+            "write the result to FILE, whole or not at all, in place of the screen; of existing files"
                 + " only results of hornbook are replaced",
             "-o",
             NAME);
-    force = arguments.flag("--force", "let --output replace a file that is no result of hornbook");
+    force = arguments.flag("--force", "let --output replace a file that hornbook did not write");
   }
 
   /** Whether the result goes to standard output. */

@@ -61,7 +61,7 @@ public final class PdfOption {
     if (home == null || !Files.isDirectory(home.resolve("lib/pdf"))) {
       throw Failure.of(
           ExitCode.FAULT,
-          "the part of the program that makes PDF is not there: lib/pdf",
+          "the part of the program that makes PDF is missing: lib/pdf",
           "copy the whole folder of the program again, or use --format html and print from the"
               + " browser");
     }

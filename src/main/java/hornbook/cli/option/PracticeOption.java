@@ -28,7 +28,7 @@ public final class PracticeOption {
             "--practice");
     acceptLessSafe =
         arguments.flag(
-            "--accept-less-safe", "let the practice move limits toward less safety, and mark it");
+            "--accept-less-safe", "let the practice make limits less safe, and mark each one");
   }
 
   boolean given() {

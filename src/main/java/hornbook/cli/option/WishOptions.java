@@ -28,8 +28,9 @@ public final class WishOptions {
   private final ArgumentValue<String> despite;
 
   public WishOptions(Arguments arguments) {
-    ratio = arguments.text("RATIO", "toe length to heel length to be reached", "--target-ratio");
-    angle = arguments.text("ANGLE", "toe angle to be reached", "--target-angle");
+    ratio =
+        arguments.text("RATIO", "ratio of toe length to heel length to reach", "--target-ratio");
+    angle = arguments.text("ANGLE", "toe angle to reach", "--target-angle");
     add = arguments.text("DEPTH", "depth and thickness of what is built, as 8mm", "--add");
     dip = arguments.text("TEMPERATURE", "dip water for casting tape, as 22C", "--dip");
     supports =
@@ -40,7 +41,9 @@ public final class WishOptions {
     wedge = arguments.text("ANGLE", "angle of the heel wedge, as 3deg", "--wedge");
     despite =
         arguments.text(
-            "WHY", "make the sheet although the advice rules it out; why is printed", "--despite");
+            "WHY",
+            "make the sheet although the advice rules it out; the reason is printed",
+            "--despite");
   }
 
   /** The wishes; each word checked against the rule base. */
@@ -54,7 +57,7 @@ public final class WishOptions {
       named.add("heel-wedge");
     }
     if (despite.value() != null && despite.value().isBlank()) {
-      throw Failure.usage("--despite says nothing", "say why the sheet is wanted all the same");
+      throw Failure.usage("--despite is empty", "say why you need the sheet");
     }
     if (despite.value() != null && !ScreenSafe.of(despite.value()).equals(despite.value())) {
       throw Failure.usage(

@@ -25,7 +25,7 @@ final class BookReading {
       throw Failure.of(
           ExitCode.NO_INPUT,
           "the daybook cannot be read: " + reason(unreadable),
-          "look whether its folder opens in another program");
+          "check that its folder opens in another program");
     }
   }
 

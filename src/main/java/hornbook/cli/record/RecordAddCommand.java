@@ -52,7 +52,7 @@ final class RecordAddCommand extends Task {
         surroundings,
         "add",
         "Write a visit into the daybook: what was seen, advised, chosen and done.",
-        "Whatever departs from the advice needs a reason. An entry is never changed;",
+        "A choice against the advice needs a reason. An entry is never changed;",
         "a later one corrects it.",
         "",
         "Examples:",
@@ -103,7 +103,7 @@ final class RecordAddCommand extends Task {
       why.add(one.foot().replace('-', ' ') + ": " + one.says());
       why.addAll(one.forbidden());
     }
-    why.add("to write it all the same, say why: --because \"...\"");
+    why.add("to write it anyway, say why: --because \"...\"");
     throw Failure.usage("this departs from the advice", why.toArray(String[]::new));
   }
 

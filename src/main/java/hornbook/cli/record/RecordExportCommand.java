@@ -45,8 +45,8 @@ final class RecordExportCommand extends Task {
     super(
         surroundings,
         "export",
-        "Write a paper about an entry: for the vet, the owner, or a calendar; without",
-        "--for the entry itself.",
+        "Write a letter to the vet, a sheet for the owner or calendar days; without",
+        "--for, the entry itself.",
         "",
         "Examples:",
         "  hornbook record export 12 --for vet --format html -o letter.html",

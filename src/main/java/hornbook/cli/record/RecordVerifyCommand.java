@@ -21,8 +21,8 @@ final class RecordVerifyCommand extends Task {
     super(
         surroundings,
         "verify",
-        "Check the daybook: every entry that was altered, is missing, or stands out of",
-        "order is named, and the exit code is 1.",
+        "Check the daybook: name every entry that was altered, is missing or is out of",
+        "order; then the exit code is 1.",
         "",
         "Examples:",
         "  hornbook record verify",

@@ -37,7 +37,7 @@ final class WordsOption {
     }
     String line = Printable.line(value.value());
     if (line.isEmpty()) {
-      throw Failure.usage(option + " says nothing", "say it, or leave the option out");
+      throw Failure.usage(option + " is empty", "write something, or leave the option out");
     }
     if (line.length() > LONGEST) {
       throw Failure.usage(

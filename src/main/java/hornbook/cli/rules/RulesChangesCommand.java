@@ -19,7 +19,7 @@ import java.util.List;
 /** Tells what each version of the rule base changed. */
 final class RulesChangesCommand extends Task {
   private final ArgumentValue<String> folder =
-      arguments.text("DIR", "a folder of rules, in place of those of the program", "--rules");
+      arguments.text("DIR", "a folder of rules, instead of the program's own", "--rules");
   private final OutputOption output = new OutputOption(arguments);
 
   public RulesChangesCommand(Surroundings surroundings) {

@@ -42,14 +42,14 @@ final class RulesCheckCommand extends Task {
     super(
         surroundings,
         "check",
-        "Look rules over: everything one can get wrong, with its place and its cure.",
+        "Check a rule base: every fault with its file, line and fix.",
         "",
         "Examples:",
         "  hornbook rules check                            those of the program",
         "  hornbook rules check yard-rules                 read, and not run",
         "  hornbook rules check yard-rules --trust-rules   with cases and contradictions",
         "",
-        "Ends with 0 where nothing is wrong, and with 1 where something is.",
+        "Exit code 0 if there is no fault, 1 if there is one.",
         "");
   }
 

@@ -22,7 +22,7 @@ import java.io.IOException;
 final class RulesCoverageCommand extends Task {
   private final CasesOption cases = new CasesOption(arguments);
   private final ArgumentValue<Boolean> full =
-      arguments.flag("--full", "every rule, condition and limit, not only what is lacking");
+      arguments.flag("--full", "every rule, condition and limit, not only the untested");
   private final RulesOption rules = new RulesOption(arguments);
   private final ListFormatOption format = new ListFormatOption(arguments);
   private final OutputOption output = new OutputOption(arguments);
@@ -31,7 +31,7 @@ final class RulesCoverageCommand extends Task {
     super(
         surroundings,
         "coverage",
-        "How much of the rules the cases put to the test: rules, conditions, limits.",
+        "How much of the rules the cases test: rules, conditions, limits.",
         "",
         "Examples:",
         "  hornbook rules coverage",
@@ -39,7 +39,7 @@ final class RulesCoverageCommand extends Task {
         "  hornbook rules coverage --rules yard-rules --trust-rules",
         "  hornbook rules coverage --cases last-winter     what those cases would test",
         "",
-        "Ends with 0 where nothing is left untested, and with 1 where something is.",
+        "Exit code 0 if nothing is left untested, 1 if something is.",
         "");
   }
 

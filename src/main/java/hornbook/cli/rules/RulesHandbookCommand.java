@@ -43,7 +43,7 @@ final class RulesHandbookCommand extends Task {
     super(
         surroundings,
         "handbook",
-        "All the rules as one book, to read, to print, and to object to.",
+        "All the rules as one book, to read, print and correct.",
         "",
         "Examples:",
         "  hornbook rules handbook --output handbook.html",

@@ -20,7 +20,7 @@ import java.util.List;
 /** Lists the rules by topic. */
 final class RulesListCommand extends Task {
   private final ArgumentValue<List<String>> words =
-      arguments.operands("WORD", "0..*", "only rules that speak of this: quarter crack");
+      arguments.operands("WORD", "0..*", "only rules about this: quarter crack");
   private final ArgumentValue<String> topic =
       arguments.text("TOPIC", "only the rules of this topic", "--topic");
   private final ListFormatOption format = new ListFormatOption(arguments);
@@ -31,7 +31,7 @@ final class RulesListCommand extends Task {
     super(
         surroundings,
         "list",
-        "List the rules by topic, or those that speak of a thing.",
+        "List the rules by topic, or those about one thing.",
         "",
         "Examples:",
         "  hornbook rules list",
@@ -70,7 +70,7 @@ final class RulesListCommand extends Task {
   private Failure nothing(Rulebook book, String word) {
     String nearest = Nearest.of(word, book.glossary().stream().map(GlossaryTerm::word).toList());
     return Failure.usage(
-        "no rule" + (topic.value() == null ? "" : " of this topic") + " speaks of \"" + word + "\"",
+        "no rule" + (topic.value() == null ? "" : " of this topic") + " is about \"" + word + "\"",
         nearest == null ? "all rules: hornbook rules list" : "nearest: " + nearest);
   }
 

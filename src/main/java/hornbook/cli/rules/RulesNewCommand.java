@@ -20,7 +20,7 @@ final class RulesNewCommand extends Task {
   private final ArgumentValue<String> topic =
       arguments.operand("TOPIC", "what the rule is about, in small letters: our-yard");
   private final ArgumentValue<String> folder =
-      arguments.text("DIR", "the folder of your rules; made if need be (own-rules)", "--dir");
+      arguments.text("DIR", "the folder of your rules, made if missing (own-rules)", "--dir");
   private final ArgumentValue<String> group =
       arguments.text("NAME", "the file of the topic it goes into, such as heart-bar", "--group");
   private final ArgumentValue<String> title =
@@ -30,7 +30,7 @@ final class RulesNewCommand extends Task {
     super(
         surroundings,
         "new",
-        "Begin a rule: the rule, its text, its limit, and the case that fires it.",
+        "Begin a rule: the rule, its text, its limit and its example case.",
         "",
         "Examples:",
         "  hornbook rules new our-yard --dir yard-rules",

@@ -51,7 +51,7 @@ final class RulesReviewCommand extends Task {
     super(
         surroundings,
         "review",
-        "A questionnaire on every limit, the weakest ground first; or what was answered in it.",
+        "A questionnaire on every limit, the weakest sources first; or the answers to it.",
         "",
         "Examples:",
         "  hornbook rules review --output limits.csv           for a spreadsheet",

@@ -38,7 +38,7 @@ final class RulesShowCommand extends Task {
     super(
         surroundings,
         "show",
-        "Show one rule: what it says and asks, why, its limits, sources, and the case that fires it.",
+        "Show one rule: statement, conditions, limits, sources and example case.",
         "",
         "Examples:",
         "  hornbook rules show N003                  a rule",
@@ -47,7 +47,7 @@ final class RulesShowCommand extends Task {
         "  hornbook rules show glue-on               a technique or a support",
         "  hornbook rules show \"glued shoe\"           the same by its name",
         "  hornbook rules show lungwitz-1913         a source",
-        "  hornbook rules show \"quarter crack\"       the rules that speak of it",
+        "  hornbook rules show \"quarter crack\"       the rules about it",
         "");
   }
 
@@ -100,7 +100,7 @@ final class RulesShowCommand extends Task {
     book.glossary().forEach(term -> known.add(term.word()));
     String nearest = Nearest.of(id.value(), known);
     return Failure.usage(
-        "the rule base knows nothing by the name \"" + id.value() + "\"",
+        "the rule base has nothing named \"" + id.value() + "\"",
         nearest == null ? "all rules: hornbook rules list" : "nearest: " + nearest);
   }
 }

@@ -23,7 +23,7 @@ final class RulesTryCommand extends Task {
     super(
         surroundings,
         "try",
-        "Run the cases of your own rules: each has to fire, and to be silent on its near-miss.",
+        "Run the cases of your own rules: each must fire, and stay silent on its near-miss.",
         "",
         "Examples:",
         "  hornbook rules try --rules yard-rules --trust-rules",
@@ -35,7 +35,8 @@ final class RulesTryCommand extends Task {
     Path folder = rules.folder();
     if (folder == null) {
       throw Failure.usage(
-          "whose rules?", "name the folder: hornbook rules try --rules DIR --trust-rules");
+          "the folder of rules is missing",
+          "name the folder: hornbook rules try --rules DIR --trust-rules");
     }
     LoadedRules loaded = rules.of(surroundings).loaded();
     OwnCases run;
@@ -65,7 +66,7 @@ final class RulesTryCommand extends Task {
     }
     int rules = run.rules().size();
     told.append('\n').append(rules).append(rules == 1 ? " rule, " : " rules, ");
-    told.append(2 * run.cases().size()).append(" cases: all do what they are there for\n");
+    told.append(2 * run.cases().size()).append(" cases: all as expected\n");
     return told.toString();
   }
 }

@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * What the farrier wants of the sheet beyond the technique; null where nothing was said.
  *
- * @param targetRatio toe length to heel length to be reached
- * @param targetAngle toe angle to be reached, deg
+ * @param targetRatio ratio of toe length to heel length to reach
+ * @param targetAngle toe angle to reach, deg
  * @param add depth of the build under the wall, and thickness on it, mm
  * @param dip temperature of the dip water for casting tape, C
  * @param wedge angle of a heel wedge, deg

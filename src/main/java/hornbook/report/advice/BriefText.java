@@ -65,7 +65,7 @@ final class BriefText {
     String limb = FieldNames.of(foot.limb()).toUpperCase(Locale.ROOT);
     parts.add(new BriefPart(Kind.SOURCES, limb, ""));
     for (String line : HeldWords.on(foot)) {
-      parts.add(new BriefPart(Kind.REFERRAL, "ANOTHER FOOT COMES FIRST.", line));
+      parts.add(new BriefPart(Kind.REFERRAL, "SEE TO ANOTHER FOOT FIRST.", line));
     }
     urgent(parts);
     later(Urgency.DAYS, parts);

@@ -94,7 +94,7 @@ final class ChoicePart {
     String chosen = told.label(near.chosen());
     String then =
         near.other() == null
-            ? "; measure again before settling on " + chosen + "."
+            ? "; measure again before choosing " + chosen + "."
             : "; %s and %s are near equal here, so measure again before choosing."
                 .formatted(chosen, told.label(near.other()));
     return Item.of("close", held + then);
@@ -140,16 +140,16 @@ final class ChoicePart {
           : "First aid only until the vet has seen the horse.";
     }
     if (urgency.compareTo(Urgency.TODAY) <= 0) {
-      return "The vet comes first; what goes on the foot is settled with the vet.";
+      return "The vet comes first. Settle with the vet what goes on the foot.";
     }
     if (!listed(told, foot, Verdict.WORKABLE).isEmpty()) {
-      return "No single technique answers everything found here: " + defects(foot) + ".";
+      return "No single technique deals with everything found here: " + defects(foot) + ".";
     }
     if (!listed(told, foot, Verdict.WITH_VET).isEmpty()) {
-      return "What could be done here is to be settled with the vet first.";
+      return "Settle with the vet first what can be done here.";
     }
     if (!listed(told, foot, Verdict.RULED_OUT).isEmpty()) {
-      return "Nothing the rules know of can be done on this foot as it stands.";
+      return "No technique in the rules fits this foot as it is.";
     }
     return foot.techniques().get(0).reasons().stream()
         .filter(reason -> reason.bearing() == Bearing.NEEDS_VET)

@@ -84,14 +84,14 @@ final class NextPart {
 
   private static String weight(Question question) {
     if (question.urgency() == Urgency.MENTION) {
-      return "could be worth a word with the vet";
+      return "could be worth mentioning to the vet";
     }
     if (question.urgency() != null) {
       return COULD_MEAN + ReferralPart.heading(question.urgency());
     }
     return switch (question.worth()) {
       case FIRST_CHOICE -> "could change the first choice";
-      case VERDICT -> "could change what else may be done";
+      case VERDICT -> "could change what else is possible";
       case SUPPORT -> "could change the support";
       case CAUTION -> "could bring a caution";
       default -> "could only add to the reasons";

@@ -48,8 +48,8 @@ public final class QuestionText {
       all.add("Local practice: " + book.practice().name() + ", " + book.practice().by() + ".");
     }
     all.add(
-        "Answer with the number or the word. An empty line says you did not look;"
-            + " that is never taken for no.");
+        "Answer with the number or the word. An empty line means you did not look;"
+            + " that is not the same as normal.");
     all.add("?  more help    <  back to the last question    stop  save and end");
     return paragraphs(all);
   }
@@ -250,9 +250,9 @@ public final class QuestionText {
       case NOW -> "Could mean a vet now";
       case TODAY -> "Could mean a vet today";
       case DAYS -> "Could call the vet within days";
-      case MENTION -> "Could be worth a word with the vet";
+      case MENTION -> "Could be worth mentioning to the vet";
       case FIRST_CHOICE -> "Could change the first choice";
-      case VERDICT -> "Could change what else may be done";
+      case VERDICT -> "Could change what else is possible";
       case SUPPORT -> "Could change the support";
       case CAUTION -> "Could bring a caution";
       case MEASURE -> "Could add to the reasons";

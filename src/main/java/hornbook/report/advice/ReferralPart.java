@@ -68,7 +68,7 @@ public final class ReferralPart {
     for (String line : HeldWords.on(foot)) {
       items.add(new Item(line, "", List.of(), null));
     }
-    return Section.unlessEmpty(Kind.REFERRAL, "ANOTHER FOOT COMES FIRST", items);
+    return Section.unlessEmpty(Kind.REFERRAL, "SEE TO ANOTHER FOOT FIRST", items);
   }
 
   private Item item(ReferralGiven referral) {

@@ -24,8 +24,8 @@ import java.util.stream.Stream;
 final class SourcePart {
   private static final String MARKS =
       "Unmarked: published. (quoted): read in another work. (derived): worked out from published"
-          + " figures. (practice): common practice, no source. (memory): from memory, to be"
-          + " checked before anyone relies on it.";
+          + " figures. (practice): common practice, no source. (memory): from memory, check"
+          + " before you rely on it.";
 
   private final PageContext told;
 

@@ -120,7 +120,7 @@ final class CritiqueTutor {
       case AGREED -> says.add("That holds.");
       case RIGHT_FOR_ANOTHER_REASON ->
           says.add(
-              "The right answer, but none of the rules you named carries it on this foot. These do:");
+              "The right answer, but none of the rules you named supports it on this foot. These do:");
       case UNFOUNDED -> says.add(wanted(point, "That does not hold on this foot"));
       case MISSED, UNANSWERED ->
           says.add(wanted(point, point.evidence().isEmpty() ? "It belongs to the answer" : ""));
@@ -152,7 +152,7 @@ final class CritiqueTutor {
       says.add(
           "You depart from the advice and say why: \""
               + point.departs()
-              + "\". That is weighed, not marked wrong; the advice is against it:");
+              + "\". That counts as a reason, not as wrong. The advice is against it:");
       return says;
     }
     boolean other = point.wanted() != null && !point.wanted().equals(point.subject());
@@ -160,7 +160,7 @@ final class CritiqueTutor {
     if (other && point.about() == About.TECHNIQUE) {
       says.add("First choice is " + words.name(point.about(), point.wanted()) + ".");
       if (unsupported(foot, point)) {
-        says.add("None of the rules you named carries it on this foot.");
+        says.add("None of the rules you named supports it on this foot.");
       }
       firstIf.of(foot, point.subject()).ifPresent(one -> says.add(changed(point, one)));
     } else if (other && point.about() == About.VET) {
@@ -169,7 +169,7 @@ final class CritiqueTutor {
     } else if (other && point.about() == About.RULED_OUT) {
       says.add("It is not ruled out, only " + point.wanted().replace('-', ' ') + ".");
     } else if (point.about() == About.VET && !point.subject().equals(Vocabulary.NONE)) {
-      says.add("Nothing shows it, but not everything that would was looked at.");
+      says.add("Nothing shows it, but not everything that could show it was looked at.");
     }
     return says;
   }

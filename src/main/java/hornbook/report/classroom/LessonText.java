@@ -73,7 +73,7 @@ public final class LessonText {
   private static String asked(Step.Kind kind) {
     return switch (kind) {
       case LOOK ->
-          "What do you want to look at or measure? Name it, as toe angle, signs, wall; asking"
+          "What would you look at or measure? Name it, such as toe angle, signs, wall. Asking"
               + " costs nothing. An empty line goes on to the questions.";
       case VET -> "How soon does a vet have to see the horse?";
       case VET_FOR -> "What is the vet called for? Words with commas between; none.";
@@ -87,7 +87,7 @@ public final class LessonText {
       case ASK -> "What was not looked at and should be? Names of fields; none.";
       case NEXT_VISIT -> "When do you come again? As 42 days or 6 weeks.";
       case DEPARTS ->
-          "If you know the advice and still go another way: why? An empty line if you do not.";
+          "If you know the advice and choose differently, say why. Otherwise leave the line empty.";
     };
   }
 
@@ -160,7 +160,7 @@ public final class LessonText {
           "Hint 1, where to look: go through all that was seen and measured. What departs from a"
               + " sound foot?";
       case 2 ->
-          "Hint 2, what it is compared with: nothing that was looked at reaches a limit that counts"
+          "Hint 2, what it is compared with: nothing looked at reaches a limit that matters"
               + " here.";
       default -> "Hint 3, what follows: none.";
     };

@@ -176,7 +176,7 @@ final class GrowthCalendar {
   private String cracks() {
     boolean any = defects.stream().anyMatch(one -> one.name().startsWith("crack"));
     return any
-        ? " A crack from the coronary band begins at the height of the wall it is in: it has grown"
+        ? " A crack from the coronary band begins at the height of the wall it is in. It has grown"
             + " out when that wall has been renewed, if the new horn comes down whole."
         : "";
   }
@@ -184,8 +184,8 @@ final class GrowthCalendar {
   private String key(String growth) {
     String visits =
         subject.worked() ? " Short dashes: visits, if all follow at the same interval." : "";
-    return "Each wedge begins at the height of the top of a defect today and ends on the ground,"
-        + " the near edge at fast growth and the far edge at slow growth; the line in it is mean"
+    return "Each wedge begins at the height of the top of a defect today and ends on the ground."
+        + " The near edge is fast growth and the far edge slow growth; the line in it is mean"
         + " growth. Numbers as in the list of stretches."
         + cracks()
         + " "

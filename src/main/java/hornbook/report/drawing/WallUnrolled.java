@@ -295,7 +295,7 @@ final class WallUnrolled {
             ? " Upright lines in a dash-dotted frame: covered by the job."
             : "";
     return "Seen from in front, as if the wall were unrolled; numbers as in the list of stretches."
-        + " Boxes below the ground line: the state of the edge; plain is sound, dots are flared,"
+        + " Boxes below the ground line: the state of the edge. Plain is sound, dots are flared,"
         + " cracked or repaired, slanted lines separated or crumbling, crossed lines broken away or"
         + " resected. Above it: how high the defect goes. Between toe and heel the coronary band is"
         + " drawn from the two lengths, not measured."

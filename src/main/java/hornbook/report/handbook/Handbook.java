@@ -49,7 +49,7 @@ public final class Handbook {
     chapters.add(lists.sources());
     chapters.add(index.index());
     chapters.add(index.glossary());
-    return new Book("Hornbook: the rules of the trade it goes by", opening(book), chapters);
+    return new Book("Hornbook: the rules of the trade it uses", opening(book), chapters);
   }
 
   private static List<RichText> opening(Rulebook book) {

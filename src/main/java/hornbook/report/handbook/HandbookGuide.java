@@ -25,8 +25,8 @@ final class HandbookGuide {
     List<Block> blocks = new ArrayList<>();
     say(
         blocks,
-        "Somebody writes down what was seen and measured of a foot. The rules in this book are held"
-            + " against that, one by one, and everything Hornbook advises comes from them: there"
+        "Somebody writes down what was seen and measured of a foot. The rules in this book are"
+            + " compared with that, one by one, and everything Hornbook advises comes from them: there"
             + " is no score and nothing hidden. You need no program to read it. If you work with"
             + " feet and think that a rule or a number is wrong, this book is there for you to"
             + " say so.");
@@ -40,13 +40,13 @@ final class HandbookGuide {
         "Then",
         "What follows: it names a finding, calls the vet, gives a reason for or against a technique, or warns.",
         "Asks",
-        "What has to be known to be so, all of it together, before the rule says anything. Found means that another rule has found it.",
+        "What has to be known, all of it together, before the rule says anything. Found means that another rule has found it.",
         "Why",
         "The reason of the trade behind it.",
         "When silent",
-        "On which feet it holds its tongue.",
+        "On which feet the rule says nothing.",
         "Limits",
-        "The numbers it goes by, each with where it comes from and who says otherwise.",
+        "The numbers it uses, each with its source and with authors who disagree.",
         "Fires on",
         "A made-up foot on which the rule speaks; where a number or a word is filled in, what it then says. Stretches of wall are measured back along the ground edge from the middle of the toe, on the inner and on the outer side.",
         "Near-miss",
@@ -65,7 +65,7 @@ final class HandbookGuide {
         "practice",
         "Common practice of the trade, with no work behind it.",
         "memory",
-        "The authors believe it. It is to be checked before anyone relies on it.");
+        "The authors believe it. Check it before you rely on it.");
     say(
         blocks,
         "What rests on several things is no better than the weakest of them. A number that no book"
@@ -73,8 +73,8 @@ final class HandbookGuide {
     heading(blocks, "unknown", "What nobody looked at");
     say(
         blocks,
-        "Unknown is never taken for no. A rule speaks only on what is known; what is not known and"
-            + " could change the advice is asked for, what could call the vet first."
+        "Not looked at is not the same as normal. A rule uses only what is known. What is not known and"
+            + " could change the advice is asked for; what could call the vet comes first."
             + " Until that is answered the advice is called provisional.");
     heading(blocks, "verdicts", "From reasons to advice");
     say(
@@ -89,10 +89,10 @@ final class HandbookGuide {
                 "The vet is called for now: ruled out until the vet has seen the foot; only with"
                     + " the vet where a vet already directs the case.",
                 "No reason for it: not indicated.",
-                "The vet is called for today, or something is the vet's to settle first: only with"
+                "The vet is called for today, or the vet has to settle something first: only with"
                     + " the vet.",
                 "Otherwise: workable.",
-                "Of the workable ones whose reasons answer every defect found, those with nothing"
+                "Of the workable ones that deal with every defect found, those with nothing"
                     + " against them come before the others. The one that interferes least, by the"
                     + " order below, is the first choice. There may be none.")));
     say(
@@ -105,7 +105,7 @@ final class HandbookGuide {
     heading(blocks, "object", "If you think something is wrong");
     say(
         blocks,
-        "Write down the number of the rule, or the name of the limit, what you hold to instead,"
+        "Write down the number of the rule, or the name of the limit, what you use instead,"
             + " and why. Hornbook prints a questionnaire on all its limits, those with no book"
             + " behind them first (hornbook rules review), and adds up what experienced people"
             + " answer. A yard, a college or a country can set limits of its own in a local"

@@ -37,8 +37,8 @@ final class HandbookIndex {
         List.of(
             new Book.Paragraph(
                 RichText.of(
-                    "The rules that speak of a thing, by their numbers. Where very many do, those"
-                        + " whose title names it.")),
+                    "The rules about each thing, by their numbers. If there are very many, those"
+                        + " with the word in the title.")),
             new Words(List.copyOf(entries.values()))));
   }
 

@@ -57,10 +57,10 @@ final class HandbookLimits {
     blocks.add(
         new Book.Paragraph(
             RichText.of(
-                "Every number the rules and the job sheets hold a foot to. "
+                "Every number that rules and job sheets compare a foot with. "
                     + "Safer is the way to move a limit that makes the advice more careful: a local"
-                    + " practice may move it that way without asking, and a limit that calls the"
-                    + " vet no other way at all.")));
+                    + " practice may move it that way without asking. A limit that calls the"
+                    + " vet may move no other way.")));
     Set<String> placed = new LinkedHashSet<>();
     for (Topic topic : book.topics()) {
       Set<String> own = new LinkedHashSet<>();
@@ -71,7 +71,7 @@ final class HandbookLimits {
     }
     Set<String> others = new LinkedHashSet<>();
     book.limits().stream().map(Limit::id).filter(placed::add).forEach(others::add);
-    add(blocks, "Held by no rule: what the computing and the job sheets take", others);
+    add(blocks, "Used by no rule: numbers for computing and job sheets", others);
     return new Chapter("limits", "Table of limits", blocks);
   }
 

@@ -98,7 +98,7 @@ final class HandbookLists {
             new Book.Paragraph(
                 RichText.of(
                     "A finding gives what was seen or measured its name, and other rules build on"
-                        + " it. The technique that is chosen has to answer every defect.")),
+                        + " it. The technique chosen has to deal with every defect.")),
             new Table("Findings", head, rows)));
   }
 
@@ -117,8 +117,8 @@ final class HandbookLists {
         List.of(
             new Book.Paragraph(
                 RichText.of(
-                    "Numbers the rules ask for that no tape or gauge shows. Each is worked out only"
-                        + " where all it is worked out from was measured.")),
+                    "Numbers that rules use and no tape or gauge shows. Each is worked out only"
+                        + " if everything it is worked out from was measured.")),
             new Table("Readings", List.of("Number", "Worked out from"), rows)));
   }
 
@@ -171,7 +171,7 @@ final class HandbookLists {
       List<Part> parts = new ArrayList<>();
       limits(parts, "Limits from it", uses.limitsFrom(source.key()));
       limits(parts, "Agrees with", uses.limitsAlsoFrom(source.key()));
-      limits(parts, "Sees otherwise", uses.limitsDisputedBy(source.key()));
+      limits(parts, "Disputes", uses.limitsDisputedBy(source.key()));
       List<RuleEntry> rules = uses.citing(source.key());
       if (!rules.isEmpty()) {
         parts.add(new Part("Rules", List.of(HandbookAnchors.rules(rules))));

@@ -84,7 +84,7 @@ final class HandbookRules {
     }
     if (!rule.text().dissents().isEmpty()) {
       List<RuleEntry> others = rule.text().dissents().stream().map(book.rules()::get).toList();
-      RichText says = RichText.of("says on purpose what another author does not: ");
+      RichText says = RichText.of("here the author disagrees with: ");
       parts.add(new Part("Dissent", List.of(says.plus(HandbookAnchors.rules(others)))));
     }
     FiredCase fired = cases.get(rule.id());
@@ -130,7 +130,9 @@ final class HandbookRules {
     String only =
         rule.text().techniques().isEmpty()
             ? "."
-            : ", only while one of these is open: " + words.labels(rule.text().techniques()) + ".";
+            : ", only while one of these is possible: "
+                + words.labels(rule.text().techniques())
+                + ".";
     return RichText.of(words.outcome(rule) + only);
   }
 
@@ -164,7 +166,7 @@ final class HandbookRules {
         RichText.strong(phrases.plain(fired.example().title()) + ".")
             .plus(" " + Sentence.capital(given.given(fired.example().assessment())));
     if (fired.says() == null) {
-      return line.plus(" Under the local practice the rule does not fire on it.");
+      return line.plus(" Under the local practice the rule does not apply to it.");
     }
     String says = phrases.says(fired.says());
     boolean above = says.equals(words.says(rule, rule.text().says()));
@@ -173,9 +175,7 @@ final class HandbookRules {
 
   private String nearMiss(FiredCase fired) {
     String change = Sentence.capital(given.change(fired)) + ".";
-    return fired.silenced()
-        ? change
-        : change + " Under the local practice the rule fires all the same.";
+    return fired.silenced() ? change : change + " Under the local practice the rule still applies.";
   }
 
   private RichText ground(RuleEntry rule) {

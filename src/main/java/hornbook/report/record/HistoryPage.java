@@ -60,8 +60,8 @@ public final class HistoryPage {
         List.of(),
         parts,
         List.of(
-            "Forecasts: growth at the slow and the fast rate of the day of the visit before, for a"
-                + " foot dressed back to its length; a change of toe length widens them."));
+            "Forecasts: slow and fast growth from the day of the visit before, for a"
+                + " foot dressed back to its length. A change of toe length widens them."));
   }
 
   private RecordPart visits(String limb, FootHistory foot) {

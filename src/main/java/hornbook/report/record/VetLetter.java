@@ -205,7 +205,7 @@ public final class VetLetter {
   private List<String> closing() {
     return List.of(
         "This letter reports what was seen and measured. It is not a diagnosis.",
-        "Put together with Hornbook, rule base "
+        "Written with Hornbook, rule base "
             + Entry.text(entry.rulebook(), "version")
             + "; the rules are named in brackets.");
   }

@@ -55,14 +55,14 @@ public final class CataloguePage {
       limits.add(page, limit);
       page.hanging(4, 6, limit.source() + ": " + citations.full(limit.source()));
     }
-    rules(page, "Rules held to it", uses.heldTo(id));
+    rules(page, "Rules that use it", uses.heldTo(id));
   }
 
   private void finding(PlainPage page, FindingKind finding) {
     page.heading("A finding" + (finding.defect() ? ", and a defect" : ""));
     page.hanging(2, 4, finding.id() + ": " + finding.label());
     if (finding.defect()) {
-      page.paragraph(2, "The technique that is chosen has to answer it.");
+      page.paragraph(2, "The technique chosen has to deal with it.");
     }
     rules(page, "Found by", uses.finding(finding.id()));
     rules(page, "Built on by", uses.buildingOn(finding.id()));
@@ -78,7 +78,7 @@ public final class CataloguePage {
   private void source(PlainPage page, Source source) {
     page.heading("A source").hanging(2, 4, source.key() + ": " + citations.full(source.key()));
     limits(page, "Limits that rest on it", uses.limitsFrom(source.key()));
-    limits(page, "Limits it sees otherwise", uses.limitsDisputedBy(source.key()));
+    limits(page, "Limits it disputes", uses.limitsDisputedBy(source.key()));
     rules(page, "Rules that cite it", uses.citing(source.key()));
   }
 

@@ -126,8 +126,8 @@ public final class FoundRules {
     int all = found.all().size();
     List<RuleEntry> first = found.titled().isEmpty() ? found.all() : found.titled();
     page.heading(
-        (all == 1 ? "1 rule speaks" : all + " rules speak")
-            + " of \""
+        (all == 1 ? "1 rule" : all + " rules")
+            + " about \""
             + word
             + "\"."
             + (all == 0 ? "" : " One of them: hornbook rules show " + first.get(0).id()));

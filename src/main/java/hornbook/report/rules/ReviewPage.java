@@ -40,9 +40,9 @@ public final class ReviewPage {
 
   private static final List<String> ASKED =
       List.of(
-          "Each line is a number the program holds feet to. Say whether it is right where you work; if"
-              + " not, write the value you hold to and why.",
-          "The first have no book behind them, only practice or memory: your experience counts most"
+          "Each line is a number the program compares feet with. Say whether it is right where you work. If"
+              + " not, write the value you use and why.",
+          "The first rest on practice or memory alone, with no book: your experience counts most"
               + " there. Leave out what you have no view on.",
           "Name: ______________________________   Years in the trade: ______");
 

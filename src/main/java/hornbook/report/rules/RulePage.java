@@ -56,19 +56,19 @@ public final class RulePage {
       page.heading("Until the vet comes");
       page.paragraph(2, words.says(rule, rule.text().meanwhile()));
     }
-    page.heading("Fires when all of this is known to be so");
+    page.heading("Applies if all of this is known");
     words.conditions(rule).forEach(line -> page.hanging(2, 4, "- " + line));
     page.heading("Then").paragraph(2, words.outcome(rule));
     if (!rule.text().techniques().isEmpty()) {
       page.paragraph(
-          2, "only while one of these is open: " + words.labels(rule.text().techniques()));
+          2, "only while one of these is possible: " + words.labels(rule.text().techniques()));
     }
     page.heading("Why").paragraph(2, rule.why());
     page.heading("When silent").paragraph(2, rule.silent());
     addLimits(page, rule);
     addSources(page, rule);
     if (shown != null) {
-      page.heading("The case that fires it").paragraph(2, shown.title());
+      page.heading("Example case").paragraph(2, shown.title());
       page.asIs(2, "hornbook assess " + shown.file());
       page.paragraph(2, "Silent after one change:");
       page.asIs(2, "--set \"" + shown.nearMiss() + "\"");

@@ -63,10 +63,10 @@ public final class RulesCheckText {
               + check.feet()
               + " made-up feet";
       case FAULTY ->
-          "not run: cases and contradictions can be looked at once the faults below are mended";
+          "not run: cases and contradictions are checked once the faults below are put right";
       case UNTRUSTED ->
-          "not run: whether the cases do what they are there for, and contradictions, show only"
-              + " when the rules run as a program; if you trust whoever wrote them, add"
+          "not run: cases and contradictions are checked only"
+              + " when the rules run as a program. If you trust whoever wrote them, add"
               + " --trust-rules";
     };
   }

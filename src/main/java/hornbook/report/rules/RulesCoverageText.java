@@ -35,11 +35,7 @@ public final class RulesCoverageText {
   public static String render(Coverage coverage, Rulebook book, boolean all) {
     RulesCoverageText text = new RulesCoverageText(coverage, book);
     text.page.heading(
-        "What the cases put to the test, version "
-            + book.version()
-            + ", "
-            + coverage.feet()
-            + " feet run");
+        "What the cases test, version " + book.version() + ", " + coverage.feet() + " feet run");
     text.summary();
     text.holes();
     if (all) {
@@ -96,10 +92,10 @@ public final class RulesCoverageText {
   private List<String> lacking(RuleCover rule) {
     List<String> lacking = new ArrayList<>();
     if (rule.fired() == 0) {
-      lacking.add("no case fires it");
+      lacking.add("no case makes it apply");
     }
     if (rule.silent() == 0) {
-      lacking.add("no case silences it");
+      lacking.add("no case keeps it silent");
     }
     List<String> asked = words.conditions(rule.rule());
     for (int at = 0; at < asked.size(); at++) {

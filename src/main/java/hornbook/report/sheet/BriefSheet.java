@@ -54,7 +54,7 @@ final class BriefSheet {
             "LEFT OUT HERE",
             List.of(
                 (leftOut == 0 ? "" : steps + "; ")
-                    + "the cautions in full; what owner and vet are told; how to watch the horse"
+                    + "the cautions in full; the lines for owner and vet; how to watch the horse"
                     + " move. The whole sheet: leave --brief out.")));
     return parts;
   }

@@ -167,10 +167,13 @@ final class PlanPage {
   private void first() {
     List<String> lines = new ArrayList<>();
     if (plan.judged().verdict() == Verdict.WITH_VET) {
-      lines.add("A VET DECIDES whether this is done, and how. Nothing here is begun before that.");
+      lines.add("A VET DECIDES whether to do this, and how. Begin nothing before that.");
     }
     if (plan.wishes().despite() != null) {
-      lines.add("Made at the farrier's own wish: \"" + plan.wishes().despite() + "\".");
+      lines.add(
+          "The farrier asked for this sheet against the advice: \""
+              + plan.wishes().despite()
+              + "\".");
     }
     if (plan.judged().verdict() == Verdict.NOT_INDICATED) {
       lines.add("Nothing recorded supports this technique on this foot.");

@@ -70,13 +70,14 @@ public final class ConfidenceText {
     String foot = Sentence.capital(FieldNames.of(one.foot().limb()));
     page.heading(foot + ": how steady the advice is. " + one.runs() + " runs, seed " + one.seed());
     if (one.measurements().isEmpty()) {
-      page.paragraph(0, "Nothing was measured on this horse, so no measuring error can turn it.");
+      page.paragraph(
+          0, "Nothing was measured on this horse, so no measuring error can change the advice.");
       return page.text();
     }
     page.paragraph(
         0,
-        "Measured again on paper, with the errors below, all verdicts and calls for the vet came"
-            + " out as on the page in "
+        "If the measurements were repeated with the errors below, all verdicts and calls for the vet"
+            + " would come out the same in "
             + Shares.of(one.steady())
             + " of the runs.");
     choices();
@@ -160,7 +161,7 @@ public final class ConfidenceText {
       page.heading("No one measure decides it.");
       return;
     }
-    page.heading("Worth measuring again, for these decide it");
+    page.heading("Worth measuring again, because these decide it");
     for (Retake again : one.retake()) {
       Measurement measurement = again.measurement();
       page.hanging(
@@ -171,14 +172,14 @@ public final class ConfidenceText {
               + value(measurement, measurement.value())
               + ", ± "
               + error(measurement)
-              + ": without its error "
+              + ": measuring it exactly would settle "
               + Shares.of(again.explains())
-              + " of what turned would not have; it turns "
+              + " of the changes; it changes "
               + turned(again.decides()));
     }
     page.paragraph(
         2,
-        "Measure to know, not until it fits: where two honest measures differ, go by the safer.");
+        "Measure to know, not until it fits. If two honest measurements differ, use the safer one.");
   }
 
   /** Trade words, and the fields of the file. */
@@ -219,6 +220,6 @@ public final class ConfidenceText {
             + phrases.of(shared)
             + " of the variance is shared by all that one tool measured ("
             + shared.basis().word()
-            + "). What was seen, counted or told stands as noted.");
+            + "). What was seen, counted or reported is kept as noted.");
   }
 }

@@ -30,7 +30,7 @@ import java.util.stream.Collectors;
 /** Writes the contrasts of a foot as plain text. */
 public final class ContrastText {
   private static final String LEFT_OUT =
-      "Three things that bear on one another, as three changes to the wall, were not tried at once.";
+      "Three things that affect one another, such as three changes to the wall, were not tried at once.";
 
   private final Phrases phrases;
   private final RuleWords words;
@@ -73,7 +73,7 @@ public final class ContrastText {
     } else {
       page.paragraph(
           0,
-          "The smallest changes, each tried in a second run; to see it, give its --set lines to"
+          "The smallest changes, each tried in a second run. To try one, give its --set lines to"
               + " hornbook assess.");
     }
     int number = 0;
@@ -81,7 +81,7 @@ public final class ContrastText {
       number = group(care, number);
     }
     if (one.more()) {
-      page.heading("There are others, further off: --most N shows more.");
+      page.heading("There are others, further away: --most N shows more.");
     }
     reckoned();
     return page.text();
@@ -154,9 +154,9 @@ public final class ContrastText {
       case OTHER -> "DIFFERENT ADVICE, equally cautious.";
       case LESS ->
           "LESS CAUTIOUS, and only valid if the horse really measures so. This shows what the advice rests on. It is no"
-              + " target and no leave: measure again only to be right, never to get there; where"
-              + " two honest measures differ, go by the safer. What has called for the vet"
-              + " stays the vet's.";
+              + " target and no permission. Measure again only to be right, never to get there. If"
+              + " two honest measurements differ, use the safer one. What called for the vet still"
+              + " needs the vet.";
     };
   }
 
@@ -201,9 +201,9 @@ public final class ContrastText {
       page.hanging(
           2,
           4,
-          "What was not looked at is no contrast but a question. There "
+          "What was not looked at is a question, not a change. There "
               + (questions == 1 ? "is 1" : "are " + questions)
-              + ": hornbook assess tells which.");
+              + ": hornbook assess lists them.");
     }
   }
 
@@ -212,7 +212,7 @@ public final class ContrastText {
         + phrases.of(one.grade())
         + " ("
         + one.grade().basis().word()
-        + "); a sign seen otherwise counts as "
+        + "); a sign seen differently counts as "
         + phrases.of(one.word())
         + " measuring errors ("
         + one.word().basis().word()

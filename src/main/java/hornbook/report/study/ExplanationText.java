@@ -109,10 +109,10 @@ public final class ExplanationText {
     List<String> more = new ArrayList<>();
     int others = one.deciding().size() - 1;
     if (others > 0) {
-      more.add(others + " more like it");
+      more.add(others + " more of the kind");
     }
     if (!one.further().isEmpty()) {
-      more.add(one.further().size() + " bearing on it");
+      more.add(one.further().size() + " that apply");
     }
     if (!one.silent().isEmpty()) {
       more.add(one.silent().size() + " silent");

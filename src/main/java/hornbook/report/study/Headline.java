@@ -45,12 +45,12 @@ final class Headline {
       case COMES_FIRST ->
           "is the first choice"
               + (explanation.whyNot() ? ", so there is no why not" : "")
-              + ": it answers every defect found, and of what does it comes first";
+              + ": it deals with every defect found and interferes least";
       case RULED_OUT -> "is ruled out";
-      case VET_FIRST -> "is for the vet to agree to first";
+      case VET_FIRST -> "needs the vet's agreement first";
       case NOTHING_FOR -> "is not indicated: nothing on this foot supports it";
       case DEFECT_LEFT ->
-          "is workable, not the first choice: the reasons for it do not answer "
+          "is workable, not the first choice: the reasons for it do not deal with "
               + findings(settled.about());
       case SPOKEN_AGAINST ->
           "is workable, not the first choice: there is a reason against it, and none against "

@@ -72,7 +72,7 @@ public final class HeldWords {
         + FieldNames.of(limb)
         + ": "
         + names
-        + ". The horse stands on this foot to spare that one: what waits here waits for that call.";
+        + ". The horse stands on this foot to spare that one, so the work here waits for that call.";
   }
 
   /** Of calls for one danger the most urgent, of equals the one that asks for most. */

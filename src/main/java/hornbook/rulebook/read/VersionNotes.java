@@ -52,7 +52,7 @@ public final class VersionNotes {
             entry.line("date"), "date has to be year-month-day", "write it like 2026-11-25");
       }
       if (note.says().isEmpty()) {
-        entry.fault(entry.line(), "the version says nothing", "write says: and a line with a dash");
+        entry.fault(entry.line(), "the version is empty", "write says: and a line with a dash");
       }
       boolean falling =
           notes.isEmpty() || Version.later(notes.get(notes.size() - 1).version(), note.version());

@@ -13,7 +13,7 @@ public enum Tool {
   WALL_CALLIPERS("callipers on the wall", Unit.MM, 1, Unit.INCH, SIXTEENTH),
   ANGLE_GAUGE("angle gauge", Unit.DEGREE, 0.5, Unit.DEGREE, 0.5),
   HAIRLINE_TAPE("tape round the coronary band", Unit.MM, 1, Unit.INCH, SIXTEENTH),
-  IMAGES("the vet's images", Unit.MM, 1, Unit.INCH, SIXTEENTH),
+  IMAGES("the vet's radiographs", Unit.MM, 1, Unit.INCH, SIXTEENTH),
   BODY_TAPE("tape round the body", Unit.CM, 1, Unit.INCH, 0.5),
   WEIGHBRIDGE("weighbridge", Unit.KILOGRAM, 5, Unit.POUND, 10),
   CLINICAL_THERMOMETER("clinical thermometer", Unit.CELSIUS, 0.1, Unit.FAHRENHEIT, 0.1),

@@ -52,9 +52,9 @@ class ContrastTextTest {
     assertThat(flowing(text))
         .contains(
             "LESS CAUTIOUS, and only valid if the horse really measures so.",
-            "no target and no leave")
-        .contains("measure again only to be right, never to get there")
-        .contains("go by the safer", "not a diagnosis");
+            "no target and no permission")
+        .contains("Measure again only to be right, never to get there")
+        .contains("use the safer one", "not a diagnosis");
     assertThat(text.indexOf("only if truly ")).isGreaterThan(text.indexOf("LESS CAUTIOUS"));
     assertThat(text.indexOf("MORE CAUTIOUS")).isBetween(0, text.indexOf("LESS CAUTIOUS"));
   }
@@ -88,7 +88,7 @@ class ContrastTextTest {
         .contains("-> a nailed shoe: workable, was ruled out")
         .contains("-> the vet today for acute laminitis")
         .contains("measuring error of a length: ± 2 mm (derived)")
-        .contains("a sign seen otherwise counts as 2 measuring errors (memory)");
+        .contains("a sign seen differently counts as 2 measuring errors (memory)");
     assertThat(text)
         .contains(
             "    --set \"feet[0].wall[2].to=66 mm\"\n    --set \"feet[0].wall[3].from=66 mm\"");
@@ -120,7 +120,7 @@ class ContrastTextTest {
   @Test
   void what_was_not_looked_at_is_a_question_and_what_is_fixed_is_named() throws Exception {
     assertThat(flowing(text(contrasted("half-seen-foot", null, 8, Units.MM), Units.MM)))
-        .contains("What was not looked at is no contrast but a question. There are")
+        .contains("What was not looked at is a question, not a change. There are")
         .contains("Left as they are: name, age in years,", "limb, ", "and what is in the van.");
   }
 
