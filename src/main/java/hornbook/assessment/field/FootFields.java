@@ -88,7 +88,7 @@ final class FootFields {
                   "vetJudged",
                   Judged.values(),
                   "judged by a vet",
-                  "What of this foot a vet has looked at and said what is to be done.")
+                  "What a vet has looked at on this foot and decided what to do about.")
               .asFixed(),
           whole(
                   "vetSawDaysAgo",

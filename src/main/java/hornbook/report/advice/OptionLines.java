@@ -23,6 +23,9 @@ import java.util.stream.Collectors;
 final class OptionLines {
   private static final int MOST_OTHERS = 2;
 
+  /** The most names on the usual page of what is not open today. */
+  private static final int MOST_NAMED = 8;
+
   private final PageContext told;
 
   OptionLines(PageContext told) {
@@ -44,7 +47,7 @@ final class OptionLines {
     return items;
   }
 
-  /** Every one by name; where that is most of all there are, those left out. */
+  /** By name; where that is most of all there are, those left out. */
   private String labels(List<OptionAdvice> together) {
     boolean technique = technique(together.get(0));
     List<NamedOption> all = technique ? told.book().techniques() : told.book().supports();
@@ -59,9 +62,16 @@ final class OptionLines {
     if (others.isEmpty()) {
       return every;
     }
-    return others.size() <= MOST_OTHERS
-        ? every + " but " + String.join(", ", others)
-        : named.stream().map(told::label).collect(Collectors.joining(", "));
+    if (others.size() <= MOST_OTHERS) {
+      return every + " but " + String.join(", ", others);
+    }
+    boolean open = together.get(0).verdict() == Verdict.WORKABLE;
+    boolean cut = told.detail() == Detail.USUAL && !open && named.size() > MOST_NAMED;
+    return named.stream()
+            .limit(cut ? MOST_NAMED - 1 : named.size())
+            .map(told::label)
+            .collect(Collectors.joining(", "))
+        + (cut ? " and " + (named.size() - MOST_NAMED + 1) + " more" : "");
   }
 
   /** One line serves only those that the same rules speak against. */
