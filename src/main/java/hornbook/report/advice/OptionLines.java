@@ -24,7 +24,7 @@ final class OptionLines {
   private static final int MOST_OTHERS = 2;
 
   /** The most names on the usual page of what is not open today. */
-  private static final int MOST_NAMED = 8;
+  private static final int MOST_NAMED = 6;
 
   private final PageContext told;
 
