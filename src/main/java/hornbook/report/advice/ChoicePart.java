@@ -102,10 +102,11 @@ final class ChoicePart {
 
   /** What comes first once the vet has looked, and what has to be done before it. */
   private Section afterVet(OptionAdvice then) {
-    List<Item> items = new ArrayList<>(with(then, Bearing.FOR).subList(0, 1));
-    items.addAll(with(then, Bearing.NEEDS));
+    List<Item> items = new ArrayList<>(with(then, Bearing.NEEDS));
     items.addAll(with(then, Bearing.AGAINST));
-    return new Section(Kind.AFTER_VET, afterVetHeading(told, then), items, items.size());
+    int kept = items.size();
+    items.add(with(then, Bearing.FOR).get(0));
+    return new Section(Kind.AFTER_VET, afterVetHeading(told, then), items, kept);
   }
 
   /** {@code ONCE THE VET HAS LOOKED: a nailed shoe}. */

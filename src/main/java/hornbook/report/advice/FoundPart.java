@@ -26,6 +26,9 @@ final class FoundPart {
 
   private static final Set<String> AS_IT_SHOULD_BE = Set.of("straight-axis");
 
+  /** What the reasons for the first choice say again. */
+  private static final String SAID_ABOVE = "shoe-needed";
+
   private final PageContext told;
 
   FoundPart(PageContext told) {
@@ -37,6 +40,7 @@ final class FoundPart {
     List<Item> items = new ArrayList<>();
     List<Item> shape = new ArrayList<>();
     List<Item> good = new ArrayList<>();
+    List<Item> last = new ArrayList<>();
     List<String> steps = new ArrayList<>();
     for (FindingGiven finding : foot.findings()) {
       FindingKind kind = told.book().findings().get(finding.id());
@@ -45,10 +49,13 @@ final class FoundPart {
         steps.add(kind.label());
       } else {
         boolean fine = AS_IT_SHOULD_BE.contains(finding.id());
-        (kind.defect() ? items : fine ? good : shape).add(found(finding, kind, held));
+        boolean said = told.detail() == Detail.USUAL && finding.id().equals(SAID_ABOVE);
+        List<Item> to = said ? last : kind.defect() ? items : fine ? good : shape;
+        to.add(found(finding, kind, held));
       }
     }
     items.addAll(shape);
+    items.addAll(last);
     if (told.detail() != Detail.USUAL) {
       items.addAll(good);
     }

@@ -10,10 +10,12 @@ import hornbook.report.page.Section;
 import hornbook.report.page.Section.Item;
 import hornbook.report.page.Section.Kind;
 import hornbook.report.usual.DecidingMeasures;
+import hornbook.report.usual.DecidingMeasures.Deciding;
 import hornbook.report.words.Detail;
 import hornbook.report.words.PageContext;
 import hornbook.report.words.Phrases;
 import hornbook.rulebook.ReadingKind;
+import hornbook.rulebook.fact.Limit;
 import hornbook.rulebook.fact.Reading;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -60,9 +62,7 @@ final class MeasurePart {
   List<Section> of(FootAdvice foot) {
     if (told.detail() == Detail.USUAL) {
       List<Item> items =
-          DecidingMeasures.of(foot).stream()
-              .map(measure -> item(foot, measure, bands(foot, measure)))
-              .toList();
+          DecidingMeasures.of(foot).stream().map(one -> deciding(foot, one)).toList();
       return Section.unlessEmpty(Kind.MEASURES, "MEASUREMENTS THAT DECIDED", items);
     }
     List<Row> rows = new ArrayList<>();
@@ -101,6 +101,24 @@ final class MeasurePart {
       rank = named ? 1 : 2;
     }
     return new Row(item(foot, measure, bands), rank);
+  }
+
+  /** The number beside the limit that decided. */
+  private Item deciding(FootAdvice foot, Deciding one) {
+    Reading reading = one.measure().reading();
+    Limit limit = one.limit();
+    if (limit == null) {
+      return Item.of(one.measure().label(), told.phrases().of(reading));
+    }
+    String near = Closeness.close(foot.sheet(), reading, limit) ? ", near the limit" : "";
+    return Item.of(
+        one.measure().label(),
+        "%s%s; %s: %s"
+            .formatted(
+                told.phrases().apart(reading, limit),
+                near,
+                limit.label(),
+                told.phrases().groundedLimit(limit)));
   }
 
   /** In full every band stands on a line of its own, else the nearest beside the number. */

@@ -23,9 +23,6 @@ import java.util.stream.Collectors;
 final class OptionLines {
   private static final int MOST_OTHERS = 2;
 
-  /** The most names on the usual page of what is not open today. */
-  private static final int MOST_NAMED = 6;
-
   private final PageContext told;
 
   OptionLines(PageContext told) {
@@ -62,16 +59,9 @@ final class OptionLines {
     if (others.isEmpty()) {
       return every;
     }
-    if (others.size() <= MOST_OTHERS) {
-      return every + " but " + String.join(", ", others);
-    }
-    boolean open = together.get(0).verdict() == Verdict.WORKABLE;
-    boolean cut = told.detail() == Detail.USUAL && !open && named.size() > MOST_NAMED;
-    return named.stream()
-            .limit(cut ? MOST_NAMED - 1 : named.size())
-            .map(told::label)
-            .collect(Collectors.joining(", "))
-        + (cut ? " and " + (named.size() - MOST_NAMED + 1) + " more" : "");
+    return others.size() <= MOST_OTHERS
+        ? every + " except " + String.join(" and ", others)
+        : named.stream().map(told::label).collect(Collectors.joining(", "));
   }
 
   /** One line serves only those that the same rules speak against. */
@@ -84,11 +74,14 @@ final class OptionLines {
   }
 
   private static List<String> objections(OptionAdvice judged) {
-    if (judged.verdict() != Verdict.WORKABLE) {
-      return List.of();
-    }
+    List<String> all = new ArrayList<>(objections(judged, Bearing.NEEDS));
+    all.addAll(objections(judged, Bearing.AGAINST));
+    return all;
+  }
+
+  private static List<String> objections(OptionAdvice judged, Bearing bearing) {
     return judged.reasons().stream()
-        .filter(one -> one.bearing() == Bearing.AGAINST || one.bearing() == Bearing.NEEDS)
+        .filter(one -> judged.verdict() == Verdict.WORKABLE && one.bearing() == bearing)
         .map(ReasonGiven::rule)
         .toList();
   }
@@ -125,7 +118,20 @@ final class OptionLines {
     String more = together.size() == 1 ? more(first, bearing) : "";
     more += objections(first, rule);
     more += first.verdict() == Verdict.WITH_VET ? until(reason) : "";
-    return new Item(lead, this.told.title(rule) + more, List.of(), rule);
+    return new Item(lead, this.told.title(rule) + more, List.of(), rule, named(lead, first, rule));
+  }
+
+  /** By name with its rules: what objects to it is never left out. */
+  private static String named(String lead, OptionAdvice judged, String rule) {
+    StringBuilder named = new StringBuilder(lead + " [" + rule + "]");
+    for (Bearing bearing : List.of(Bearing.NEEDS, Bearing.AGAINST)) {
+      List<String> besides =
+          objections(judged, bearing).stream().filter(other -> !other.equals(rule)).toList();
+      if (!besides.isEmpty()) {
+        named.append(", ").append(bearing(bearing)).append(" ").append(besides);
+      }
+    }
+    return named.toString();
   }
 
   private static String until(ReasonGiven reason) {

@@ -48,11 +48,21 @@ final class SourcePart {
   private static String more(FootAdvice foot) {
     return String.join(
             ", ",
-            Numbers.counted(foot.findings().size(), "finding"),
             Numbers.counted(foot.measures().size(), "measurement"),
+            Numbers.counted(reasons(foot), "reason"),
             Numbers.counted(foot.cautions().size(), "caution"),
             Numbers.counted(foot.questions().size(), "question"))
         + ".";
+  }
+
+  private static int reasons(FootAdvice foot) {
+    Set<String> rules = new TreeSet<>();
+    judged(foot).flatMap(one -> one.reasons().stream()).forEach(one -> rules.add(one.rule()));
+    return rules.size();
+  }
+
+  private static Stream<OptionAdvice> judged(FootAdvice foot) {
+    return Stream.concat(foot.techniques().stream(), foot.supports().stream());
   }
 
   private static Set<String> works(Stream<? extends Collection<String>> keys) {
@@ -63,13 +73,11 @@ final class SourcePart {
   }
 
   private static Stream<List<String>> behind(FootAdvice foot) {
-    Stream<OptionAdvice> judged =
-        Stream.concat(foot.techniques().stream(), foot.supports().stream());
     return Stream.of(
             foot.referrals().stream().map(ReferralGiven::sources),
             foot.findings().stream().map(FindingGiven::sources),
             foot.cautions().stream().map(CautionGiven::sources),
-            judged.flatMap(one -> one.reasons().stream()).map(ReasonGiven::sources))
+            judged(foot).flatMap(one -> one.reasons().stream()).map(ReasonGiven::sources))
         .flatMap(all -> all);
   }
 }

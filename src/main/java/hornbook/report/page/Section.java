@@ -46,10 +46,15 @@ public record Section(Kind kind, String heading, List<Item> items, int kept) {
    * @param text the sentence, or an empty text
    * @param notes what is added beneath
    * @param rule the rule it comes from, or null
+   * @param named what names it where there is no room for the sentence, or null for the lead
    */
-  public record Item(String lead, String text, List<String> notes, String rule) {
+  public record Item(String lead, String text, List<String> notes, String rule, String named) {
     public Item {
       notes = List.copyOf(notes);
+    }
+
+    public Item(String lead, String text, List<String> notes, String rule) {
+      this(lead, text, notes, rule, null);
     }
 
     public static Item of(String lead, String text) {
@@ -72,9 +77,9 @@ public record Section(Kind kind, String heading, List<Item> items, int kept) {
       return new Item(lead, "", notes, rule);
     }
 
-    /** The same by its lead alone. */
+    /** The same by its name alone. */
     public Item brief() {
-      return new Item(lead, "", List.of(), rule);
+      return named == null ? new Item(lead, "", List.of(), rule) : of(named, "");
     }
   }
 

@@ -10,7 +10,7 @@ import java.util.List;
  * choice never give: rather than lose them, a page grows longer.
  */
 public final class TextFit {
-  private static final int STAGES = 5;
+  private static final int STAGES = 6;
 
   private TextFit() {}
 
@@ -70,17 +70,18 @@ public final class TextFit {
   private static int least(Kind kind, int stage) {
     int all = Integer.MAX_VALUE;
     return switch (kind) {
-      case FOUND -> List.of(5, 3, 2, 1, 0).get(stage);
-      case CAUTIONS -> List.of(3, 2, 1, 1, 0).get(stage);
-      case MEASURES -> List.of(3, 2, 1, 0, 0).get(stage);
-      case SUPPORT -> List.of(4, 3, 2, 1, 0).get(stage);
-      case NEXT -> List.of(all, 2, 1, 0, 0).get(stage);
-      case CHOICE -> List.of(all, 4, 3, 2, 1).get(stage);
+      case FOUND -> List.of(5, 3, 2, 1, 0, 0).get(stage);
+      case CAUTIONS -> List.of(3, 2, 1, 1, 0, 0).get(stage);
+      case MEASURES -> List.of(3, 2, 2, 1, 0, 0).get(stage);
+      case SUPPORT -> List.of(all, 4, 3, 1, 0, 0).get(stage);
+      case NEXT -> List.of(all, 2, 1, 0, 0, 0).get(stage);
+      case CHOICE -> List.of(2, 2, 1, 1, 1, 1).get(stage);
       case PRACTICE -> all;
-      case REFERRAL -> List.of(all, all, all, 1, 0).get(stage);
-      case AFTER_VET -> all;
-      case REFERRAL_LATER -> List.of(all, 1, 0, 0, 0).get(stage);
-      case WORKABLE, WITH_VET, RULED_OUT, NOT_INDICATED -> List.of(all, all, 3, 1, 0).get(stage);
+      case REFERRAL -> List.of(all, all, all, 1, 0, 0).get(stage);
+      case AFTER_VET -> List.of(all, all, all, all, 1, 1).get(stage);
+      case REFERRAL_LATER -> List.of(all, 2, 1, 1, 1, 0).get(stage);
+      case WORKABLE, WITH_VET, RULED_OUT, NOT_INDICATED ->
+          List.of(all, all, 3, 1, 0, 0).get(stage);
       case PROVISIONAL, INCOMPLETE, SOURCES, REASONS -> all;
     };
   }

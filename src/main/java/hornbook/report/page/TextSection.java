@@ -31,12 +31,9 @@ public final class TextSection {
           Kind.MEASURES,
           Kind.NEXT);
 
-  /** Less urgent calls for the vet that are still named where there is no room to tell of them. */
-  private static final int FEW = 4;
-
   /** Sections of which nothing need be left: the end of the page says how much there is. */
   private static final Set<Kind> COUNTED_BELOW =
-      EnumSet.of(Kind.CAUTIONS, Kind.MEASURES, Kind.NEXT);
+      EnumSet.of(Kind.CHOICE, Kind.AFTER_VET, Kind.CAUTIONS, Kind.MEASURES, Kind.NEXT);
 
   /** Sections whose items are still named where there is no room for a sentence. */
   private static final Set<Kind> NAMED =
@@ -183,10 +180,9 @@ public final class TextSection {
   }
 
   private static String names(List<Item> gone) {
-    int more = gone.size() - FEW;
     String titles =
-        gone.stream().limit(FEW).map(item -> item.brief().line()).collect(Collectors.joining("; "));
-    return Sentence.capital(titles) + (more > 0 ? "; and " + more + " more: --full" : ".");
+        gone.stream().map(item -> item.brief().line()).collect(Collectors.joining("; "));
+    return Sentence.capital(titles) + ".";
   }
 
   /** Whether what gives way is still named. */
