@@ -118,20 +118,23 @@ final class OptionLines {
     String more = together.size() == 1 ? more(first, bearing) : "";
     more += objections(first, rule);
     more += first.verdict() == Verdict.WITH_VET ? until(reason) : "";
-    return new Item(lead, this.told.title(rule) + more, List.of(), rule, named(lead, first, rule));
+    return new Item(lead, this.told.title(rule) + more, List.of(), rule, named(lead, first, reason));
   }
 
   /** By name with its rules: what objects to it is never left out. */
-  private static String named(String lead, OptionAdvice judged, String rule) {
-    StringBuilder named = new StringBuilder(lead + " [" + rule + "]");
+  private static String named(String lead, OptionAdvice judged, ReasonGiven deciding) {
+    List<String> alike = new ArrayList<>(List.of(deciding.rule()));
+    StringBuilder others = new StringBuilder();
     for (Bearing bearing : List.of(Bearing.NEEDS, Bearing.AGAINST)) {
-      List<String> besides =
-          objections(judged, bearing).stream().filter(other -> !other.equals(rule)).toList();
-      if (!besides.isEmpty()) {
-        named.append(", ").append(bearing(bearing)).append(" ").append(besides);
+      List<String> besides = new ArrayList<>(objections(judged, bearing));
+      besides.remove(deciding.rule());
+      if (bearing == deciding.bearing()) {
+        alike.addAll(besides);
+      } else if (!besides.isEmpty()) {
+        others.append(", ").append(bearing(bearing)).append(" ").append(besides);
       }
     }
-    return named.toString();
+    return lead + " " + alike + others;
   }
 
   private static String until(ReasonGiven reason) {

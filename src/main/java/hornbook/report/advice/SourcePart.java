@@ -15,9 +15,12 @@ import hornbook.report.words.PageContext;
 import hornbook.rulebook.Source;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The works the advice on a foot rests on, and what the marks of weaker ground mean. */
@@ -46,13 +49,15 @@ final class SourcePart {
 
   /** How much stands in full. */
   private static String more(FootAdvice foot) {
-    return String.join(
-            ", ",
-            Numbers.counted(foot.measures().size(), "measurement"),
-            Numbers.counted(reasons(foot), "reason"),
-            Numbers.counted(foot.cautions().size(), "caution"),
-            Numbers.counted(foot.questions().size(), "question"))
-        + ".";
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    counts.put("measurement", foot.measures().size());
+    counts.put("reason", reasons(foot));
+    counts.put("caution", foot.cautions().size());
+    counts.put("question", foot.questions().size());
+    return counts.entrySet().stream()
+        .filter(one -> one.getValue() > 0)
+        .map(one -> Numbers.counted(one.getValue(), one.getKey()))
+        .collect(Collectors.joining(", ", "", "."));
   }
 
   private static int reasons(FootAdvice foot) {
