@@ -80,8 +80,7 @@ public final class TextFit {
       case REFERRAL -> List.of(all, all, all, 1, 0, 0).get(stage);
       case AFTER_VET -> List.of(all, all, all, all, 1, 1).get(stage);
       case REFERRAL_LATER -> List.of(all, 2, 1, 1, 1, 0).get(stage);
-      case WORKABLE, WITH_VET, RULED_OUT, NOT_INDICATED ->
-          List.of(all, all, 3, 1, 0, 0).get(stage);
+      case WORKABLE, WITH_VET, RULED_OUT, NOT_INDICATED -> List.of(all, all, 3, 1, 0, 0).get(stage);
       case PROVISIONAL, INCOMPLETE, SOURCES, REASONS -> all;
     };
   }

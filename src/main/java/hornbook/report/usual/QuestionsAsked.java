@@ -11,8 +11,8 @@ import java.util.stream.Stream;
 
 /**
  * The questions of the usual page: what a person at the horse can answer today, and what would
- * change the advice by itself, given all that is known, by more than a word with the vet or
- * a caution. The others stand in full, in JSON and in the interview.
+ * change the advice by itself, given all that is known, by more than a word with the vet or a
+ * caution. The others stand in full, in JSON and in the interview.
  */
 public final class QuestionsAsked {
   private static final int MOST = 3;

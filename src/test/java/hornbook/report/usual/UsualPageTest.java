@@ -32,7 +32,10 @@ class UsualPageTest {
       new TextOptions(Units.MM, Detail.USUAL, false, TextOptions.USUAL_WIDTH);
 
   private static final Pattern BASIS =
-      Pattern.compile("\\((memory|practice|derived|quoted)\\)|, (memory|practice|derived|quoted)\\)");
+      Pattern.compile(
+          "\\((memory|practice|derived|quoted)\\)|, (memory|practice|derived|quoted)\\)");
+
+  private static final Pattern WAITING = Pattern.compile("\\d+ supports, the vet first");
 
   private interface Check {
     void on(String name, Advice advice, FootAdvice foot, String page);
@@ -62,7 +65,8 @@ class UsualPageTest {
           for (OptionAdvice one : foot.supports()) {
             if (one.verdict() != Verdict.NOT_INDICATED) {
               assertThat(page).as(name + " " + one.id()).contains("SUPPORT");
-              if (!page.contains("very support except") && !page.contains("very support,")) {
+              boolean counted = one.verdict() == Verdict.WITH_VET && WAITING.matcher(page).find();
+              if (!counted && !page.contains("very support")) {
                 assertThat(page.toLowerCase())
                     .as(name)
                     .contains(advice.rulebook().support(one.id()).label());
@@ -118,7 +122,9 @@ class UsualPageTest {
     exercises(
         (name, advice, foot, page) -> {
           assertThat(QuestionsAsked.of(foot)).as(name).hasSizeLessThanOrEqualTo(3);
-          assertThat(QuestionsAsked.of(foot)).as(name).allMatch(one -> one.alone() || one.provisional());
+          assertThat(QuestionsAsked.of(foot))
+              .as(name)
+              .allMatch(one -> one.alone() || one.provisional());
         });
     Advice sound = Pages.whole().get("cases/exercises/sound-hunter-reset.yaml");
     assertThat(QuestionsAsked.of(sound.feet().get(0))).isEmpty();
