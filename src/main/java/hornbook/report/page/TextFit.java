@@ -42,11 +42,18 @@ public final class TextFit {
     }
   }
 
-  /** Lets the longest section that can grow shorter do so; false when none can. */
+  /**
+   * Lets the longest section that can grow shorter do so; false when none can. Of the calls for the
+   * vet the less urgent give way to the more urgent.
+   */
   private static boolean give(List<TextSection> sections, int stage) {
     TextSection longest = null;
+    boolean called = false;
     for (TextSection section : sections) {
-      boolean gives = section.shrinks(Math.max(section.kept(), least(section.kind(), stage)));
+      boolean lesser = called && section.kind() == Kind.REFERRAL_LATER && stage > 0;
+      called |= section.kind() == Kind.REFERRAL_LATER;
+      int least = lesser ? 0 : least(section.kind(), stage);
+      boolean gives = section.shrinks(Math.max(section.kept(), least));
       if (gives && (longest == null || section.height() >= longest.height())) {
         longest = section;
       }

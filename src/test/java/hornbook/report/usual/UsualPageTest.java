@@ -213,7 +213,9 @@ class UsualPageTest {
   @Test
   void saysWhatToDoUntilTheVetComesWithinDays() {
     assertThat(page("draught-hind-toe-crack")).contains("Meanwhile: Have the vet look within days");
-    assertThat(page("white-line-disease-big-resection")).contains("VET WITHIN DAYS");
+    assertThat(page("white-line-disease-big-resection"))
+        .contains("Meanwhile: Ask the vet for radiographs within days")
+        .contains("MENTION TO THE VET: Lame, however slightly");
   }
 
   private static String page(String exercise) {
