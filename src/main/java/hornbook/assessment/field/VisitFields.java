@@ -50,7 +50,7 @@ final class VisitFields {
                   "vet",
                   VetRole.values(),
                   "the vet's part",
-                  "Has a vet been told of this foot, or does a vet direct the work on it?")
+                  "Has a vet been told about this foot, or does a vet direct the work on it?")
               .asFixed(),
           word(
               "handling",

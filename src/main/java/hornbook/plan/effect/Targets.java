@@ -29,7 +29,7 @@ final class Targets {
 
   private static void ratio(SheetDraft draft, double ratio) {
     SideProfile foot = draft.readings().profile();
-    Figure target = target("wanted toe length to heel length", ratio, "ratio");
+    Figure target = target("target toe length to heel length", ratio, "ratio");
     one(draft, "effect.ratio-equal", target, equal(draft, ratio), draft.given().toeAngle());
     Figure heel =
         solved(
@@ -59,7 +59,7 @@ final class Targets {
 
   private static void angle(SheetDraft draft, double angle) {
     SideProfile foot = draft.readings().profile();
-    Figure target = target("wanted toe angle", angle, "deg");
+    Figure target = target("target toe angle", angle, "deg");
     Figure heel = heelForAngle(draft, angle);
     AddedMaterial heels = AddedMaterial.depth(0, heel.value());
     one(draft, "effect.angle-heel", target, heel, ratioAfter(draft, heels, heel));
@@ -94,7 +94,7 @@ final class Targets {
 
   /** The same depth at toe and heel for a ratio. */
   static Figure equal(SheetDraft draft, double ratio) {
-    Figure target = target("wanted toe length to heel length", ratio, "ratio");
+    Figure target = target("target toe length to heel length", ratio, "ratio");
     return solved(
         "depth at toe and heels alike for the ratio",
         BuildDepth.equalForRatio(draft.readings().profile(), ratio),
@@ -104,7 +104,7 @@ final class Targets {
 
   /** The depth at the heels, nothing at the toe, for an angle. */
   static Figure heelForAngle(SheetDraft draft, double angle) {
-    Figure target = target("wanted toe angle", angle, "deg");
+    Figure target = target("target toe angle", angle, "deg");
     return solved(
         "depth at the heels alone for the angle",
         BuildDepth.heelForAngle(draft.readings().profile(), angle, 0),

@@ -55,7 +55,7 @@ public final class MarksPage {
             + number(marks.of())
             + ". A dangerous miss leaves "
             + number(marks.scheme().dangerous() * 100)
-            + " % at the most, whatever else was right.");
+            + " % at most, whatever else was right.");
     learners(leaf);
     whole(leaf);
     points(leaf);

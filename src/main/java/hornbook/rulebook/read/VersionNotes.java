@@ -126,7 +126,7 @@ public final class VersionNotes {
               0,
               "",
               since + " rules are since " + oldest.version() + ", which had " + oldest.all(),
-              "give a new rule the version that is to come, and write down there what it changes"));
+              "give a new rule the next version, and write down there what it changes"));
     }
   }
 }

@@ -76,6 +76,6 @@ class VersionNotesTest {
     assertThat(faults)
         .singleElement()
         .matches(fault -> fault.says().contains("2 rules are since 1.0.0, which had 1"))
-        .matches(fault -> fault.cure().contains("version that is to come"));
+        .matches(fault -> fault.cure().contains("the next version"));
   }
 }
