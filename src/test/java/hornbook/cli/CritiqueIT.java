@@ -108,7 +108,7 @@ class CritiqueIT {
   void a_departure_is_weighed_but_not_against_a_call_for_the_vet() {
     String departs = ANSWER.replace("leave-unshod", "nail-on") + "    departs: \"he insists\"\n";
     assertThat(verdict(points(JUMPER, departs), "technique", "nail-on")).isEqualTo("defensible");
-    assertThat(read(critique(JUMPER, departs))).contains("weighed, not marked wrong");
+    assertThat(read(critique(JUMPER, departs))).contains("counts as a reason, not as wrong");
     assertThat(verdict(points("fat-pony-footsore-in-may", departs), "technique", "nail-on"))
         .isEqualTo("unfounded-dangerous");
   }

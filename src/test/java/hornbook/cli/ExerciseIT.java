@@ -198,7 +198,7 @@ class ExerciseIT {
   void a_lesson_at_a_terminal_asks_for_all_that_an_answer_holds() throws Exception {
     try (Typist typist =
         Typist.at(folder, "exercise", "run", JUMPER, "--answer", "mine.yaml", "--no-pager")) {
-      typist.asked("What do you want to look at").answers("wall");
+      typist.asked("What would you look at").answers("wall");
       typist.sees("broken away").sees("> ").answers("");
       typist.asked("How soon does a vet").answers("none");
       typist.asked("What is the vet called for").answers("none");
@@ -210,7 +210,7 @@ class ExerciseIT {
       typist.asked("What has to be watched").answers("none");
       typist.asked("What was not looked at").answers("none");
       typist.asked("When do you come again").answers("6 weeks");
-      typist.asked("still go another way").answers("");
+      typist.asked("choose differently").answers("");
       typist.sees("Critique: ").sees("Next visit: 42 days");
       typist.endsWith(0);
     }
@@ -249,7 +249,7 @@ class ExerciseIT {
   @Test
   void a_lesson_at_a_terminal_is_gone_back_on_helped_with_and_broken_off() throws Exception {
     try (Typist typist = Typist.at(folder, "exercise", "run", "nail-in-the-frog", "--no-pager")) {
-      typist.asked("What do you want to look at").answers("puncture");
+      typist.asked("What would you look at").answers("puncture");
       typist.sees("puncture or wound: frog").sees("> ").answers("done");
       typist.asked("How soon does a vet").answers("hint");
       typist.sees("Hint 1, where to look").sees("> ").answers("hint");

@@ -161,7 +161,7 @@ class InterviewIT {
       typist.asked("date of the visit").answers("2026-03-14");
       typist.asked("age in years").answers("8");
       typist.asked("Could mean a vet now").types("abc" + Typist.CTRL_C);
-      typist.sees("All is kept").sees("hornbook new --ask tansy.yaml");
+      typist.sees("Every answer is saved").sees("hornbook new --ask tansy.yaml");
       typist.endsWith(0);
       assertThat(typist.screen()).doesNotContain("Exception", "WARNING", "org.jline");
     }
@@ -173,7 +173,7 @@ class InterviewIT {
         boolean pulse = typist.lastQuestion().contains("digital pulse");
         typist.answers(pulse ? "bouX\u007f" : "");
       }
-      typist.sees("> ").types(Typist.CTRL_D).sees("All is kept");
+      typist.sees("> ").types(Typist.CTRL_D).sees("Every answer is saved");
       typist.endsWith(0);
     }
     Assessment tansy = written("tansy.yaml");

@@ -62,7 +62,7 @@ class RulesIT {
     String found = Program.run("rules", "list", "quarter", "cracks").done().out();
     assertThat(found).contains("Cracks (cracks)", "K034", "K042").doesNotContain("K035");
     String many = Program.run("rules", "list", "heel").done().out();
-    assertThat(many).contains("B002", "In passing", "rules speak of \"heel\"");
+    assertThat(many).contains("B002", "In passing", "rules about \"heel\"");
     assertThat(many.lines()).allMatch(line -> line.length() <= 80);
     JsonNode json = Program.run("rules", "list", "quarter crack", "--format", "json").done().json();
     assertThat(json.findValuesAsText("id")).contains("K034", "K042").doesNotContain("K035");
@@ -87,7 +87,11 @@ class RulesIT {
   void a_rule_is_shown_with_its_grounds_and_its_case() {
     String shown = Program.run("rules", "show", "n003").done().out();
     assertThat(shown)
-        .contains("N003", "Says", "Fires when", "nail sites, weaker branch: less than 2")
+        .contains(
+            "N003",
+            "Says",
+            "Applies if all of this is known",
+            "nail sites, weaker branch: less than 2")
         .contains("Then", "rules out a nailed shoe", "Why", "When silent", "Limits")
         .contains("nails.branch.least", "at least 2; basis: published", "but ", "Sources")
         .contains("cases/rules/N003.yaml", "--set");

@@ -32,7 +32,7 @@ class UsageIT {
         misuse("--output " + FOAL, "another file", "assess", "--output", FOAL, FOAL),
         misuse("hornbook rules show needs ID", "rules show --help", "rules", "show"),
         misuse("\"N004\" is one argument too many", "help:", "rules", "show", "N003", "N004"),
-        misuse("nothing by the name \"N03\"", "nearest: N003", "rules", "show", "N03"),
+        misuse("nothing named \"N03\"", "nearest: N003", "rules", "show", "N03"),
         misuse("\"nailing\" is a topic", "--topic nailing", "rules", "show", "nailing"),
         misuse("no topic \"nalling\"", "nearest: nailing", "rules", "list", "--topic", "nalling"),
         misuse("no command \"lst\"", "nearest: list", "rules", "lst"),
