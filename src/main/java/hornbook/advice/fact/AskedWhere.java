@@ -18,6 +18,9 @@ public final class AskedWhere {
   /** The names of the fields that make no difference on this foot. */
   public static Set<String> pointless(Foot foot) {
     Set<String> pointless = new HashSet<>();
+    if (!feverMatters(foot)) {
+      pointless.add("bodyTemperature");
+    }
     if (!nailSuspected(foot)) {
       pointless.addAll(List.of("soreNail", "nailDrawn"));
     }
@@ -29,6 +32,11 @@ public final class AskedWhere {
       pointless.add("dryForDays");
     }
     return pointless;
+  }
+
+  /** Nobody takes the temperature of a horse that goes sound and has no pus in the foot. */
+  private static boolean feverMatters(Foot foot) {
+    return foot.lameness() == null || foot.lameness() > 0 || pus(foot);
   }
 
   private static boolean nailSuspected(Foot foot) {
