@@ -89,8 +89,7 @@ class EveryFormatTest {
             horse -> {
               Advice advice = Shipped.ADVISOR.judge(horse);
               FootAdvice foot = advice.feet().get(advice.feet().size() - 1);
-              Technique[] all = Technique.values();
-              Technique technique = all[Math.floorMod(horse.hashCode(), all.length)];
+              Technique technique = Horses.technique(horse);
               Units units = horse.feet().size() % 2 == 0 ? Units.MM : Units.INCH;
               assertThatCode(() -> form(advice, foot, technique, units, horse.hashCode()))
                   .as("%s", horse)

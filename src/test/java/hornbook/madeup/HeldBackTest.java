@@ -12,7 +12,6 @@ import hornbook.plan.Plan;
 import hornbook.plan.PlanMaker;
 import hornbook.plan.sheet.PlanWishes;
 import hornbook.plan.sheet.SheetLine;
-import hornbook.plan.sheet.Technique;
 import hornbook.rulebook.fact.Urgency;
 import hornbook.rulebook.reserve.Reserves;
 import hornbook.rules.Shipped;
@@ -90,9 +89,7 @@ class HeldBackTest {
             horse -> {
               Advice advice = Shipped.ADVISOR.judge(horse);
               FootAdvice foot = advice.feet().get(advice.feet().size() - 1);
-              Technique[] all = Technique.values();
-              Technique technique = all[Math.floorMod(horse.hashCode(), all.length)];
-              sheet(PlanMaker.plan(advice, foot, technique, ANYWAY), held);
+              sheet(PlanMaker.plan(advice, foot, Horses.technique(horse), ANYWAY), held);
             });
     assertThat(held.get()).isGreaterThan(Horses.HOW_MANY / 10);
   }

@@ -3,6 +3,7 @@ package hornbook.madeup;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.Foot;
 import hornbook.assessment.VetRole;
+import hornbook.plan.sheet.Technique;
 import hornbook.rules.Shipped;
 import hornbook.study.generate.GeneratedFeet;
 import hornbook.study.rulecase.RuleCase;
@@ -50,5 +51,11 @@ final class Horses {
   /** Whether a vet has the case in hand. */
   static boolean directed(Assessment horse) {
     return horse.visit().vet() == VetRole.DIRECTING;
+  }
+
+  /** The technique whose sheet is written for a horse: all of them in turn, by the horse alone. */
+  static Technique technique(Assessment horse) {
+    Technique[] all = Technique.values();
+    return all[Math.floorMod(horse.hashCode(), all.length)];
   }
 }

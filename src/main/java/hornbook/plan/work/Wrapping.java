@@ -34,22 +34,10 @@ final class Wrapping {
     Figure clear = draft.limit("hairline.most");
     draft.say(
         BUILD, "wrap.extent", Placeholders.of("toe", toe).and("heel", heel).and("clear", clear));
-    Figure layer = given.layerThickness();
-    Figure layers =
-        Figure.reckoned(
-            "layers of tape",
-            Math.ceil(thickness.value() / layer.value()),
-            "",
-            "thickness {thickness} / layer {layer}, rounded up",
-            FormulaParts.of("thickness", thickness).and("layer", layer));
+    Figure layers = layers("layers of tape", "thickness {thickness}", "thickness", thickness);
     Figure side = side(thickness);
     Figure walls =
-        Figure.reckoned(
-            "layers of tape on the wall",
-            Math.ceil(side.value() / layer.value()),
-            "",
-            "thickness on the wall {side} / layer {layer}, rounded up",
-            FormulaParts.of("side", side).and("layer", layer));
+        layers("layers of tape on the wall", "thickness on the wall {side}", "side", side);
     draft.say(BUILD, "wrap.thickness", Placeholders.of("thickness", thickness).and("side", side));
     draft.say(BUILD, "wrap.layers", Placeholders.of("layers", layers).and("walls", walls));
     bounds(thickness);
@@ -61,6 +49,17 @@ final class Wrapping {
     draft.say(BUILD, "wrap.cut-out", "stays", stays);
     draft.say(BUILD, "wrap.opening", "opening", draft.limit("wrap.opening"));
     return thickness;
+  }
+
+  /** How many layers make up a thickness, which the formula calls by that name. */
+  private Figure layers(String label, String words, String name, Figure thickness) {
+    Figure layer = given.layerThickness();
+    return Figure.reckoned(
+        label,
+        Math.ceil(thickness.value() / layer.value()),
+        "",
+        words + " / layer {layer}, rounded up",
+        FormulaParts.of(name, thickness).and("layer", layer));
   }
 
   /** The layers of tape on a height of wall, and those under a width of ground face. */
