@@ -10,9 +10,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A rule base as data: what its rules say, need and rest on. The compiled rules are found by {@code
- * modelClass}; techniques stand in order of intervention, the least first; instructions are the
- * sentences of the job sheets.
+ * A rule base as data: what its rules say, need and rest on. Techniques stand in order of
+ * intervention, the least first; instructions are the sentences of the job sheets.
  *
  * @param digest sha256 over the files of the rule base
  * @param practice the local practice its limits were changed by, or null
@@ -20,7 +19,6 @@ import java.util.regex.Pattern;
 public record Rulebook(
     String version,
     String digest,
-    String modelClass,
     List<Topic> topics,
     List<NamedOption> techniques,
     List<NamedOption> supports,
@@ -38,7 +36,6 @@ public record Rulebook(
     return new Rulebook(
         other,
         digest,
-        modelClass,
         topics,
         techniques,
         supports,
@@ -56,7 +53,6 @@ public record Rulebook(
     return new Rulebook(
         version,
         digest,
-        modelClass,
         topics,
         techniques,
         supports,
@@ -84,7 +80,6 @@ public record Rulebook(
     return new Rulebook(
         version,
         digest,
-        modelClass,
         topics,
         techniques,
         supports,

@@ -66,9 +66,7 @@ class OwnRulesIT {
   void own_rules_are_not_run_for_the_asking() throws IOException {
     program().with("rules", "new", "our-yard", "--dir", "own").done();
     Program.Run refused = program().with("assess", FOOT, "--rules", "own").refused(2);
-    assertThat(refused.err())
-        .contains("--trust-rules")
-        .contains("could do anything on this computer");
+    assertThat(refused.err()).contains("--trust-rules").contains("wrong ones can hurt a horse");
     program().with("assess", FOOT, "--trust-rules").refused(2);
     program().with("assess", FOOT, "--rules", "none", "--trust-rules").refused(66);
   }

@@ -28,7 +28,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Own rules are added to the shipped ones without a copy, and compiled once. */
+/** Own rules are added to the shipped ones without a copy, and read once. */
 class OwnRulesTest {
   @TempDir private Path folder;
   @TempDir private Path cache;
@@ -156,7 +156,7 @@ class OwnRulesTest {
   }
 
   @Test
-  void they_are_compiled_once_for_this_user_alone() throws Exception {
+  void they_are_read_once_for_this_user_alone() throws Exception {
     Path kept = cache.resolve("hornbook/rules");
     LoadedRules first = FolderRules.load(folder, kept);
     Path file = onlyFile(kept);

@@ -2,7 +2,6 @@ package hornbook.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hornbook.rulebook.compile.FolderRules;
 import hornbook.rulebook.file.RuleFault;
 import hornbook.rulebook.load.LoadedRules;
 import hornbook.rulebook.read.RulebookReader;
@@ -65,7 +64,7 @@ class WrongRulesTest {
     if (!draft.faults().isEmpty() || !fires) {
       return draft.faults();
     }
-    LoadedRules rules = FolderRules.load(draft);
+    LoadedRules rules = new LoadedRules(draft.book());
     return FiringCheck.of(rules, CaseLibrary.read(folder.resolve("cases")), FEET, 1).faults();
   }
 }

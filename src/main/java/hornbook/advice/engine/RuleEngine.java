@@ -3,7 +3,6 @@ package hornbook.advice.engine;
 import hornbook.advice.FiredRule;
 import hornbook.advice.fact.FactSheet;
 import hornbook.rulebook.fact.CitedFact;
-import hornbook.rulebook.fact.Conclusion;
 import hornbook.rulebook.fact.Limit;
 import hornbook.rulebook.load.LoadedRules;
 import hornbook.rulebook.network.RuleNetworks;
@@ -12,21 +11,12 @@ import java.util.Collection;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import org.kie.api.KieBase;
-import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
-import org.kie.api.event.rule.ObjectInsertedEvent;
-import org.kie.api.runtime.KieSession;
 
 /** Fires the rules over the facts of a foot. Safe to use from several threads. */
 final class RuleEngine {
-  /** More firings than any foot can cause: meeting it means a rule feeds itself. */
-  private static final int MOST_FIRINGS = 10_000;
-
-  private final KieBase compiled;
   private final RuleNetworks networks;
 
   RuleEngine(LoadedRules rules) {
-    this.compiled = rules.compiled();
     this.networks = new RuleNetworks(rules.book().rules().values());
   }
 
@@ -38,9 +28,6 @@ final class RuleEngine {
 
   /** Has the rules made ready for these feet. */
   Ready ready(List<FactSheet> sheets) {
-    if (compiled != null) {
-      return sheet -> ordered(fireCompiled(sheet.facts()));
-    }
     Map<Map<String, Limit>, RuleNetworks.Ready> ready = new IdentityHashMap<>();
     for (FactSheet sheet : sheets) {
       Map<String, Limit> limits = sheet.limits();
@@ -71,37 +58,5 @@ final class RuleEngine {
   private static List<FiredRule> ordered(List<FiredRule> firings) {
     firings.sort(new FiringOrder());
     return firings;
-  }
-
-  private List<FiredRule> fireCompiled(Iterable<? extends CitedFact> facts) {
-    List<FiredRule> firings = new ArrayList<>();
-    KieSession session = compiled.newKieSession();
-    try {
-      session.addEventListener(new Recorder(firings));
-      for (CitedFact fact : facts) {
-        session.insert(fact);
-      }
-      if (session.fireAllRules(MOST_FIRINGS) == MOST_FIRINGS) {
-        throw new IllegalStateException("the rules do not come to rest");
-      }
-    } finally {
-      session.dispose();
-    }
-    return firings;
-  }
-
-  private static final class Recorder extends DefaultRuleRuntimeEventListener {
-    private final List<FiredRule> firings;
-
-    Recorder(List<FiredRule> firings) {
-      this.firings = firings;
-    }
-
-    @Override
-    public void objectInserted(ObjectInsertedEvent event) {
-      if (event.getRule() != null && event.getObject() instanceof Conclusion conclusion) {
-        firings.add(new FiredRule((String) event.getRule().getMetaData().get("id"), conclusion));
-      }
-    }
   }
 }

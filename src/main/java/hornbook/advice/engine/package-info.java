@@ -1,6 +1,5 @@
 /**
- * Fires the rules and puts the advice together. With the rulebook the only place that knows the
- * rule engine.
+ * Fires the rules and puts the advice together.
  *
  * <p>May use: {@code advice}, {@code advice.fact}, {@code advice.question}, {@code assessment},
  * {@code rulebook}.

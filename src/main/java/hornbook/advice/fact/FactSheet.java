@@ -7,7 +7,6 @@ import hornbook.rulebook.fact.Reading;
 import hornbook.rulebook.fact.Seen;
 import hornbook.rulebook.fact.Stretch;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 
@@ -19,7 +18,6 @@ import java.util.Map;
  * @param seen the words observed, by field; a field that is absent was not looked at
  * @param readings the numbers known, by name
  * @param limits the limits that hold, by id
- * @param bound those of them that some rule binds: the others only slow the engine down
  * @param held what calls for the vet on the other feet hold back on this one
  * @param unknown for every field or reading that is not known, the paths that would make it known
  */
@@ -29,7 +27,6 @@ public record FactSheet(
     List<Crack> cracks,
     List<Stretch> wall,
     Map<String, Limit> limits,
-    List<Limit> bound,
     List<Held> held,
     Map<String, List<String>> unknown) {
   /** Unknown when low damage of the wall may go, or stay, with a trim nobody has measured. */
@@ -43,14 +40,7 @@ public record FactSheet(
 
   /** The same sheet with what the other feet hold back. */
   public FactSheet holding(List<Held> other) {
-    return new FactSheet(seen, readings, cracks, wall, limits, bound, other, unknown);
-  }
-
-  /** All facts, the limits among them. */
-  public Collection<CitedFact> facts() {
-    List<CitedFact> facts = new ArrayList<>(bound);
-    facts.addAll(observed());
-    return facts;
+    return new FactSheet(seen, readings, cracks, wall, limits, other, unknown);
   }
 
   /** What is known of the foot itself. */

@@ -16,7 +16,6 @@ import hornbook.foot.number.Unknown;
 import hornbook.foot.wall.WallGroup;
 import hornbook.foot.wall.WallSurvey;
 import hornbook.rulebook.ReadingKind;
-import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.Subjects;
 import hornbook.rulebook.fact.Crack;
@@ -34,7 +33,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Collectors;
 
 /**
  * Lays out everything known of a foot as facts, and everything unknown with the path that would
@@ -47,23 +45,15 @@ public final class FactSheets {
   /** The fields that readings rest on, by the place and name of the foot: the same every time. */
   private final Map<String, Map<ReadingKind, List<String>>> fields = new ConcurrentHashMap<>();
 
-  /**
-   * The limits that hold for such a limb and age, those of them that rules bind, and those of the
-   * computing.
-   */
-  private record LimitsThatHold(
-      Map<String, Limit> limits, List<Limit> bound, FootLimits computing) {}
+  /** The limits that hold for such a limb and age, and those of the computing. */
+  private record LimitsThatHold(Map<String, Limit> limits, FootLimits computing) {}
 
   public FactSheets(Rulebook book) {
-    Set<String> bound =
-        book.rules().values().stream().flatMap(RuleEntry::limits).collect(Collectors.toSet());
     for (Limit.Limbs limbs : Limit.Limbs.values()) {
       Map<Limit.Age, LimitsThatHold> byAge = new LinkedHashMap<>();
       for (Limit.Age age : Limit.Age.values()) {
         Map<String, Limit> limits = holding(book, limbs, age);
-        List<Limit> ofRules =
-            limits.values().stream().filter(limit -> bound.contains(limit.id())).toList();
-        byAge.put(age, new LimitsThatHold(limits, ofRules, ComputingLimits.of(limits)));
+        byAge.put(age, new LimitsThatHold(limits, ComputingLimits.of(limits)));
       }
       held.put(limbs, byAge);
     }
@@ -140,7 +130,6 @@ public final class FactSheets {
           cracks(),
           wall(),
           limits.limits(),
-          limits.bound(),
           List.of(),
           Collections.unmodifiableMap(unknown));
     }

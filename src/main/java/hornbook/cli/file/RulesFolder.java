@@ -33,9 +33,7 @@ public final class RulesFolder {
   public static LoadedRules load(String named, boolean trusted, Surroundings surroundings) {
     if (!trusted) {
       throw Failure.usage(
-          "rules run as a program: those of "
-              + named
-              + " could do anything on this computer that you can",
+          "the advice would rest on the rules of " + named + ", and wrong ones can hurt a horse",
           "if you trust whoever wrote them, add --trust-rules");
     }
     Path folder = existing(named);
@@ -86,7 +84,7 @@ public final class RulesFolder {
     return beside ? own.toAbsolutePath().resolveSibling("cases") : inside;
   }
 
-  /** Where compiled rules are kept for this user; null where there is no place for it. */
+  /** Where rules that were read are kept for this user; null where there is no place for it. */
   private static Path kept(Surroundings surroundings) {
     String given = surroundings.environment().getOrDefault("XDG_CACHE_HOME", "");
     String home = surroundings.environment().getOrDefault("HOME", "");

@@ -23,7 +23,7 @@ public final class RulesOption {
             "DIR", "rules of your own, whole or added to those of the program", "--rules");
     trust =
         arguments.flag(
-            "--trust-rules", "you trust whoever wrote the rules of DIR: they run as a program");
+            "--trust-rules", "you trust whoever wrote the rules of DIR: the advice rests on them");
   }
 
   /** The folder of own rules; null where those of the program are meant. */

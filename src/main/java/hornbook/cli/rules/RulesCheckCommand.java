@@ -33,7 +33,7 @@ final class RulesCheckCommand extends Task {
   private final ArgumentValue<String> named = arguments.text("DIR", "the same", "--rules");
   private final ArgumentValue<Boolean> trust =
       arguments.flag(
-          "--trust-rules", "you trust whoever wrote the rules of DIR: they run as a program");
+          "--trust-rules", "you trust whoever wrote the rules of DIR: the advice rests on them");
   private final CasesOption cases = new CasesOption(arguments);
   private final ListFormatOption format = new ListFormatOption(arguments);
   private final OutputOption output = new OutputOption(arguments);

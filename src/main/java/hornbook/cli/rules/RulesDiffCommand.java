@@ -36,7 +36,8 @@ final class RulesDiffCommand extends Task {
       arguments.text("DIR", "assessments and cases of your own, run as well", "--cases");
   private final PracticeOption practice = new PracticeOption(arguments);
   private final ArgumentValue<Boolean> trust =
-      arguments.flag("--trust-rules", "you trust whoever wrote the rules: they run as a program");
+      arguments.flag(
+          "--trust-rules", "you trust whoever wrote the rules: the advice rests on them");
   private final ListFormatOption format = new ListFormatOption(arguments);
   private final OutputOption output = new OutputOption(arguments);
 

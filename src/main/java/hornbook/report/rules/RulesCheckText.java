@@ -66,7 +66,7 @@ public final class RulesCheckText {
           "not run: cases and contradictions are checked once the faults below are put right";
       case UNTRUSTED ->
           "not run: cases and contradictions are checked only"
-              + " when the rules run as a program. If you trust whoever wrote them, add"
+              + " when the rules are fired. If you trust whoever wrote them, add"
               + " --trust-rules";
     };
   }

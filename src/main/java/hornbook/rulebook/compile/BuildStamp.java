@@ -9,10 +9,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.stream.Stream;
 
-/**
- * Tells the build whether rules, or the classes they are compiled against, have changed since it
- * last ran.
- */
+/** Tells the build whether rules, or the classes that read them, have changed since it last ran. */
 final class BuildStamp {
   private static final String STAMP = "hornbook/rulebook/compiled.stamp";
 

@@ -1,9 +1,7 @@
 package hornbook.rulebook.compile;
 
-import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.file.RuleBaseFaulty;
 import hornbook.rulebook.load.CatalogueWriter;
-import hornbook.rulebook.load.ModelClasses;
 import hornbook.rulebook.load.ShippedRules;
 import hornbook.rulebook.read.RulebookReader;
 import java.io.BufferedOutputStream;
@@ -11,11 +9,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.Map;
-import java.util.stream.Stream;
 
-/** The step of the build that compiles the rule base into the program's classes. */
+/** The step of the build that compiles the rule base into the catalogue beside the classes. */
 public final class CompileRules {
   private CompileRules() {}
 
@@ -37,36 +32,11 @@ public final class CompileRules {
     }
   }
 
-  /**
-   * Reads, checks and compiles the rules of a folder and writes classes and catalogue below
-   * another.
-   */
-  static Rulebook write(Path rules, Path classes) throws IOException, RuleBaseFaulty {
-    RulebookReader.Draft draft = RulebookReader.read(rules);
-    RuleCompiler.Compiled compiled = RuleCompiler.compile(draft.texts());
-    Rulebook book = draft.compiledAs(compiled.modelClass());
-    clear(classes.resolve("hornbook/rules"));
-    for (Map.Entry<String, byte[]> one : compiled.classes().entrySet()) {
-      Path file = classes.resolve(one.getKey());
-      Files.createDirectories(file.getParent());
-      Files.write(file, one.getValue());
-    }
+  private static void write(Path rules, Path classes) throws IOException, RuleBaseFaulty {
     Path catalogue = classes.resolve(ShippedRules.CATALOGUE);
     Files.createDirectories(catalogue.getParent());
     try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(catalogue))) {
-      CatalogueWriter.write(book, out);
-    }
-    Files.writeString(classes.resolve(ModelClasses.LIST), compiled.list());
-    return book;
-  }
-
-  private static void clear(Path folder) throws IOException {
-    if (Files.exists(folder)) {
-      try (Stream<Path> files = Files.walk(folder)) {
-        for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-          Files.delete(file);
-        }
-      }
+      CatalogueWriter.write(RulebookReader.read(rules).book(), out);
     }
   }
 }

@@ -7,8 +7,6 @@ import hornbook.rulebook.load.CatalogueWriter;
 import hornbook.rulebook.load.ShippedRules;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
-import java.io.DataInputStream;
-import java.io.DataOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,19 +18,14 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 
 /**
- * Compiled rules kept in a folder of the user's, one file a rule base: the digest of the rest, the
- * catalogue, the classes. What cannot be read or written is as if it had never been kept.
+ * Rules that were read, kept in a folder of the user's, one file a rule base: the digest of the
+ * rest, and the catalogue. What cannot be read or written is as if it had never been kept.
  */
 final class KeptRules {
-  /** What was kept. */
-  record Kept(Rulebook book, Map<String, byte[]> classes) {}
-
   private static final String ENDING = ".rules";
   private static final int MOST_KEPT = 12;
   private static final int DIGEST = 32;
@@ -40,7 +33,7 @@ final class KeptRules {
   private final Path folder;
   private final Path file;
 
-  /** For the rules in these files, under this program and this Java. */
+  /** For the rules in these files, under this program. */
   KeptRules(Path folder, RuleFiles rules) {
     this.folder = folder;
     String program = KeptRules.class.getPackage().getImplementationVersion();
@@ -49,13 +42,12 @@ final class KeptRules {
             "\n",
             String.valueOf(program),
             ShippedRules.book().digest(),
-            System.getProperty("java.runtime.version"),
             String.valueOf(CatalogueReader.FORM));
     this.file = folder.resolve(rules.digestUpon(under).replace("sha256:", "") + ENDING);
   }
 
   /** What was kept; null where there is nothing, or nothing sound. */
-  Kept read() {
+  Rulebook read() {
     try {
       byte[] all = Files.readAllBytes(file);
       byte[] rest = Arrays.copyOfRange(all, DIGEST, all.length);
@@ -63,31 +55,18 @@ final class KeptRules {
         return null;
       }
       Files.setLastModifiedTime(file, FileTime.fromMillis(System.currentTimeMillis()));
-      DataInputStream in = new DataInputStream(new ByteArrayInputStream(rest));
-      Map<String, byte[]> classes = new LinkedHashMap<>();
-      for (int left = in.readInt(); left > 0; left--) {
-        String name = in.readUTF();
-        classes.put(name, in.readNBytes(in.readInt()));
-      }
-      return new Kept(CatalogueReader.read(in), classes);
+      return CatalogueReader.read(new ByteArrayInputStream(rest));
     } catch (IOException | RuntimeException nothingSound) {
       return null;
     }
   }
 
-  /** Keeps what was compiled, whole or not at all, for nobody but this user. */
-  void write(Rulebook book, Map<String, byte[]> classes) {
+  /** Keeps a rule base, whole or not at all, for nobody but this user. */
+  void write(Rulebook book) {
     Path part = null;
     try {
       ByteArrayOutputStream rest = new ByteArrayOutputStream();
-      DataOutputStream out = new DataOutputStream(rest);
-      out.writeInt(classes.size());
-      for (Map.Entry<String, byte[]> one : classes.entrySet()) {
-        out.writeUTF(one.getKey());
-        out.writeInt(one.getValue().length);
-        out.write(one.getValue());
-      }
-      CatalogueWriter.write(book, out);
+      CatalogueWriter.write(book, rest);
       Files.createDirectories(folder, own("rwx------"));
       part = Files.createTempFile(folder, "", ".part", own("rw-------"));
       ByteArrayOutputStream whole = new ByteArrayOutputStream();

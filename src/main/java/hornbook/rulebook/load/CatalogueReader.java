@@ -43,7 +43,7 @@ public final class CatalogueReader {
   /**
    * Changes with the form of the file, so that a file of another program version is not misread.
    */
-  public static final int FORM = 0x484F524E + 8;
+  public static final int FORM = 0x484F524E + 9;
 
   static final int LIMIT = 0;
   static final int READING = 1;
@@ -99,7 +99,6 @@ public final class CatalogueReader {
     }
     texts = texts(in);
     return new Rulebook(
-        text(),
         text(),
         text(),
         each(() -> new Topic(text(), text(), text())),

@@ -53,7 +53,6 @@ public final class CatalogueWriter {
   private void book(Rulebook book) throws IOException {
     text(book.version());
     text(book.digest());
-    text(book.modelClass());
     each(book.topics(), topic -> texts(topic.id(), topic.letter(), topic.title()));
     each(book.techniques(), this::named);
     each(book.supports(), this::named);

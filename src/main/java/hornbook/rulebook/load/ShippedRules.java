@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 
-/** The rule base that comes with the program, compiled when it was built. */
+/** The rule base that comes with the program, compiled to a catalogue when it was built. */
 public final class ShippedRules {
   /** Where the build puts the catalogue, beside the classes. */
   public static final String CATALOGUE = "hornbook/rulebook/catalogue.bin";
@@ -17,7 +17,7 @@ public final class ShippedRules {
     return book(ShippedRules.class.getClassLoader());
   }
 
-  /** The catalogue with the rules ready to fire. */
+  /** The catalogue as rules that may fire. */
   public static LoadedRules load() {
     return load(ShippedRules.class.getClassLoader());
   }

@@ -1,5 +1,5 @@
 /**
- * The compiled rules and the compact catalogue as the program loads them at its start.
+ * The compact catalogue of a rule base, as the program writes it and loads it at its start.
  *
  * <p>May use: {@code rulebook}, {@code rulebook.fact}.
  *

@@ -24,7 +24,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -32,31 +31,11 @@ import java.util.TreeMap;
 /** Reads a folder of rules: the rule files, their texts, limits, findings and sources. */
 public final class RulebookReader {
   /**
-   * What was read, before it is compiled.
+   * What was read.
    *
-   * @param texts the rule files by name
    * @param faults everything found wrong; none where the rule base can be used
-   * @param extended whether the rules are added to the shipped ones
    */
-  public record Draft(
-      Rulebook book, Map<String, String> texts, List<RuleFault> faults, boolean extended) {
-    public Rulebook compiledAs(String modelClass) {
-      return new Rulebook(
-          book.version(),
-          book.digest(),
-          modelClass,
-          book.topics(),
-          book.techniques(),
-          book.supports(),
-          book.sources(),
-          book.findings(),
-          book.limits(),
-          book.rules(),
-          book.instructions(),
-          book.glossary(),
-          book.practice());
-    }
-  }
+  public record Draft(Rulebook book, List<RuleFault> faults) {}
 
   /** Where the limits and sentences of the job sheets lie. */
   private static final String PLAN = "plan/";
@@ -125,22 +104,12 @@ public final class RulebookReader {
     List<NamedOption> supports = whole ? named(head, "supports") : extension.base().supports();
     reserves = new ReservesReader(techniques, supports);
     files.texts().forEach(this::readOne);
-    Map<String, String> drl = new LinkedHashMap<>();
-    files
-        .texts()
-        .forEach(
-            (name, text) -> {
-              if (name.endsWith(".drl")) {
-                drl.put(name, text);
-              }
-            });
     Map<String, RuleEntry> joined = new TreeMap<>();
     rules.forEach((id, rule) -> joined.put(id, rule.text() == null ? joined(rule) : rule));
     Rulebook book =
         new Rulebook(
             whole ? version : extension.latest(),
             whole ? files.digest() : files.digestUpon(extension.base().digest()),
-            "",
             whole ? List.copyOf(topics) : extension.topics(topics, head),
             techniques,
             supports,
@@ -157,14 +126,14 @@ public final class RulebookReader {
     if (!faults.unreadable()) {
       RulebookCheck.check(book, faults);
     }
-    if (!whole && drl.isEmpty()) {
+    if (!whole && files.texts().keySet().stream().noneMatch(name -> name.endsWith(".drl"))) {
       faults.all().add(new RuleFault(RuleFiles.HEAD, 0, "", "no rule is added", "write one"));
     }
     if (files.texts().containsKey(VersionNotes.FILE)) {
       VersionNotes.check(files.text(VersionNotes.FILE), version, own(), faults.all());
     }
     List<RuleFault> found = faults.all().stream().sorted().distinct().toList();
-    return new Draft(whole ? book : book.named(extension.shown()), drl, found, !whole);
+    return new Draft(whole ? book : book.named(extension.shown()), found);
   }
 
   /** Starts from a rule base that is added to. */

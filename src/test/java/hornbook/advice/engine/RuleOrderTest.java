@@ -1,15 +1,14 @@
-package hornbook.rulebook;
+package hornbook.advice.engine;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.advice.Advice;
-import hornbook.advice.engine.Advisor;
+import hornbook.advice.FiredRule;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.read.AssessmentReader;
 import hornbook.assessment.read.ReadResult;
-import hornbook.rulebook.compile.RuleCompiler;
-import hornbook.rulebook.load.LoadedRules;
-import hornbook.rulebook.read.RulebookReader;
+import hornbook.rulebook.file.RuleFault;
+import hornbook.rulebook.file.RuleFiles;
 import hornbook.rules.Shipped;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,8 +18,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import org.drools.model.Model;
-import org.drools.modelcompiler.KieBaseBuilder;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -29,26 +26,28 @@ import org.junit.jupiter.api.Test;
  */
 class RuleOrderTest {
   @Test
-  void the_engines_own_compiler_gives_the_same_advice_with_files_in_any_order() throws Exception {
-    RulebookReader.Draft draft = RulebookReader.read(Path.of("rules"));
-    List<String> files = new ArrayList<>(draft.texts().keySet());
+  void the_engines_own_compiler_fires_the_same_with_files_in_any_order() throws Exception {
+    List<RuleFault> faults = new ArrayList<>();
+    Map<String, String> texts = RuleFiles.read(Path.of("rules"), faults).texts();
+    List<String> files = new ArrayList<>(texts.keySet());
+    files.removeIf(file -> !file.endsWith(".drl"));
     Collections.shuffle(files, new Random(7));
     Map<String, String> shuffled = new LinkedHashMap<>();
-    files.forEach(file -> shuffled.put(file, draft.texts().get(file)));
-    RuleCompiler.Compiled compiled = RuleCompiler.compile(shuffled);
-    Model model =
-        (Model)
-            new InMemory(compiled.classes())
-                .loadClass(compiled.modelClass())
-                .getDeclaredConstructor()
-                .newInstance();
-    Advisor other =
-        new Advisor(new LoadedRules(Shipped.BOOK, KieBaseBuilder.createKieBaseFromModel(model)));
+    files.forEach(file -> shuffled.put(file, texts.get(file)));
+    EngineCompiled compiled = EngineCompiled.of(shuffled);
     for (Assessment one : cases()) {
-      String said = told(other.advise(one));
-      assertThat(told(Shipped.ADVISOR.advise(one))).as("all rules laid out").isEqualTo(said);
+      Advice advice = Shipped.ADVISOR.advise(one);
+      for (int foot = 0; foot < one.feet().size(); foot++) {
+        List<FiredRule> fired = compiled.fire(Shipped.ADVISOR.sheet(one, foot));
+        fired.sort(new FiringOrder());
+        Map<String, FiredRule> first = new LinkedHashMap<>();
+        fired.forEach(firing -> first.putIfAbsent(firing.rule(), firing));
+        assertThat(advice.feet().get(foot).firings())
+            .as("all rules laid out")
+            .containsExactlyElementsOf(first.values());
+      }
       Advisor fresh = new Advisor(Shipped.RULES);
-      assertThat(told(fresh.advise(one))).as("only those within reach").isEqualTo(said);
+      assertThat(told(fresh.advise(one))).as("only those within reach").isEqualTo(told(advice));
     }
   }
 
@@ -84,25 +83,5 @@ class RuleOrderTest {
       exercises.add(((ReadResult.Good) read).assessment());
     }
     return exercises;
-  }
-
-  /** Loads the compiled rules before those the program ships. */
-  private static final class InMemory extends ClassLoader {
-    private final Map<String, byte[]> classes;
-
-    InMemory(Map<String, byte[]> classes) {
-      super(RuleOrderTest.class.getClassLoader());
-      this.classes = classes;
-    }
-
-    @Override
-    protected Class<?> loadClass(String name, boolean resolve) throws ClassNotFoundException {
-      byte[] bytes = classes.get(name.replace('.', '/') + ".class");
-      if (bytes == null) {
-        return super.loadClass(name, resolve);
-      }
-      Class<?> loaded = findLoadedClass(name);
-      return loaded != null ? loaded : defineClass(name, bytes, 0, bytes.length);
-    }
   }
 }
