@@ -19,6 +19,8 @@ import hornbook.foot.wall.NailingLimits;
  * @param tallLoss the height above which a loss takes support and not only an edge, mm
  * @param birthHoofDays age in days up to which a foal still stands on the hoof it was born with
  * @param judgedDays days for which what a vet has judged holds
+ * @param smallAnimal weight up to which an animal may be a pony or a donkey, kg
+ * @param ownGrowthDays fewest days over which the growth of a foot is measured well enough
  */
 public record FootLimits(
     OutlineShape shape,
@@ -31,4 +33,6 @@ public record FootLimits(
     TrimLimits trim,
     double tallLoss,
     double birthHoofDays,
-    double judgedDays) {}
+    double judgedDays,
+    double smallAnimal,
+    double ownGrowthDays) {}

@@ -24,6 +24,7 @@ import hornbook.foot.wall.WallSurvey;
  * @param nails sites up to the usual rearmost limit; null without outline or wall
  * @param nailsIfBehind sites with that limit waived; null without outline or wall
  * @param untrimmed the wall as it was mapped; null when it was not
+ * @param hornAMonth what this foot was seen to grow, mm a month
  * @param rearmostNail the usual rearmost limit, mm along the edge; unknown without outline
  */
 public record FootReadings(
@@ -39,7 +40,8 @@ public record FootReadings(
     BodyWeight weight,
     Interval ageDays,
     Trim trim,
-    WallSurvey untrimmed) {
+    WallSurvey untrimmed,
+    Interval hornAMonth) {
 
   /** Less than this, in percent, is rounding and not wall. */
   private static final double ROUNDING = 1e-9;
@@ -66,7 +68,8 @@ public record FootReadings(
         BodyWeight.of(assessment.horse(), limits.grownDays()),
         Age.days(assessment.horse()),
         trim,
-        WallSurvey.of(foot.wall(), outline, limits.edgeSlack()));
+        WallSurvey.of(foot.wall(), outline, limits.edgeSlack()),
+        Growth.seen(foot.care(), limits.ownGrowthDays()));
   }
 
   public Interval toeHeelAngleDifference() {
@@ -238,14 +241,18 @@ public record FootReadings(
     return Load.pressureRatio(bearingShare());
   }
 
-  /** At the mean rate, until the tallest defect has passed the usual nail exit. */
+  /**
+   * At this foot's own rate, else at the mean, until the tallest defect has passed the usual nail
+   * exit.
+   */
   public Interval weeksToNailable() {
     Interval tall = tallestDefect();
     return Interval.between(weeks(tall.low()), weeks(tall.high()));
   }
 
   private double weeks(double height) {
-    return Growth.weeks(height, limits.nailExitHeight(), limits.growth().mean());
+    double rate = hornAMonth.known() ? hornAMonth.low() : limits.growth().mean();
+    return Growth.weeks(height, limits.nailExitHeight(), rate);
   }
 
   private double heelDifference() {

@@ -208,8 +208,16 @@ public enum ReadingKind {
       "foot.wall",
       "foot.measures.bearingLength",
       "foot.measures.width"),
-  /** Growth, at the mean rate, until the tallest defect has passed the usual nail exit. */
-  WEEKS_TO_NAILABLE("weeks until the defect has grown below the nail exits", "weeks", "foot.wall");
+  /**
+   * Growth, at its own rate or the mean, until the tallest defect has passed the usual nail exit.
+   */
+  WEEKS_TO_NAILABLE("weeks until the defect has grown below the nail exits", "weeks", "foot.wall"),
+  /** What this foot was seen to grow since its wall was lost. */
+  HORN_A_MONTH(
+      "growth of this foot in a month",
+      "mm/month",
+      "foot.care.wallGoneDays",
+      "foot.care.hornSince");
 
   private final String id = Word.kebab(name());
   private final String label;
@@ -262,6 +270,9 @@ public enum ReadingKind {
     }
     if (name().startsWith("NAIL") || name().startsWith("STRONG") || this == LOSS_BEHIND) {
       with.add("wall.");
+    }
+    if (this == HORN_A_MONTH) {
+      with.add("own-growth.");
     }
     if (this == TALL_LOSS_SHARE) {
       with.add("loss.");

@@ -44,7 +44,19 @@ public final class Trade {
 
   static final FootLimits LIMITS =
       new FootLimits(
-          SHAPE, 0.12, NAILING, 19, GROWTH, USUAL_TOE, 365, new TrimLimits(6, 10), 10, 120, 28);
+          SHAPE,
+          0.12,
+          NAILING,
+          19,
+          GROWTH,
+          USUAL_TOE,
+          365,
+          new TrimLimits(6, 10),
+          10,
+          120,
+          28,
+          300,
+          28);
 
   private Trade() {}
 

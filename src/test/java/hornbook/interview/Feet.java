@@ -1,6 +1,7 @@
 package hornbook.interview;
 
 import hornbook.advice.fact.AskedWhere;
+import hornbook.advice.fact.ComputingLimits;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.Side;
 import hornbook.assessment.WallCrack;
@@ -21,6 +22,7 @@ import hornbook.assessment.word.CrackDepth;
 import hornbook.assessment.word.CrackPlace;
 import hornbook.assessment.word.CrackRuns;
 import hornbook.assessment.word.CrackStart;
+import hornbook.foot.FootLimits;
 import hornbook.rules.Shipped;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -83,7 +85,7 @@ final class Feet {
       for (int foot = 0; foot < made.feet().size(); foot++) {
         boolean ofThis =
             !field.path().startsWith("feet[") || field.path().startsWith("feet[" + foot + "].");
-        Set<String> pointless = AskedWhere.pointless(made.feet().get(foot));
+        Set<String> pointless = pointless(made, foot);
         ever |= ofThis && !pointless.contains(name);
       }
       if (!ever && field.value() != null) {
@@ -91,6 +93,11 @@ final class Feet {
       }
     }
     return asked;
+  }
+
+  private static Set<String> pointless(Assessment made, int foot) {
+    FootLimits limits = ComputingLimits.of(Shipped.ADVISOR.sheet(made, foot).limits());
+    return AskedWhere.pointless(made.horse(), made.feet().get(foot), limits);
   }
 
   private static Object any(Kind kind, String name, Random random) {

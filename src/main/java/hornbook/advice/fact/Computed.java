@@ -48,6 +48,7 @@ final class Computed {
       case BEARING_SHARE -> readings.bearingShare();
       case BEARING_PRESSURE_RATIO -> readings.bearingPressureRatio();
       case WEEKS_TO_NAILABLE -> readings.weeksToNailable();
+      case HORN_A_MONTH -> readings.hornAMonth();
     };
   }
 }

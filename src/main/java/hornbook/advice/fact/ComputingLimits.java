@@ -82,7 +82,9 @@ public final class ComputingLimits {
         new TrimLimits(value("trim.usual"), value("trim.most")),
         value("loss.tall"),
         value("age.birth-hoof"),
-        value("judged.days"));
+        value("judged.days"),
+        value("small.animal"),
+        value("own-growth.days"));
   }
 
   /** A foal has no usual toe length: then the table is empty. */

@@ -95,6 +95,7 @@ public final class FactSheets {
     private final Map<String, List<Seen>> seen = new LinkedHashMap<>();
     private final Map<String, Reading> readings = new LinkedHashMap<>();
     private final Map<String, List<String>> unknown = new LinkedHashMap<>();
+    private Set<String> pointless;
 
     Sheet(Assessment assessment, int index) {
       this.assessment = assessment;
@@ -108,10 +109,11 @@ public final class FactSheets {
           add(value);
         }
       }
-      unknown.keySet().removeAll(AskedWhere.pointless(foot));
       boolean fore = foot.limb().fore();
       derived("limbs", fore ? "fore" : "hind", path + ".limb");
       LimitsThatHold limits = held.get(fore ? Limit.Limbs.FORE : Limit.Limbs.HIND).get(age());
+      pointless = AskedWhere.pointless(assessment.horse(), foot, limits.computing());
+      unknown.keySet().removeAll(pointless);
       FootReadings worked = FootReadings.of(assessment, foot, limits.computing());
       trimmed = worked.trim().off(foot.wall());
       computed(worked);
@@ -260,12 +262,23 @@ public final class FactSheets {
         if (value.known()) {
           readings.put(kind.id(), new Reading(kind.id(), value.low(), value.high(), fields));
         }
-        if (!value.known() || !value.exact()) {
+        if ((!value.known() || !value.exact()) && !settled(kind)) {
           List<String> missing = MissingInputs.paths(kind, fields, foot, path, alone);
           unknown.put(kind.id(), missing);
           addIfAlone(missing, alone);
         }
       }
+    }
+
+    /** Whether all that is missing for it makes no difference on this foot. */
+    private boolean settled(ReadingKind kind) {
+      List<String> names = kind.fields().stream().map(Sheet::name).toList();
+      return names.stream().anyMatch(pointless::contains)
+          && names.stream().noneMatch(unknown::containsKey);
+    }
+
+    private static String name(String field) {
+      return field.substring(field.lastIndexOf('.') + 1);
     }
 
     private static void addIfAlone(List<String> paths, Set<String> to) {

@@ -47,6 +47,7 @@ final class LimitProvenance {
                 NAIL_SITES_WEAKER_BRANCH_IF_BEHIND ->
                 NAILS;
             case WEEKS_TO_NAILABLE -> List.of("growth.", "nails.exit.usual");
+            case HORN_A_MONTH -> List.of("own-growth.");
             default -> List.of();
           });
     }
