@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hornbook.assessment.Assessment;
+import hornbook.assessment.Care;
 import hornbook.assessment.Foot;
 import hornbook.assessment.Horse;
 import hornbook.assessment.Limb;
@@ -17,6 +18,7 @@ import hornbook.assessment.word.CrackPlace;
 import hornbook.foot.number.Interval;
 import hornbook.rulebook.ReadingKind;
 import java.lang.reflect.Method;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -88,6 +90,16 @@ class FootReadingsTest {
     assertThat(r.tallestDefect()).isEqualTo(Interval.of(38));
     assertThat(r.thinnestSoundWall()).isEqualTo(Interval.of(8));
     assertThat(r.weeksToNailable().low()).isCloseTo(19 / 8.5 * 30.4375 / 7, within(1e-9));
+  }
+
+  /** 14 mm in 60 days is 7.1 mm a month; in three weeks an error of a millimetre is too much. */
+  @Test
+  void aFootThatWasMeasuredGrowsAtItsOwnRate() {
+    FootReadings r = readings(grown(60, 14.0), 470);
+    assertThat(r.hornAMonth().low()).isCloseTo(14 / 60.0 * 30.4375, within(1e-9));
+    assertThat(r.weeksToNailable().low()).isCloseTo(19 / (14 / 60.0) / 7, within(1e-9));
+    assertThat(readings(grown(21, 14.0), 470).hornAMonth()).isEqualTo(Interval.UNKNOWN);
+    assertThat(readings(grown(60, null), 470).hornAMonth()).isEqualTo(Interval.UNKNOWN);
   }
 
   /** A quarter circle of 62 mm puts the widest part at 97.4 mm along the edge. */
@@ -198,6 +210,21 @@ class FootReadingsTest {
 
   private static FootReadings readings(Measures measures, List<WallStretch> wall) {
     return readings(Map.of("limb", Limb.LEFT_FORE, "measures", measures, "wall", wall), 470);
+  }
+
+  private static Map<String, ?> grown(Integer days, Double horn) {
+    Map<String, Object> care = new HashMap<>();
+    care.put("wallGoneDays", days);
+    care.put("hornSince", horn);
+    return Map.of(
+        "limb",
+        Limb.LEFT_FORE,
+        "measures",
+        MEASURES,
+        "wall",
+        WALL,
+        "care",
+        Given.a(Care.class, care));
   }
 
   private static FootReadings readings(Map<String, ?> known, double weight) {

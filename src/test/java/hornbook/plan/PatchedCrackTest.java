@@ -1,6 +1,7 @@
 package hornbook.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import hornbook.plan.sheet.Technique;
 import java.util.Set;
@@ -11,12 +12,27 @@ import org.junit.jupiter.api.Test;
  * K044); nothing is laid over a crack that moves or bleeds (O'Grady 2010).
  */
 class PatchedCrackTest {
+  private static final int WARM = 22;
   private static final String TOE =
       "{place: toe, side: lateral, starts: coronet, depth: deep, bleeds: false, moves: false}";
 
   @Test
   void aPatchOverAToeCrackSetsWithTheFootHeldUp() {
     assertThat(said(TOE)).contains("repair.patch", "step.set-held").doesNotContain("step.set");
+  }
+
+  /** A strip of 20 mm on each side, 5 mm thick: 2 cm3 a centimetre, and a fifth on top. */
+  @Test
+  void aPatchTakesSoMuchForEachCentimetreOfTheCrack() {
+    assertThat(Jobs.number(plan(TOE, WARM), "repair.patch-amount", "volume").value())
+        .isCloseTo(2.4, within(1e-9));
+  }
+
+  /** Outside the measured range no minutes are given, and the foot is held up all the same. */
+  @Test
+  void inTheColdTheFootIsHeldUpForAsLongAsItTakes() {
+    assertThat(Jobs.said(plan(TOE, 12))).contains("clock.held").doesNotContain("step.set-held");
+    assertThat(Jobs.said(plan(TOE.replace("toe", "quarter"), 12))).doesNotContain("clock.held");
   }
 
   @Test
@@ -38,9 +54,13 @@ class PatchedCrackTest {
   }
 
   private static Set<String> said(String crack) {
+    return Jobs.said(plan(crack, WARM));
+  }
+
+  private static Plan plan(String crack, int air) {
     String foot =
         """
-        visit: {date: 2026-05-02, airTemperature: 18 C}
+        visit: {date: 2026-05-02, airTemperature: %d C}
         kit: {adhesive: acrylic}
         feet:
           - limb: left-hind
@@ -48,7 +68,7 @@ class PatchedCrackTest {
             measures: {toeLength: 86, heelLength: 40, toeAngle: 54, bearingLength: 130, width: 120}
             cracks: [%s]
         """
-            .formatted(crack);
-    return Jobs.said(Jobs.plan(Jobs.advise(foot), Technique.PROSTHETIC_WALL, Jobs.ANYWAY));
+            .formatted(air, crack);
+    return Jobs.plan(Jobs.advise(foot), Technique.PROSTHETIC_WALL, Jobs.ANYWAY);
   }
 }

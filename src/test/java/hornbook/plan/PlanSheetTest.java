@@ -416,10 +416,22 @@ class PlanSheetTest {
   }
 
   @Test
-  void acrylicColderThanTheTableTakesLongerAndTheOwnerIsToldHowLong() throws IOException {
+  void acrylicColderThanTheTableGivesNoMinutesAndTheOwnerKeepsTheHorseIn() throws IOException {
     Plan plan = Jobs.plan(torn(), Technique.GLUE_ON, PlanWishes.NONE);
-    assertThat(Jobs.minutes(plan, "weight").low()).isGreaterThan(15);
-    assertThat(Jobs.number(plan, "owner.first-day", "full").low()).isGreaterThanOrEqualTo(1440);
+    assertThat(Jobs.said(plan)).contains("clock.acrylic-beyond", "owner.first-day-unknown");
+    assertThat(Jobs.number(plan, "clock.acrylic-beyond", "full").low()).isEqualTo(1440);
+  }
+
+  @Test
+  void whatTheShoeAndItsSupportsTakeLiesToHand() throws IOException {
+    PlanWishes wishes = Jobs.ANYWAY.withSupports(List.of("pad", "treatment-plate", "crack-lacing"));
+    assertThat(Jobs.said(Jobs.plan(torn(), Technique.NAIL_ON, wishes), SheetPart.TO_HAND))
+        .contains("hand.shoe-nailed", "hand.pad", "hand.plate", "hand.lacing");
+    assertThat(Jobs.said(Jobs.plan(torn(), Technique.LEAVE_UNSHOD, wishes), SheetPart.TO_HAND))
+        .isEmpty();
+    assertThat(Jobs.said(Jobs.plan(torn(), Technique.GLUE_ON, Jobs.ANYWAY)))
+        .contains("hand.shoe", "prepare.shoe")
+        .doesNotContain("hand.pad", "hand.plate");
   }
 
   @Test

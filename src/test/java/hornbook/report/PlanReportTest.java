@@ -102,7 +102,7 @@ class PlanReportTest {
             "NOT MEASURED",
             "DRESS THE FOOT",
             "BEFORE YOU GO ON",
-            "NAILS",
+            "THE WALL FROM BELOW",
             "SHOE",
             "BUILD",
             "WHAT IT DOES TO THE FOOT",

@@ -45,9 +45,10 @@ public final class Effect {
           "effect.lever",
           Placeholders.of("before", before.breakover()).and("after", after.breakover()));
     }
-    if (draft.assessed().limb().fore() && after.heelSupport().value() < -SAME) {
+    boolean fore = draft.assessed().limb().fore();
+    if (fore && draft.technique().shod() && after.heelSupport().value() < -SAME) {
       draft.say(EFFECT, "effect.support-short", "support", after.heelSupport());
-    } else if (!draft.assessed().limb().fore()) {
+    } else if (!fore) {
       draft.say(EFFECT, "effect.support-hind");
     }
   }

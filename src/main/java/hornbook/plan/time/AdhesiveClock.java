@@ -59,6 +59,11 @@ final class AdhesiveClock {
     SettingTable table =
         new SettingTable(
             draft, "setting time of the acrylic", List.of(row("cool"), row("middle"), row("warm")));
+    if (kept.known() && !table.covers(kept)) {
+      unmeasured(kept);
+      finishing.run();
+      return;
+    }
     Figure set = table.at(kept);
     Figure share = draft.limit("acrylic.working");
     clock.step(
@@ -76,15 +81,28 @@ final class AdhesiveClock {
     more(set, thickness);
     finishing.run();
     if (set.known()) {
-      draft.say(
-          CLOCK,
-          table.covers(kept) ? "clock.acrylic" : "clock.acrylic-beyond",
-          Placeholders.of("set", set).and("kept", kept));
+      draft.say(CLOCK, "clock.acrylic", Placeholders.of("set", set).and("kept", kept));
     }
     clock.step(
         "step.weight", longer("acrylic.first", set, "time until weight may come on"), FROM_MIXING);
     clock.step(
         "step.full", longer("acrylic.full", set, "time until it is fully hard"), FROM_MIXING);
+  }
+
+  /** Outside the temperatures of the table nobody measured how long it takes: a sample tells. */
+  private void unmeasured(Figure kept) {
+    draft.say(
+        CLOCK,
+        "clock.acrylic-beyond",
+        Placeholders.of("kept", kept)
+            .and("cool", draft.limit("acrylic.cool.kept"))
+            .and("warm", draft.limit("acrylic.warm.kept"))
+            .and("share", draft.limit("acrylic.working"))
+            .and("first", draft.limit("acrylic.first"))
+            .and("full", draft.limit("acrylic.full")));
+    if (setting().equals("step.set-held")) {
+      draft.say(CLOCK, "clock.held");
+    }
   }
 
   /** Each further layer is a mix of its own, and sets before the next. */

@@ -5,6 +5,7 @@ import static hornbook.plan.sheet.SheetPart.TROT;
 import static hornbook.plan.sheet.SheetPart.VET;
 
 import hornbook.advice.Question;
+import hornbook.assessment.Handling;
 import hornbook.assessment.Judged;
 import hornbook.assessment.WallCrack;
 import hornbook.assessment.WallStretch;
@@ -16,6 +17,7 @@ import hornbook.plan.figure.Placeholder;
 import hornbook.plan.figure.Placeholders;
 import hornbook.plan.sheet.ForTheVet;
 import hornbook.plan.sheet.SheetDraft;
+import hornbook.plan.sheet.Technique;
 import hornbook.rulebook.fact.Urgency;
 import java.time.LocalDate;
 import java.util.List;
@@ -41,7 +43,8 @@ public final class Aftercare {
   /** Ten lines, whatever the technique. */
   private void owner(Growing growing, Figure full) {
     draft.say(OWNER, "owner.lame");
-    draft.say(OWNER, "owner.heat");
+    boolean dangerous = draft.assessment().visit().handling() == Handling.DANGEROUS;
+    draft.say(OWNER, dangerous ? "owner.watch" : "owner.heat");
     for (String line : special()) {
       if (line.equals(FIRST_DAY)) {
         firstDay(full);
@@ -49,7 +52,7 @@ public final class Aftercare {
         draft.say(OWNER, "owner." + line);
       }
     }
-    draft.say(OWNER, "owner.pick-out");
+    draft.say(OWNER, daily(dangerous));
     draft.say(OWNER, "owner.nothing-on");
     draft.say(OWNER, rest());
     draft.say(OWNER, "owner.tetanus");
@@ -59,6 +62,14 @@ public final class Aftercare {
     } else {
       draft.say(OWNER, "owner.next", "day", new Placeholder.On(next));
     }
+  }
+
+  /** Nobody picks up a foot that is dangerous, or picks out one that is bandaged. */
+  private String daily(boolean dangerous) {
+    if (dangerous) {
+      return "owner.leave-down";
+    }
+    return draft.technique().dressing() ? "owner.bandage-dry" : "owner.pick-out";
   }
 
   private String rest() {
@@ -99,7 +110,7 @@ public final class Aftercare {
   private void vet(FootNumbers before, FootNumbers after, int nails) {
     draft.say(
         VET,
-        "vet.done",
+        draft.technique() == Technique.COME_BACK ? "vet.not-today" : "vet.done",
         Placeholders.of("technique", new Placeholder.Word(label()))
             .and("limb", new Placeholder.Word(draft.assessed().limb().word())));
     supports();

@@ -39,6 +39,9 @@ public final class Preparing {
     draft.say(PREPARE, "prepare.dry");
     draft.say(PREPARE, "prepare.key");
     draft.say(PREPARE, "prepare.degrease");
+    if (draft.technique() == Technique.GLUE_ON) {
+      draft.say(PREPARE, "prepare.shoe");
+    }
     draft.say(
         PREPARE,
         "prepare.hairline",

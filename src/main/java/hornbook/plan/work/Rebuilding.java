@@ -67,7 +67,35 @@ final class Rebuilding {
           Placeholders.of("place", new Placeholder.Word(crack.place().word()))
               .and("lap", draft.limit("lap")));
     }
+    if (!still.isEmpty()) {
+      patchAmount();
+    }
     return !still.isEmpty();
+  }
+
+  /** How long a crack is was not recorded: so much for each centimetre of it. */
+  private void patchAmount() {
+    Figure lap = draft.limit("lap");
+    Figure layer = draft.limit("repair.layer");
+    Figure waste = draft.limit("waste.adhesive");
+    Figure width =
+        Figure.reckoned(
+            "width of a patch",
+            2 * lap.value(),
+            "mm",
+            "{lap} on each side of the crack",
+            FormulaParts.of("lap", lap));
+    Figure volume =
+        Figure.reckoned(
+            "composite for each centimetre of a crack",
+            width.value() * layer.value() / 100 * (1 + waste.value() / 100),
+            "cm3",
+            "a centimetre x {width} x {layer} at most, and {waste} on top",
+            FormulaParts.of("width", width).and("layer", layer).and("waste", waste));
+    draft.say(
+        BUILD,
+        "repair.patch-amount",
+        Placeholders.of("volume", volume).and("width", width).and("layer", layer));
   }
 
   private static boolean still(WallCrack crack) {

@@ -27,8 +27,26 @@ public final class ToHand {
     } else if (technique.dressing()) {
       say("bandage");
     }
+    shoe();
     if (technique == Technique.POULTICE) {
       say("poultice");
+    }
+  }
+
+  /** The shoe, and what the supports agreed on take beside it. */
+  private void shoe() {
+    if (!draft.technique().shod()) {
+      return;
+    }
+    say(draft.technique().nailed() ? "shoe-nailed" : "shoe");
+    if (draft.wished("pad")) {
+      draft.say(TO_HAND, "hand.pad", "thick", draft.limit("pad.thickness"));
+    }
+    if (draft.wished("treatment-plate")) {
+      say("plate");
+    }
+    if (draft.wished("crack-lacing")) {
+      say("lacing");
     }
   }
 

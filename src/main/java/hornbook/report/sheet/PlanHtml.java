@@ -92,7 +92,7 @@ public final class PlanHtml {
     }
     page.close("section").line();
     switch (section.heading()) {
-      case "NAILS" -> drawn(Picture.GROUND, Picture.WALL);
+      case "NAILS", PlanPage.WALL_ONLY -> drawn(Picture.GROUND, Picture.WALL);
       case "WHAT IT DOES TO THE FOOT" -> drawn(Picture.SIDE);
       case "GROWTH AND NEXT VISIT" -> drawn(Picture.GROWTH);
       default -> {

@@ -33,6 +33,7 @@ import java.util.Map;
 
 /** The sections of a job sheet, in order of work. Every form of the sheet is made from them. */
 final class PlanPage {
+  static final String WALL_ONLY = "THE WALL FROM BELOW";
   static final Map<SheetPart, String> HEADINGS = new EnumMap<>(SheetPart.class);
 
   static {
@@ -243,7 +244,8 @@ final class PlanPage {
         };
     boolean drawn = work && part == SheetPart.NAILS;
     Block drawing = new Drawing(drawn ? EdgeDrawing.of(plan) : List.of());
-    add(HEADINGS.get(part), before, drawing, new Lines(lines));
+    boolean wallOnly = part == SheetPart.NAILS && plan.nails().isEmpty();
+    add(wallOnly ? WALL_ONLY : HEADINGS.get(part), before, drawing, new Lines(lines));
   }
 
   private void cautions() {
