@@ -19,23 +19,29 @@ public final class WeakestBasis {
 
   public WeakestBasis(Rulebook book, List<FiredRule> firings) {
     for (boolean more = true; more; ) {
-      Map<String, Basis> before = Map.copyOf(found);
+      more = false;
       for (FiredRule firing : firings) {
         if (firing.conclusion() instanceof Finding finding) {
           Basis own = under(book.rules().get(firing.rule()), finding.because());
-          found.merge(finding.what(), own, Basis::weaker);
+          Basis before = found.get(finding.what());
+          Basis weakest = before == null ? own : before.weaker(own);
+          if (weakest != before) {
+            found.put(finding.what(), weakest);
+            more = true;
+          }
         }
       }
-      more = !found.equals(before);
     }
   }
 
   public Basis under(RuleEntry rule, List<CitedFact> because) {
-    Basis weakest =
-        rule.weakest(because.stream().filter(Limit.class::isInstance).map(Limit.class::cast));
+    Basis weakest = rule.basis();
     for (CitedFact fact : because) {
-      if (fact instanceof Finding finding && found.containsKey(finding.what())) {
-        weakest = weakest.weaker(found.get(finding.what()));
+      if (fact instanceof Limit limit) {
+        weakest = weakest.weaker(limit.basis());
+      } else if (fact instanceof Finding finding) {
+        Basis below = found.get(finding.what());
+        weakest = below == null ? weakest : weakest.weaker(below);
       }
     }
     return weakest;

@@ -6,6 +6,7 @@ import hornbook.advice.FootAdvice;
 import hornbook.advice.OptionAdvice;
 import hornbook.advice.ReferralGiven;
 import hornbook.advice.Verdict;
+import hornbook.advice.WeakestBasis;
 import hornbook.advice.engine.Cautions;
 import hornbook.assessment.VetRole;
 import hornbook.plan.effect.AddedDepths;
@@ -150,6 +151,7 @@ public final class PlanMaker {
     return Cautions.of(
         draft.advice().rulebook(),
         draft.foot().firings(),
+        new WeakestBasis(draft.advice().rulebook(), draft.foot().firings()),
         techniques -> techniques.isEmpty() || techniques.contains(technique));
   }
 }

@@ -80,8 +80,24 @@ public final class Appraisal {
    * @param against the limit a reading is held against, else null
    */
   ConditionState state(Condition condition, String against) {
-    String limit = condition instanceof Condition.OfLimit asked ? asked.id() : against;
+    String limit = limit(condition, against);
+    return state(condition, limit, Conditions.of(condition, limit, sheet));
+  }
+
+  /** The same, but of a condition that fails it is told only that it does. */
+  ConditionState stateUnlessFalse(Condition condition, String against) {
+    String limit = limit(condition, against);
     Truth truth = Conditions.of(condition, limit, sheet);
+    return truth == Truth.FALSE
+        ? new ConditionState(condition, truth, List.of(), null, List.of())
+        : state(condition, limit, truth);
+  }
+
+  private static String limit(Condition condition, String against) {
+    return condition instanceof Condition.OfLimit asked ? asked.id() : against;
+  }
+
+  private ConditionState state(Condition condition, String limit, Truth truth) {
     return new ConditionState(
         condition,
         truth,

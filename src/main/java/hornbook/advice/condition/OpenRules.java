@@ -102,7 +102,7 @@ public final class OpenRules {
         int[] makers = lines.get(line).makers();
         states[line] =
             makers == null
-                ? appraisal.state(condition, lines.get(line).limit())
+                ? appraisal.stateUnlessFalse(condition, lines.get(line).limit())
                 : Appraisal.finding((Condition.OfFinding) condition, makers(makers));
       }
       return states[line];

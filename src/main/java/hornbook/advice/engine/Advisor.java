@@ -185,7 +185,7 @@ public final class Advisor {
         referrals,
         techniques,
         supports,
-        Cautions.of(book, firings, only -> anyOpen(techniques, only)),
+        Cautions.of(book, firings, ground, only -> anyOpen(techniques, only)),
         asked,
         sheet,
         firings);

@@ -18,11 +18,11 @@ public final class Cautions {
   /**
    * Those that fit.
    *
+   * @param ground that under everything that fired
    * @param fits given the techniques a caution is kept for, none of them meaning all
    */
   public static List<CautionGiven> of(
-      Rulebook book, List<FiredRule> firings, Predicate<List<String>> fits) {
-    WeakestBasis ground = new WeakestBasis(book, firings);
+      Rulebook book, List<FiredRule> firings, WeakestBasis ground, Predicate<List<String>> fits) {
     List<CautionGiven> given = new ArrayList<>();
     for (FiredRule firing : firings) {
       if (firing.conclusion() instanceof Caution caution) {

@@ -53,7 +53,12 @@ public final class Fields {
   /** The field at a path such as {@code feet[0].signs.digitalPulse}; null when there is none. */
   public static Field at(String path) {
     FieldPath parsed = FieldPath.parse(path);
-    return parsed == null ? null : at(ASSESSMENT, parsed);
+    return parsed == null ? null : at(parsed);
+  }
+
+  /** The field at a path; null when there is none. */
+  public static Field at(FieldPath path) {
+    return at(ASSESSMENT, path);
   }
 
   /** The field of one foot at a path such as {@code signs.digitalPulse}; null with none. */

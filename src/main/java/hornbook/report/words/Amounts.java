@@ -18,6 +18,10 @@ public final class Amounts {
     this.units = units;
   }
 
+  public Units units() {
+    return units;
+  }
+
   /** A number and the symbol of its unit; empty for counts. */
   public record Amount(double value, String unit) {}
 

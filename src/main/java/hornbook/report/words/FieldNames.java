@@ -16,8 +16,8 @@ public final class FieldNames {
    */
   public static String of(String path) {
     FieldPath parsed = FieldPath.parse(path);
-    Field field = Fields.at(path);
-    if (parsed == null || field == null) {
+    Field field = parsed == null ? null : Fields.at(parsed);
+    if (field == null) {
       return path;
     }
     String row = "";

@@ -25,14 +25,12 @@ public final class Phrases {
 
   private final Rulebook book;
   private final Amounts amounts;
-  private final LiteralUnits literals;
   private final Map<Statement, String> said = new IdentityHashMap<>();
   private final Map<Statement, String> saidWithGrounds = new IdentityHashMap<>();
 
   public Phrases(Rulebook book, Units units) {
     this.book = book;
     this.amounts = new Amounts(units);
-    this.literals = new LiteralUnits(amounts);
   }
 
   public Amounts amounts() {
@@ -68,7 +66,7 @@ public final class Phrases {
 
   /** A text of the rule base without holes, its amounts in the units of the reader. */
   public String plain(String text) {
-    return literals.in(text);
+    return new LiteralUnits(amounts).in(text);
   }
 
   /** One fact in plain words: a number with its unit, a word, a name, a short description. */
@@ -110,19 +108,16 @@ public final class Phrases {
   private String filled(Statement says, boolean grounds) {
     int finer = telling(says);
     Sentence sentence = new Sentence();
-    String template = says.template();
-    int from = 0;
-    for (int hole = template.indexOf('{'); hole >= 0; hole = template.indexOf('{', from)) {
-      int end = template.indexOf('}', hole);
-      sentence.literal(literals.in(template.substring(from, hole)));
-      CitedFact fact = says.holes().get(template.substring(hole + 1, end));
+    Template template = Template.of(says.template(), amounts);
+    for (int hole = 0; hole < template.holes().size(); hole++) {
+      sentence.literal(template.literals().get(hole));
+      CitedFact fact = says.holes().get(template.holes().get(hole));
       sentence.fact(of(fact, finer), fact instanceof Finding);
       if (grounds && fact instanceof Limit limit) {
         sentence.ground(limit.basis());
       }
-      from = end + 1;
     }
-    sentence.literal(literals.in(template.substring(from)));
+    sentence.literal(template.literals().get(template.holes().size()));
     return sentence.text();
   }
 
