@@ -2,6 +2,7 @@ package hornbook.bench;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -56,6 +57,38 @@ record Started(List<String> command, Map<String, String> environment) {
       throw new IllegalStateException(failed);
     } catch (InterruptedException stopped) {
       throw new IllegalStateException(stopped);
+    }
+  }
+
+  /** How many lines a second one run writes, from one line on to another. */
+  double linesPerSecond(int from, int to) {
+    try {
+      ProcessBuilder builder = new ProcessBuilder(command);
+      builder.environment().putAll(environment);
+      builder.redirectError(ProcessBuilder.Redirect.DISCARD);
+      Process process = builder.start();
+      byte[] part = new byte[1 << 16];
+      int lines = 0;
+      int first = 0;
+      long begun = 0;
+      try (InputStream out = process.getInputStream()) {
+        for (int read = out.read(part); read >= 0 && lines < to; read = out.read(part)) {
+          for (int at = 0; at < read; at++) {
+            lines += part[at] == '\n' ? 1 : 0;
+          }
+          if (begun == 0 && lines >= from) {
+            begun = System.nanoTime();
+            first = lines;
+          }
+        }
+      }
+      if (lines < to) {
+        throw new IllegalStateException(lines + " lines of " + command);
+      }
+      double seconds = (System.nanoTime() - begun) / 1e9;
+      return (lines - first) / seconds;
+    } catch (IOException failed) {
+      throw new IllegalStateException(failed);
     }
   }
 

@@ -1,7 +1,8 @@
 package hornbook.bench;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.io.OutputStream;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,6 +19,8 @@ final class Starts {
   private static final int RUNS = 25;
   private static final int LONG_RUNS = 3;
   private static final int MOST_WAITED = 240;
+  private static final int COLD_LINES = 80_000;
+  private static final int LINES = 120_000;
 
   private final Path program;
   private final Path folder;
@@ -103,43 +106,35 @@ final class Starts {
         Started.median(ratios));
   }
 
-  /** What so many lines more take longer: Java is warm by then. */
+  /** Java compiles for half a minute and more before it is as fast as it gets. */
   private List<Aim> batch() throws IOException {
-    int few = 10_000;
-    int many = 40_000;
-    List<byte[]> lines = Feet.lines();
-    Path less = write("less.ndjson", lines, few);
-    Path more = write("more.ndjson", lines, many);
-    List<Aim> aims = new ArrayList<>();
-    for (boolean brief : new boolean[] {false, true}) {
-      List<Double> rates = new ArrayList<>();
-      for (int run = 0; run < LONG_RUNS; run++) {
-        double shorter = batch(less, brief).seconds();
-        rates.add((many - few) / (batch(more, brief).seconds() - shorter));
+    Path lines = write(Feet.lines());
+    return List.of(batch(lines, 3_000), batch(lines, 5_000, "--brief"));
+  }
+
+  private Aim batch(Path lines, double least, String... options) {
+    List<String> arguments = new ArrayList<>(List.of("batch"));
+    arguments.addAll(List.of(options));
+    arguments.add(lines.toString());
+    Started batch = hornbook(program, Map.of(), arguments.toArray(String[]::new));
+    return new Aim(
+        String.join(" ", arguments.subList(0, arguments.size() - 1))
+            + ", one-foot assessments a second, warm",
+        false,
+        least,
+        "",
+        batch.linesPerSecond(COLD_LINES, LINES));
+  }
+
+  private Path write(List<byte[]> lines) throws IOException {
+    Path file = folder.resolve("lines.ndjson");
+    try (OutputStream to = new BufferedOutputStream(Files.newOutputStream(file))) {
+      for (int at = 0; at < LINES; at++) {
+        to.write(lines.get(at % lines.size()));
+        to.write('\n');
       }
-      aims.add(
-          new Aim(
-              "batch" + (brief ? " --brief" : "") + ", one-foot assessments a second, warm",
-              false,
-              brief ? 5_000 : 3_000,
-              "",
-              Started.median(rates)));
     }
-    return aims;
-  }
-
-  private Started batch(Path lines, boolean brief) {
-    return brief
-        ? hornbook(program, Map.of(), "batch", "--brief", lines.toString())
-        : hornbook(program, Map.of(), "batch", lines.toString());
-  }
-
-  private Path write(String name, List<byte[]> lines, int count) throws IOException {
-    StringBuilder all = new StringBuilder();
-    for (int at = 0; at < count; at++) {
-      all.append(new String(lines.get(at % lines.size()), StandardCharsets.UTF_8)).append('\n');
-    }
-    return Files.writeString(folder.resolve(name), all);
+    return file;
   }
 
   private static Started hornbook(Path home, Map<String, String> environment, String... arguments) {

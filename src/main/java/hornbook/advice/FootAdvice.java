@@ -3,6 +3,8 @@ package hornbook.advice;
 import hornbook.advice.fact.FactSheet;
 import hornbook.advice.fact.Held;
 import hornbook.assessment.Limb;
+import hornbook.rulebook.Shown;
+import hornbook.rulebook.fact.Urgency;
 import hornbook.rulebook.reserve.Reserves;
 import java.util.List;
 import java.util.Optional;
@@ -50,8 +52,16 @@ public record FootAdvice(
     return all;
   }
 
+  /** The referrals as pages tell them: without those that give way to a sooner one. */
+  public List<ReferralGiven> calls() {
+    boolean sooner = referrals.stream().anyMatch(one -> one.urgency() != Urgency.MENTION);
+    return referrals.stream()
+        .filter(one -> !sooner || one.shown() != Shown.UNLESS_CALLED_SOONER)
+        .toList();
+  }
+
   /** The most urgent referral's urgency, or empty. */
-  public Optional<hornbook.rulebook.fact.Urgency> urgency() {
+  public Optional<Urgency> urgency() {
     return referrals.stream().map(ReferralGiven::urgency).min(java.util.Comparator.naturalOrder());
   }
 

@@ -1,5 +1,6 @@
 package hornbook.advice;
 
+import hornbook.rulebook.Shown;
 import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.CitedFact;
 import hornbook.rulebook.fact.Urgency;
@@ -20,10 +21,20 @@ public record ReferralGiven(
     String rule,
     List<CitedFact> because,
     List<String> sources,
-    Basis basis) {
+    Basis basis,
+    Shown shown) {
   /** The same call that holds back what another does as well. */
   ReferralGiven holdingBackAlso(ReferralGiven other) {
     return new ReferralGiven(
-        id, urgency, says, meanwhile, reserves.and(other.reserves), rule, because, sources, basis);
+        id,
+        urgency,
+        says,
+        meanwhile,
+        reserves.and(other.reserves),
+        rule,
+        because,
+        sources,
+        basis,
+        shown);
   }
 }

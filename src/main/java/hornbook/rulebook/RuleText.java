@@ -11,6 +11,7 @@ import java.util.List;
  * @param dissents the rules whose opposite this one says on purpose: another author's view
  * @param does what the rule tells the farrier to do
  * @param against what the rule tells the farrier not to do
+ * @param shown where it is told
  */
 public record RuleText(
     String says,
@@ -20,14 +21,24 @@ public record RuleText(
     List<String> dissents,
     Reserves reserves,
     List<String> does,
-    List<String> against) {
+    List<String> against,
+    Shown shown) {
   /** The text of a rule that has none. */
   public static final RuleText NONE =
       new RuleText(
-          "", null, List.of(), List.of(), List.of(), Reserves.NOTHING, List.of(), List.of());
+          "",
+          null,
+          List.of(),
+          List.of(),
+          List.of(),
+          Reserves.NOTHING,
+          List.of(),
+          List.of(),
+          Shown.ALWAYS);
 
   /** The same text with other things held back. */
   public RuleText holdingBack(Reserves other) {
-    return new RuleText(says, meanwhile, sources, techniques, dissents, other, does, against);
+    return new RuleText(
+        says, meanwhile, sources, techniques, dissents, other, does, against, shown);
   }
 }

@@ -5,6 +5,7 @@ import static hornbook.rulebook.fact.Urgency.NOW;
 import static hornbook.rulebook.fact.Urgency.TODAY;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hornbook.rulebook.Shown;
 import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.CitedFact;
 import hornbook.rulebook.fact.Seen;
@@ -53,6 +54,7 @@ class DangerMergeTest {
         rule,
         Collections.nCopies(facts, FACT),
         List.of(),
-        Basis.PRACTICE);
+        Basis.PRACTICE,
+        Shown.ALWAYS);
   }
 }

@@ -213,7 +213,8 @@ public final class Advisor {
                 rule.id(),
                 referral.because(),
                 Wording.sources(rule, referral.because()),
-                ground.under(rule, referral.because())));
+                ground.under(rule, referral.because()),
+                rule.text().shown()));
       }
     }
     return DangerMerge.toldOnce(given);

@@ -103,7 +103,7 @@ final class BriefText {
   /** Every call for now or today by name, each with what to do until the vet comes. */
   private void urgent(List<BriefPart> parts) {
     Set<String> before = new LinkedHashSet<>();
-    for (ReferralGiven one : foot.referrals()) {
+    for (ReferralGiven one : foot.calls()) {
       if (one.urgency().compareTo(Urgency.TODAY) <= 0) {
         String meanwhile = one.meanwhile() == null ? "" : told.phrases().says(one.meanwhile());
         String then = before.add(meanwhile) ? " " + meanwhile : "";
@@ -118,7 +118,7 @@ final class BriefText {
 
   private void later(Urgency urgency, List<BriefPart> parts) {
     List<ReferralGiven> given =
-        foot.referrals().stream().filter(one -> one.urgency() == urgency).toList();
+        foot.calls().stream().filter(one -> one.urgency() == urgency).toList();
     if (!given.isEmpty()) {
       List<String> titles = given.stream().map(one -> told.rule(one.rule()).title()).toList();
       Statement meanwhile = parts.size() == 1 ? given.get(0).meanwhile() : null;

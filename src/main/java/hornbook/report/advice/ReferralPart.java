@@ -48,7 +48,7 @@ public final class ReferralPart {
     List<Section> sections = new ArrayList<>(elsewhere(foot));
     for (Urgency urgency : Urgency.values()) {
       List<Item> items =
-          foot.referrals().stream()
+          foot.calls().stream()
               .filter(referral -> referral.urgency() == urgency)
               .map(this::item)
               .toList();

@@ -179,7 +179,7 @@ final class PlanPage {
     if (plan.judged().verdict() == Verdict.NOT_INDICATED) {
       lines.add("Nothing recorded supports this technique on this foot.");
     }
-    for (ReferralGiven referral : plan.referrals()) {
+    for (ReferralGiven referral : plan.foot().calls()) {
       lines.add(ReferralPart.heading(referral.urgency()) + ": " + phrases.says(referral.says()));
       if (referral.meanwhile() != null) {
         lines.add("Meanwhile: " + phrases.says(referral.meanwhile()));

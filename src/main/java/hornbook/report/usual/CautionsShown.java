@@ -1,19 +1,18 @@
 package hornbook.report.usual;
 
-import hornbook.advice.AfterVet;
 import hornbook.advice.CautionGiven;
 import hornbook.advice.FootAdvice;
 import hornbook.advice.OptionAdvice;
 import hornbook.report.words.PageContext;
+import hornbook.rulebook.Shown;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * The cautions of the usual page: those about the foot first, then those about the technique that
- * is chosen, or that comes first once the vet has looked. Cautions about other techniques stand in
- * full and in JSON.
+ * is chosen. What is true of every foot, and what is about other techniques, stands on the job
+ * sheet, in full and in JSON.
  */
 public final class CautionsShown {
   /** About people, law and materials: true of every foot. */
@@ -22,15 +21,10 @@ public final class CautionsShown {
   private CautionsShown() {}
 
   public static List<CautionGiven> of(PageContext told, FootAdvice foot) {
-    List<String> chosen =
-        Stream.concat(
-                foot.firstChoice().stream(), AfterVet.choice(foot, told.book()::firstAid).stream())
-            .map(OptionAdvice::id)
-            .toList();
+    String chosen = foot.firstChoice().map(OptionAdvice::id).orElse("");
     return foot.cautions().stream()
-        .filter(
-            one ->
-                one.techniques().isEmpty() || one.techniques().stream().anyMatch(chosen::contains))
+        .filter(one -> told.rule(one.rule()).text().shown() == Shown.ALWAYS)
+        .filter(one -> one.techniques().isEmpty() || one.techniques().contains(chosen))
         .sorted(Comparator.comparing(one -> rank(told, one)))
         .toList();
   }

@@ -5,6 +5,8 @@ import hornbook.rulebook.RuleConclusion;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.RuleText;
 import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.Shown;
+import hornbook.rulebook.fact.Urgency;
 import hornbook.rulebook.file.FaultCollector;
 import java.util.HashSet;
 import java.util.Set;
@@ -27,6 +29,23 @@ final class TextCheck {
     book.rules().values().forEach(this::rule);
   }
 
+  private void shown(RuleEntry rule) {
+    Shown shown = rule.text().shown();
+    if (shown == Shown.IN_FULL && !(rule.outcome() instanceof RuleConclusion.Cautions)) {
+      faults.at(rule, "only a caution may be kept to full pages", "take shown out");
+    }
+    boolean mention =
+        rule.outcome() instanceof RuleConclusion.Refers refers
+            && refers.urgency() == Urgency.MENTION
+            && rule.text().reserves().nothing();
+    if (shown == Shown.UNLESS_CALLED_SOONER && !mention) {
+      faults.at(
+          rule,
+          "only a call to mention that reserves nothing may give way to a sooner one",
+          "take shown out");
+    }
+  }
+
   private void rule(RuleEntry rule) {
     RuleText text = rule.text();
     holes(rule, text.says());
@@ -45,6 +64,7 @@ final class TextCheck {
           "only a caution may be kept to techniques",
           "take techniques out; a reason names them in its conclusion");
     }
+    shown(rule);
     for (String technique : text.techniques()) {
       if (book.technique(technique) == null) {
         faults.at(

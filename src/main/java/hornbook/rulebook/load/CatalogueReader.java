@@ -9,6 +9,7 @@ import hornbook.rulebook.RuleConclusion;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.RuleText;
 import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.Shown;
 import hornbook.rulebook.Source;
 import hornbook.rulebook.Topic;
 import hornbook.rulebook.WordTest;
@@ -192,7 +193,8 @@ public final class CatalogueReader {
             each(this::text),
             reserves(),
             each(this::text),
-            each(this::text));
+            each(this::text),
+            constant(Shown.values()));
     return new RuleEntry(
         id, title, topic, basis, since, why, silent, conditions, outcome, text, file, line);
   }

@@ -128,6 +128,7 @@ public final class CatalogueWriter {
     reserves(rule.text().reserves());
     each(rule.text().does(), this::text);
     each(rule.text().against(), this::text);
+    constant(rule.text().shown());
   }
 
   private void reserves(Reserves reserves) throws IOException {

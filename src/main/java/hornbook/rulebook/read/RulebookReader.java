@@ -7,6 +7,7 @@ import hornbook.rulebook.NamedOption;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.RuleText;
 import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.Shown;
 import hornbook.rulebook.Source;
 import hornbook.rulebook.Topic;
 import hornbook.rulebook.check.RulebookCheck;
@@ -261,7 +262,8 @@ public final class RulebookReader {
             "techniques",
             "dissents",
             "does",
-            "against");
+            "against",
+            "shown");
         texts.putIfAbsent(
             id,
             new RuleText(
@@ -272,13 +274,19 @@ public final class RulebookReader {
                 List.copyOf(one.texts("dissents")),
                 reserves.read(one),
                 List.copyOf(one.texts("does")),
-                List.copyOf(one.texts("against"))));
+                List.copyOf(one.texts("against")),
+                shown(one)));
         String before = textPlaces.put(id, name + ":" + all.line(id));
         if (before != null) {
           all.fault(all.line(id), id + " has a text already in " + before, "keep one");
         }
       }
     }
+  }
+
+  private static Shown shown(YamlMap text) {
+    Shown shown = text.has("shown") ? text.word("shown", Shown.class) : Shown.ALWAYS;
+    return shown == null ? Shown.ALWAYS : shown;
   }
 
   /** The sentences of a section of the job sheet; the file bears the section's name. */

@@ -211,16 +211,46 @@ class UsualPageTest {
   }
 
   @Test
+  void doesNotSayToWaitAndSeeWhereTheVetIsCalled() {
+    assertThat(page("easy-and-nothing-drains"))
+        .contains("VET NOW")
+        .doesNotContain("a vet if it lasts")
+        .doesNotContain("Lame, however slightly");
+    assertThat(page("hollow-toe-and-short-steps")).doesNotContain("a vet if it lasts");
+    exercises(
+        (name, advice, foot, page) -> {
+          if (foot.urgency().filter(soon -> soon != Urgency.MENTION).isPresent()) {
+            assertThat(page).as(name).doesNotContain("a vet if it lasts");
+          }
+        });
+  }
+
+  @Test
+  void leavesWhatIsTrueOfEveryFootToTheJobSheet() {
+    String routine = "A012|M006|H013";
+    exercises(
+        (name, advice, foot, page) ->
+            assertThat(page).as(name).doesNotContainPattern("\\[(" + routine + ")\\]"));
+    assertThat(whole("sound-hunter-reset")).containsPattern("\\[A012\\]").contains("H013");
+  }
+
+  @Test
   void saysWhatToDoUntilTheVetComesWithinDays() {
     assertThat(page("draught-hind-toe-crack")).contains("Meanwhile: Have the vet look within days");
     assertThat(page("white-line-disease-big-resection"))
         .contains("Meanwhile: Ask the vet for radiographs within days")
-        .contains("MENTION TO THE VET: Lame, however slightly");
+        .doesNotContain("Lame, however slightly");
   }
 
   private static String page(String exercise) {
     Advice advice = Pages.whole().get("cases/exercises/" + exercise + ".yaml");
     return AdviceText.render(advice, USUAL).replaceAll("\\s+", " ");
+  }
+
+  private static String whole(String exercise) {
+    Advice advice = Pages.whole().get("cases/exercises/" + exercise + ".yaml");
+    TextOptions full = new TextOptions(Units.MM, Detail.FULL, false, TextOptions.USUAL_WIDTH);
+    return AdviceText.render(advice, full);
   }
 
   private static String after(String page, String heading) {
