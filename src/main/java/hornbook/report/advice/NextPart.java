@@ -94,6 +94,7 @@ final class NextPart {
       case VERDICT -> "could change what else is possible";
       case SUPPORT -> "could change the support";
       case CAUTION -> "could bring a caution";
+      case MENTION -> "could make a call for the vet less urgent";
       default -> "could only add to the reasons";
     };
   }

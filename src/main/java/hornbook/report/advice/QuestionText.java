@@ -250,7 +250,10 @@ public final class QuestionText {
       case NOW -> "Could mean a vet now";
       case TODAY -> "Could mean a vet today";
       case DAYS -> "Could call the vet within days";
-      case MENTION -> "Could be worth mentioning to the vet";
+      case MENTION ->
+          question.urgency() == null
+              ? "Could make a call for the vet less urgent"
+              : "Could be worth mentioning to the vet";
       case FIRST_CHOICE -> "Could change the first choice";
       case VERDICT -> "Could change what else is possible";
       case SUPPORT -> "Could change the support";

@@ -32,6 +32,7 @@ public final class QuestionsAsked {
         .filter(one -> one.worth().compareTo(QuestionValue.CAUTION) < 0)
         .filter(one -> one.provisional() || one.alone())
         .filter(one -> one.urgency() != Urgency.MENTION)
+        .filter(one -> one.worth() != QuestionValue.MENTION || !foot.referrals().isEmpty())
         .filter(one -> signs || !RADIOGRAPHS.contains(last(one.field())))
         .filter(one -> canBeAnswered(foot, last(one.field())))
         .limit(MOST)

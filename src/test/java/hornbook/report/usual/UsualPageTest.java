@@ -226,6 +226,17 @@ class UsualPageTest {
   }
 
   @Test
+  void asksWhatAVetHasJudgedOnlyWhereACallStands() {
+    exercises(
+        (name, advice, foot, page) -> {
+          assertThat(page).as(name).doesNotContain("ould only add to the reasons");
+          if (foot.referrals().isEmpty()) {
+            assertThat(page).as(name).doesNotContain("less urgent");
+          }
+        });
+  }
+
+  @Test
   void leavesWhatIsTrueOfEveryFootToTheJobSheet() {
     String routine = "A012|M006|H013";
     exercises(
