@@ -5,9 +5,10 @@ package hornbook.rulebook;
  *
  * @param firstAid whether it may be done while a vet is awaited, and lets every defect of the foot
  *     wait
+ * @param shoe whether a technique puts a shoe on, or a support is part of a shoe or fixed to one
  */
-public record NamedOption(String id, String label, boolean firstAid) {
+public record NamedOption(String id, String label, boolean firstAid, boolean shoe) {
   public NamedOption(String id, String label) {
-    this(id, label, false);
+    this(id, label, false, false);
   }
 }

@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 /** The supports for heels, toe and wall, with a word of their verdict each. */
 final class SupportPart {
   private static final int FEW = 3;
+  private static final String IF_SHOD = "if it is shod, ";
 
   private final PageContext told;
   private final OptionLines lines;
@@ -26,9 +27,18 @@ final class SupportPart {
   }
 
   List<Section> of(FootAdvice foot) {
+    DecidingReason deciding = DecidingReason.supports(foot);
     List<Item> items = new ArrayList<>();
     for (Verdict verdict : List.of(Verdict.WORKABLE, Verdict.WITH_VET, Verdict.RULED_OUT)) {
-      items.addAll(lines.of(DecidingReason.supports(foot), with(foot, verdict)));
+      List<OptionAdvice> all = with(foot, verdict);
+      if (verdict == Verdict.WORKABLE && goesBare(foot)) {
+        items.addAll(lines.of(deciding, all.stream().filter(one -> !onShoe(one)).toList()));
+        lines.of(deciding, all.stream().filter(this::onShoe).toList()).stream()
+            .map(SupportPart::ifShod)
+            .forEach(items::add);
+      } else {
+        items.addAll(lines.of(deciding, all));
+      }
     }
     List<OptionAdvice> unspoken = with(foot, Verdict.NOT_INDICATED);
     if (!unspoken.isEmpty() && told.detail() != Detail.USUAL) {
@@ -45,6 +55,20 @@ final class SupportPart {
     return told.detail() == Detail.FULL || unspoken.size() <= FEW
         ? unspoken.stream().map(one -> told.label(one.id())).collect(Collectors.joining(", "))
         : "the other " + unspoken.size();
+  }
+
+  private static Item ifShod(Item item) {
+    String named = item.named() == null ? null : IF_SHOD + item.named();
+    return new Item(IF_SHOD + item.lead(), item.text(), item.notes(), item.rule(), named);
+  }
+
+  /** Whether what comes first puts no shoe on. */
+  private boolean goesBare(FootAdvice foot) {
+    return foot.firstChoice().map(one -> !told.book().technique(one.id()).shoe()).orElse(false);
+  }
+
+  private boolean onShoe(OptionAdvice support) {
+    return told.book().support(support.id()).shoe();
   }
 
   private static List<OptionAdvice> with(FootAdvice foot, Verdict verdict) {

@@ -115,7 +115,7 @@ public final class CatalogueReader {
   }
 
   private NamedOption named() throws IOException {
-    return new NamedOption(text(), text(), flag());
+    return new NamedOption(text(), text(), flag(), flag());
   }
 
   private Source source() throws IOException {

@@ -72,6 +72,7 @@ public final class CatalogueWriter {
   private void named(NamedOption named) throws IOException {
     texts(named.id(), named.label());
     out.writeBoolean(named.firstAid());
+    out.writeBoolean(named.shoe());
   }
 
   private void source(Source source) throws IOException {

@@ -356,8 +356,10 @@ public final class RulebookReader {
     YamlMap all = head.map(key);
     for (String id : all.keys()) {
       YamlMap one = all.map(id);
-      one.only("label", "firstAid");
-      named.add(new NamedOption(id, one.text("label"), one.flag("firstAid", false)));
+      one.only("label", "firstAid", "shoe");
+      named.add(
+          new NamedOption(
+              id, one.text("label"), one.flag("firstAid", false), one.flag("shoe", false)));
     }
     return List.copyOf(named);
   }

@@ -226,6 +226,16 @@ class UsualPageTest {
   }
 
   @Test
+  void namesAShoesSupportOnABareFootOnlyForTheDayItIsShod() {
+    assertThat(page("broodmare-lost-quarter"))
+        .contains("FIRST CHOICE: no shoe")
+        .contains("If it is shod, straight bar shoe, for it");
+    assertThat(page("white-line-disease-at-rest"))
+        .contains("SUPPORT - Wall relieved of the ground, for it");
+    assertThat(page("heel-broken-off-in-the-field")).contains("SUPPORT - Straight bar shoe, for");
+  }
+
+  @Test
   void asksWhatAVetHasJudgedOnlyWhereACallStands() {
     exercises(
         (name, advice, foot, page) -> {
