@@ -149,20 +149,20 @@ public record FootReadings(
     return wall == null ? Interval.UNKNOWN : wall.share(WallGroup.MISSING);
   }
 
-  public Interval partedShare() {
-    return wall == null ? Interval.UNKNOWN : wall.share(WallGroup.PARTED);
+  public Interval separatedShare() {
+    return wall == null ? Interval.UNKNOWN : wall.share(WallGroup.SEPARATED);
   }
 
-  public Interval missingOrPartedShare() {
+  public Interval missingOrSeparatedShare() {
     return wall == null ? Interval.UNKNOWN : wall.defectShare();
   }
 
-  /** Lost or parted higher than an edge: there the foot has lost support. */
+  /** Lost or separated higher than an edge: there the foot has lost support. */
   public Interval tallLossShare() {
     return wall == null ? Interval.UNKNOWN : wall.tallDefectShare(limits.tallLoss());
   }
 
-  /** What was lost or parted on the map and is gone with the trim. */
+  /** What was lost or separated on the map and is gone with the trim. */
   public Interval trimmedLossShare() {
     if (wall == null) {
       return Interval.UNKNOWN;
@@ -172,7 +172,7 @@ public record FootReadings(
     return Interval.of(gone < ROUNDING ? 0 : gone);
   }
 
-  /** Lost or parted in quarter and heel, on the side that has lost more, mm. */
+  /** Lost or separated in quarter and heel, on the side that has lost more, mm. */
   public Interval lossBehind() {
     return wall == null
         ? Interval.UNKNOWN

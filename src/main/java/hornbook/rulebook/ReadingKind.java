@@ -98,7 +98,7 @@ public enum ReadingKind {
       "foot.wall",
       "foot.measures.bearingLength",
       "foot.measures.width"),
-  /** Missing or parted higher than an edge; what was not measured counts as high. */
+  /** Missing or separated higher than an edge; what was not measured counts as high. */
   TALL_LOSS_SHARE(
       "share of the ground edge lost or separated high up",
       "%",
@@ -106,7 +106,7 @@ public enum ReadingKind {
       "foot.measures.bearingLength",
       "foot.measures.width",
       "foot.measures.toTrim"),
-  /** Missing or parted on the map, and gone with the trim. */
+  /** Missing or separated on the map, and gone with the trim. */
   TRIMMED_LOSS_SHARE(
       "share of the ground edge whose damage the trim takes off",
       "%",
@@ -114,7 +114,7 @@ public enum ReadingKind {
       "foot.measures.bearingLength",
       "foot.measures.width",
       "foot.measures.toTrim"),
-  /** Missing or parted in quarter and heel, on the side that has lost more. */
+  /** Missing or separated in quarter and heel, on the side that has lost more. */
   LOSS_BEHIND(
       "length of quarter and heel lost or separated",
       "mm",
@@ -141,14 +141,16 @@ public enum ReadingKind {
       "foot.wall",
       "foot.measures.bearingLength",
       "foot.measures.width"),
-  /** The longest unbroken run, on either side, of edge that is missing or parted. */
+  /** The longest unbroken run, on either side, of edge that is missing or separated. */
   LONGEST_DEFECT(
       "longest run of missing or separated edge",
       "mm",
       "foot.wall",
       "foot.measures.bearingLength",
       "foot.measures.width"),
-  /** The greatest height above the ground of a stretch that is missing or parted; 0 with none. */
+  /**
+   * The greatest height above the ground of a stretch that is missing or separated; 0 with none.
+   */
   TALLEST_DEFECT(
       "height of the tallest defect",
       "mm",
@@ -194,7 +196,9 @@ public enum ReadingKind {
       "foot.cracks",
       "foot.measures.bearingLength",
       "foot.measures.width"),
-  /** The share of the whole edge that still bears: all but what is missing, parted or crumbling. */
+  /**
+   * The share of the whole edge that still bears: all but what is missing, separated or crumbling.
+   */
   BEARING_SHARE(
       "share of the edge that still bears",
       "%",

@@ -2,7 +2,7 @@ package hornbook.rulebook;
 
 import java.util.Arrays;
 
-/** Versions of a rule base: three whole numbers parted by dots. */
+/** Versions of a rule base: three whole numbers separated by dots. */
 public final class Version {
   private Version() {}
 

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is published of white line disease, thrush, corns and setting times. */
 class OpenWallInTheBooksTest {
-  private static FootAdvice disease(String work, int lameness, int parted) {
+  private static FootAdvice disease(String work, int lameness, int separated) {
     return Yard.advise(
         """
         horse: {ageYears: 12, work: %s}
@@ -27,7 +27,7 @@ class OpenWallInTheBooksTest {
               - {side: medial, from: %3$d mm, to: 170 mm, state: sound, thickness: 9 mm, moist: false}
               - {side: lateral, from: 0 mm, to: 170 mm, state: sound, thickness: 9 mm, moist: false}
         """
-            .formatted(work, lameness, parted));
+            .formatted(work, lameness, separated));
   }
 
   /** Equine Clinical Medicine, 2nd ed.: undermined wall off, barefoot and open to the air. */
@@ -50,8 +50,8 @@ class OpenWallInTheBooksTest {
   /** O'Grady and Burns 2019: lame horses and large defects are imaged by a vet first. */
   @ParameterizedTest
   @CsvSource({"2, 30", "0, 130"})
-  void lame_or_wide_is_imaged_first(int lameness, int parted) {
-    FootAdvice foot = disease("rest", lameness, parted);
+  void lame_or_wide_is_imaged_first(int lameness, int separated) {
+    FootAdvice foot = disease("rest", lameness, separated);
     assertThat(foot.urgency()).contains(Urgency.DAYS);
     assertThat(foot.technique("leave-open").verdict()).isEqualTo(Verdict.WITH_VET);
     assertThat(foot.firstChoice()).isEmpty();

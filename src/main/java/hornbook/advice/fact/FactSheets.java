@@ -287,7 +287,9 @@ public final class FactSheets {
       }
     }
 
-    /** Dry only when the whole edge is mapped and every stretch that is gone or parted was felt. */
+    /**
+     * Dry only when the whole edge is mapped and every stretch that is gone or separated was felt.
+     */
     private void defectMoist(WallSurvey wall) {
       Boolean moist = wall == null ? null : wall.moistDefect();
       if (moist != null) {

@@ -104,7 +104,7 @@ final class MeasureFields {
               50,
               800,
               350,
-              "coronet girth",
+              "girth of the coronary band",
               "Tape once round the coronary band."),
           amount(
               "nailExitHeight",

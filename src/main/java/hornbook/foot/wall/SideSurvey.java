@@ -37,12 +37,12 @@ public record SideSurvey(Side side, double edge, List<MappedPiece> pieces) {
     return sum;
   }
 
-  /** Length certainly missing or parted. */
+  /** Length certainly missing or separated. */
   public double defectLength() {
-    return length(WallGroup.PARTED) + length(WallGroup.MISSING);
+    return length(WallGroup.SEPARATED) + length(WallGroup.MISSING);
   }
 
-  /** Length certainly missing or parted to more than a height, or to a height not measured. */
+  /** Length certainly missing or separated to more than a height, or to a height not measured. */
   double tallDefectLength(double height) {
     double sum = 0;
     for (int i = 0; i < pieces.size(); i++) {
@@ -53,7 +53,7 @@ public record SideSurvey(Side side, double edge, List<MappedPiece> pieces) {
     return sum;
   }
 
-  /** Length missing or parted behind a share of the edge, mm; unknown without the edge. */
+  /** Length missing or separated behind a share of the edge, mm; unknown without the edge. */
   Interval defectBehind(double share) {
     double from = share * edge;
     double lost = 0;
@@ -104,13 +104,13 @@ public record SideSurvey(Side side, double edge, List<MappedPiece> pieces) {
     return share(length(group), unmapped(), edge);
   }
 
-  /** The longest unbroken run that is missing or parted. */
+  /** The longest unbroken run that is missing or separated. */
   public Interval longestDefect() {
     return Interval.between(longestRun(false), most(longestRun(true)));
   }
 
   /**
-   * The run that is missing or parted from the middle of the toe back; 0 when none starts there.
+   * The run that is missing or separated from the middle of the toe back; 0 when none starts there.
    */
   public Interval defectFromToe() {
     return Interval.between(run(0, 0, false), most(run(0, 0, true)));

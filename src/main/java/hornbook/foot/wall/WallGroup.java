@@ -9,7 +9,7 @@ public enum WallGroup {
   /** Flared, cracked or repaired: bears, but is not sound. */
   WEAK,
   /** Separated or crumbling: there, but not to be borne on. */
-  PARTED,
+  SEPARATED,
   /** Broken away or resected. */
   MISSING;
 
@@ -17,13 +17,13 @@ public enum WallGroup {
     return switch (state) {
       case SOUND -> SOUND;
       case FLARED, CRACKED, REPAIRED -> WEAK;
-      case SEPARATED, CRUMBLING -> PARTED;
+      case SEPARATED, CRUMBLING -> SEPARATED;
       case BROKEN_AWAY, RESECTED -> MISSING;
     };
   }
 
-  /** Missing or parted. */
+  /** Missing or separated. */
   public boolean defect() {
-    return this == PARTED || this == MISSING;
+    return this == SEPARATED || this == MISSING;
   }
 }

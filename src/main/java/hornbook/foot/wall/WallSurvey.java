@@ -53,12 +53,14 @@ public record WallSurvey(SideSurvey medial, SideSurvey lateral, boolean edgeUnkn
     return share(medial.length(group) + lateral.length(group));
   }
 
-  /** Share of the whole edge that is missing or parted. */
+  /** Share of the whole edge that is missing or separated. */
   public Interval defectShare() {
     return share(medial.defectLength() + lateral.defectLength());
   }
 
-  /** Share of the whole edge that is missing or parted to more than a height, or to none known. */
+  /**
+   * Share of the whole edge that is missing or separated to more than a height, or to none known.
+   */
   public Interval tallDefectShare(double height) {
     return share(medial.tallDefectLength(height) + lateral.tallDefectLength(height));
   }
@@ -72,30 +74,30 @@ public record WallSurvey(SideSurvey medial, SideSurvey lateral, boolean edgeUnkn
             + lateral.length(WallState.FLARED));
   }
 
-  /** Length missing or parted behind a share of the edge, on the side that has lost more, mm. */
+  /** Length missing or separated behind a share of the edge, on the side that has lost more, mm. */
   public Interval defectBehind(double share) {
     return medial.defectBehind(share).max(lateral.defectBehind(share));
   }
 
-  /** Share of the whole edge that bears: all but what is missing or parted. */
+  /** Share of the whole edge that bears: all but what is missing or separated. */
   public Interval bearingShare() {
     Interval defect = defectShare();
     return Interval.between(100 - defect.high(), 100 - defect.low());
   }
 
-  /** The longest unbroken run that is missing or parted, on a side or across the toe, mm. */
+  /** The longest unbroken run that is missing or separated, on a side or across the toe, mm. */
   public Interval longestDefect() {
     return medial.longestDefect().max(lateral.longestDefect()).max(defectAcrossToe());
   }
 
-  /** The run that is missing or parted through the middle of the toe, both sides joined, mm. */
+  /** The run that is missing or separated through the middle of the toe, both sides joined, mm. */
   public Interval defectAcrossToe() {
     return medial.defectFromToe().plus(lateral.defectFromToe());
   }
 
   /**
-   * Height of the tallest stretch that is missing or parted, mm; 0 when there is none. Without an
-   * upper bound where such a stretch has no height or edge is unmapped.
+   * Height of the tallest stretch that is missing or separated, mm; 0 when there is none. Without
+   * an upper bound where such a stretch has no height or edge is unmapped.
    */
   public Interval tallestDefect() {
     double tallest = 0;
@@ -146,7 +148,7 @@ public record WallSurvey(SideSurvey medial, SideSurvey lateral, boolean edgeUnkn
   }
 
   /**
-   * Whether some stretch that is missing or parted is moist: false only when the whole edge is
+   * Whether some stretch that is missing or separated is moist: false only when the whole edge is
    * mapped and every such stretch was found dry, null when unknown.
    */
   public Boolean moistDefect() {

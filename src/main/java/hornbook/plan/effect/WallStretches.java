@@ -35,7 +35,7 @@ public final class WallStretches {
         && stretch.from() < stretch.to();
   }
 
-  /** Missing or parted: once the dead horn is off, gone. */
+  /** Missing or separated: once the dead horn is off, gone. */
   public List<WallStretch> lost() {
     return whole.stream().filter(one -> WallGroup.of(one.state()).defect()).toList();
   }

@@ -167,7 +167,7 @@ public final class Growing {
     draft.say(GROWTH, "growth.ground", outgrowing.told(ground, height).and("place", place));
   }
 
-  /** A crack from the coronet goes when the wall it is in has been renewed. */
+  /** A crack from the coronary band goes when the wall it is in has been renewed. */
   private void cracks(Outgrowing outgrowing) {
     List<WallCrack> cracks = draft.assessed().cracks();
     if (cracks == null) {

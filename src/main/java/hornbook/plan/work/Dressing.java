@@ -94,7 +94,7 @@ public final class Dressing {
     Placeholder place = new Placeholder.Place(stretch.side(), stretch.from(), stretch.to());
     Figure height = given.height(stretch);
     switch (stretch.state()) {
-      case SEPARATED, CRUMBLING -> parted(place, height);
+      case SEPARATED, CRUMBLING -> separated(place, height);
       case BROKEN_AWAY -> draft.say(DRESS, "dress.broken", "place", place);
       case RESECTED -> draft.say(DRESS, "dress.resected", "place", place);
       case CRACKED -> draft.say(DRESS, "dress.cracked", "place", place);
@@ -109,7 +109,7 @@ public final class Dressing {
     }
   }
 
-  private void parted(Placeholder place, Figure height) {
+  private void separated(Placeholder place, Figure height) {
     if (height.known()) {
       draft.say(DRESS, "dress.dead", Placeholders.of("place", place).and("height", height));
     } else {

@@ -16,12 +16,12 @@ final class LeafText {
     Leaf.Block before = null;
     for (Leaf.Block block : leaf.blocks()) {
       boolean text = block instanceof Leaf.Paragraph || block instanceof Leaf.Table;
-      boolean parted =
+      boolean follows =
           before instanceof Leaf.Item
               || before instanceof Leaf.Paragraph
               || before instanceof Leaf.Table
               || before instanceof Leaf.Facts;
-      if (text && parted) {
+      if (text && follows) {
         page.asIs(0, "");
       }
       write(block, page);

@@ -7,7 +7,7 @@ import hornbook.report.page.Markup;
 enum Fill {
   /** Weakened wall. */
   DOTS("#7a6a1f", 5),
-  /** Wall that has parted or crumbles. */
+  /** Wall that is separated or crumbles. */
   HATCH("#b4552d", 5),
   /** Wall that is gone. */
   CROSS("#b4552d", 5),

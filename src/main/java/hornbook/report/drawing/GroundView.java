@@ -108,7 +108,7 @@ final class GroundView {
     return switch (group) {
       case SOUND -> Pen.SOUND;
       case WEAK -> Pen.WEAK;
-      case PARTED -> Pen.PARTED;
+      case SEPARATED -> Pen.SEPARATED;
       case MISSING -> Pen.MISSING;
     };
   }

@@ -11,7 +11,7 @@ enum Pen {
   OLD("0.9", "2.5 2"),
   SOUND("6", ""),
   WEAK("6", "9 3"),
-  PARTED("6", "3 3"),
+  SEPARATED("6", "3 3"),
   MISSING("3", "0.1 6");
 
   private final String width;

@@ -11,7 +11,7 @@ final class WallFills {
     return switch (group) {
       case SOUND -> null;
       case WEAK -> Fill.DOTS;
-      case PARTED -> Fill.HATCH;
+      case SEPARATED -> Fill.HATCH;
       case MISSING -> Fill.CROSS;
     };
   }

@@ -10,7 +10,7 @@ public record Reason(Bearing bearing, List<String> subjects, List<CitedFact> bec
     because = List.copyOf(because);
   }
 
-  /** {@code subjects} are names of techniques or supports, parted by spaces. */
+  /** {@code subjects} are names of techniques or supports, separated by spaces. */
   private static Reason of(Bearing bearing, String subjects, CitedFact... because) {
     return new Reason(bearing, List.of(subjects.split(" ")), List.of(because));
   }

@@ -12,7 +12,7 @@ public record Subject(Kind kind, String id) {
     FINDING,
     MEASURE;
 
-    /** The word that may stand before a name, parted from it by a colon. */
+    /** The word that may stand before a name, separated from it by a colon. */
     public String word() {
       return name().toLowerCase(java.util.Locale.ROOT);
     }

@@ -19,7 +19,7 @@ class MappedPieceTest {
     assertThat(pieces).extracting(MappedPiece::from).containsExactly(0.0, 40.0);
     assertThat(pieces)
         .extracting(MappedPiece::group)
-        .containsExactly(WallGroup.PARTED, WallGroup.SOUND);
+        .containsExactly(WallGroup.SEPARATED, WallGroup.SOUND);
   }
 
   @Test
@@ -30,7 +30,7 @@ class MappedPieceTest {
         .extracting(MappedPiece::from, MappedPiece::to, MappedPiece::group)
         .containsExactly(
             tuple(0.0, 30.0, WallGroup.SOUND),
-            tuple(30.0, 50.0, WallGroup.PARTED),
+            tuple(30.0, 50.0, WallGroup.SEPARATED),
             tuple(50.0, 100.0, WallGroup.SOUND));
   }
 
@@ -59,11 +59,11 @@ class MappedPieceTest {
       assertThat(WallGroup.of(weak)).isEqualTo(WallGroup.WEAK);
       assertThat(WallGroup.of(weak).defect()).isFalse();
     }
-    assertThat(WallGroup.of(WallState.SEPARATED)).isEqualTo(WallGroup.PARTED);
-    assertThat(WallGroup.of(WallState.CRUMBLING)).isEqualTo(WallGroup.PARTED);
+    assertThat(WallGroup.of(WallState.SEPARATED)).isEqualTo(WallGroup.SEPARATED);
+    assertThat(WallGroup.of(WallState.CRUMBLING)).isEqualTo(WallGroup.SEPARATED);
     assertThat(WallGroup.of(WallState.BROKEN_AWAY)).isEqualTo(WallGroup.MISSING);
     assertThat(WallGroup.of(WallState.RESECTED)).isEqualTo(WallGroup.MISSING);
-    assertThat(WallGroup.PARTED.defect() && WallGroup.MISSING.defect()).isTrue();
+    assertThat(WallGroup.SEPARATED.defect() && WallGroup.MISSING.defect()).isTrue();
   }
 
   private static WallStretch at(double from, double to, WallState state) {
