@@ -1,5 +1,6 @@
 package hornbook.cli;
 
+import hornbook.assessment.word.Word;
 import hornbook.cli.base.Surroundings;
 import hornbook.cli.base.Task;
 import hornbook.cli.classroom.CritiqueCommand;
@@ -16,95 +17,98 @@ import hornbook.cli.command.WhyCommand;
 import hornbook.cli.record.RecordCommand;
 import hornbook.cli.rules.RulesCommand;
 import java.util.List;
-import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 
 /** Every command by its name, in the order of the help. */
-final class Commands {
-  private static final List<String> ALL =
-      List.of(
-          "assess",
-          "batch",
-          "plan",
-          "why",
-          "why-not",
-          "contrast",
-          "confidence",
-          "critique",
-          "exercise",
-          "mark",
-          "new",
-          "record",
-          "rules",
-          "glossary",
-          "completion",
-          "help");
+enum Commands {
+  ASSESS(true),
+  BATCH(true),
+  PLAN(true),
+  WHY(true),
+  WHY_NOT(true),
+  CONTRAST(true),
+  CONFIDENCE(true),
+  CRITIQUE(true),
+  EXERCISE(false),
+  MARK(true),
+  NEW(false),
+  RECORD(false),
+  RULES(false),
+  GLOSSARY(false),
+  COMPLETION(false),
+  HELP(false);
 
-  /** Those that cannot do without the rules, if what they are given is in order. */
-  private static final Set<String> FIRING =
-      Set.of(
-          "assess",
-          "batch",
-          "plan",
-          "why",
-          "why-not",
-          "contrast",
-          "confidence",
-          "critique",
-          "mark");
+  /** Whether it cannot do without the rules, if what it is given is in order. */
+  private final boolean fires;
 
-  private Commands() {}
+  Commands(boolean fires) {
+    this.fires = fires;
+  }
 
   /** Whether the rules will most likely have to be loaded. */
   static boolean fireRules(String... arguments) {
     List<String> given = List.of(arguments);
-    return given.size() > 1
-        && (FIRING.contains(given.get(0)) || given.subList(0, 2).equals(List.of("record", "add")))
-        && !given.contains("--help")
-        && !given.contains("-h");
+    if (given.size() < 2 || given.contains("--help") || given.contains("-h")) {
+      return false;
+    }
+    Commands command = named(given.get(0));
+    return command != null && (command.fires || command == RECORD && given.get(1).equals("add"));
   }
 
   /** The command line that can take these arguments: a cold start lays out one command, not all. */
   static CommandLine line(Surroundings surroundings, String... arguments) {
-    String named = arguments.length == 0 ? "" : arguments[0];
-    return ALL.contains(named) ? line(surroundings, List.of(named)) : whole(surroundings);
+    Commands command = arguments.length == 0 ? null : named(arguments[0]);
+    return command == null ? whole(surroundings) : line(surroundings, List.of(command));
   }
 
   /** The command line with every command. */
   static CommandLine whole(Surroundings surroundings) {
-    return line(surroundings, ALL);
+    return line(surroundings, List.of(values()));
   }
 
-  private static CommandLine line(Surroundings surroundings, Iterable<String> names) {
+  private static CommandLine line(Surroundings surroundings, Iterable<Commands> commands) {
     CommandLine line = new CommandLine(new RootCommand(surroundings).spec());
-    for (String name : names) {
-      line.addSubcommand(name, task(name, surroundings).spec());
+    for (Commands command : commands) {
+      line.addSubcommand(command.word(), command.task(surroundings).spec());
     }
     line.setColorScheme(
         CommandLine.Help.defaultColorScheme(surroundings.colour() ? Ansi.ON : Ansi.OFF));
     return line;
   }
 
-  private static Task task(String name, Surroundings surroundings) {
-    return switch (name) {
-      case "assess" -> new AssessCommand(surroundings);
-      case "batch" -> new BatchCommand(surroundings);
-      case "plan" -> new PlanCommand(surroundings);
-      case "why" -> WhyCommand.why(surroundings);
-      case "why-not" -> WhyCommand.whyNot(surroundings);
-      case "contrast" -> new ContrastCommand(surroundings);
-      case "confidence" -> new ConfidenceCommand(surroundings);
-      case "critique" -> new CritiqueCommand(surroundings);
-      case "exercise" -> new ExerciseCommand(surroundings);
-      case "mark" -> new MarkCommand(surroundings);
-      case "new" -> new NewCommand(surroundings);
-      case "record" -> new RecordCommand(surroundings);
-      case "rules" -> new RulesCommand(surroundings);
-      case "glossary" -> new GlossaryCommand(surroundings);
-      case "completion" -> new CompletionCommand(surroundings);
-      case "help" -> new HelpCommand(surroundings);
-      default -> throw new IllegalArgumentException(name);
+  /** The command of that name, or null. */
+  private static Commands named(String word) {
+    for (Commands command : values()) {
+      if (command.word().equals(word)) {
+        return command;
+      }
+    }
+    return null;
+  }
+
+  private String word() {
+    return Word.kebab(name());
+  }
+
+  private Task task(Surroundings surroundings) {
+    return switch (this) {
+      case ASSESS -> new AssessCommand(surroundings);
+      case BATCH -> new BatchCommand(surroundings);
+      case PLAN -> new PlanCommand(surroundings);
+      case WHY -> WhyCommand.why(surroundings);
+      case WHY_NOT -> WhyCommand.whyNot(surroundings);
+      case CONTRAST -> new ContrastCommand(surroundings);
+      case CONFIDENCE -> new ConfidenceCommand(surroundings);
+      case CRITIQUE -> new CritiqueCommand(surroundings);
+      case EXERCISE -> new ExerciseCommand(surroundings);
+      case MARK -> new MarkCommand(surroundings);
+      case NEW -> new NewCommand(surroundings);
+      case RECORD -> new RecordCommand(surroundings);
+      case RULES -> new RulesCommand(surroundings);
+      case GLOSSARY -> new GlossaryCommand(surroundings);
+      case COMPLETION -> new CompletionCommand(surroundings);
+      case HELP -> new HelpCommand(surroundings);
     };
   }
 }

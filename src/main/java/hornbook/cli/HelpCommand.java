@@ -13,7 +13,7 @@ import picocli.CommandLine;
 /** The help of a command, asked for by its name. */
 final class HelpCommand extends Task {
   private final ArgumentValue<List<String>> names =
-      arguments.operands("COMMAND", "0..*", "the command, in full");
+      arguments.operands("COMMAND", "0..*", "the command, such as rules show");
 
   HelpCommand(Surroundings surroundings) {
     super(surroundings, "help", "The help of a command, as --help gives it.");

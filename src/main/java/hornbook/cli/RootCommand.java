@@ -12,8 +12,8 @@ final class RootCommand extends Task {
     super(
         surroundings,
         "hornbook",
-        "Advice for a horse's foot whose wall can no longer be trusted: reasons,",
-        "cautions, and when to call the vet.",
+        "Advice for a horse's foot with a damaged wall: reasons, cautions, and when to",
+        "call the vet.",
         "",
         "Examples:",
         "  hornbook new --limb left-fore --output tansy.yaml  a blank to fill in",

@@ -149,11 +149,11 @@ public record FootReadings(
     return wall == null ? Interval.UNKNOWN : wall.share(WallGroup.MISSING);
   }
 
-  public Interval separatedShare() {
+  public Interval partedShare() {
     return wall == null ? Interval.UNKNOWN : wall.share(WallGroup.SEPARATED);
   }
 
-  public Interval missingOrSeparatedShare() {
+  public Interval missingOrPartedShare() {
     return wall == null ? Interval.UNKNOWN : wall.defectShare();
   }
 

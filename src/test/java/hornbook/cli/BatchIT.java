@@ -111,7 +111,7 @@ class BatchIT {
     assertThat(lameness.path("path").asText()).isEqualTo("feet[0].lameness");
     assertThat(lameness.path("found").asText()).contains("9");
     assertThat(lameness.path("allowed").asText()).contains("5");
-    assertThat(run.err()).contains("3 lines are no valid assessments", "hornbook-faults/1");
+    assertThat(run.err()).contains("3 lines are not valid assessments", "hornbook-faults/1");
   }
 
   private static JsonNode faults(String line, int number) throws IOException {

@@ -22,7 +22,7 @@ class HandbookIT {
     assertThat(program().with("rules", "handbook", "-o", "book.html").done().out()).isEmpty();
     assertThat(Files.readString(folder.resolve("book.html")))
         .startsWith("<!DOCTYPE html>")
-        .contains("id=\"N003\"", "@page", "Fires on", "Near-miss")
+        .contains("id=\"N003\"", "@page", "Example case", "Near-miss")
         .endsWith("</html>\n");
   }
 

@@ -89,11 +89,12 @@ class OwnRulesIT {
   void a_second_rule_is_added_and_a_shipped_topic_refused() {
     program().with("rules", "new", "our-yard", "--dir", "own").done();
     program().with("rules", "new", "our-yard", "--dir", "own").done();
-    program().with("rules", "new", "college", "--dir", "own").done();
+    program().with("rules", "new", "college", "--dir", "own", "--on", "toeLength").done();
     String told = program().with("rules", "try", "--rules", "own", "--trust-rules").done().out();
     assertThat(told).contains("C001", "Y001", "Y002", "3 rules, 6 cases");
     program().with("rules", "new", "nailing", "--dir", "own").refused(2);
     program().with("rules", "new", "Our Yard", "--dir", "own").refused(2);
+    program().with("rules", "new", "college", "--dir", "own", "--on", "toe").refused(2);
   }
 
   @Test
@@ -105,6 +106,7 @@ class OwnRulesIT {
     String rules = repository.resolve("rules").toString();
     String told =
         program().with("rules", "new", "nailing", "--dir", rules, "--group", "count").done().out();
+    assertThat(told).contains("count.drl", "changes.yaml").doesNotContain("rulebook.yaml");
     String id = told.replaceAll("(?s).*cases/rules/(N\\d{3})\\.yaml.*", "$1");
     assertThat(repository.resolve("cases/rules/" + id + ".yaml")).exists();
     assertThat(program().with("rules", "check", rules, "--trust-rules").done().out())

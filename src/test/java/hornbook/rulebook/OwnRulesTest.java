@@ -40,7 +40,9 @@ class OwnRulesTest {
 
   private void start(String topic, String title) throws IOException {
     for (Map.Entry<String, String> one :
-        new RuleStarter(folder, topic, title, null).files(LocalDate.of(2026, 3, 14)).entrySet()) {
+        new RuleStarter(folder, topic, title, null, null)
+            .files(LocalDate.of(2026, 3, 14))
+            .entrySet()) {
       write(one.getKey(), one.getValue());
     }
   }

@@ -34,7 +34,7 @@ public final class Fields {
                   "format",
                   new FormatName(FORMAT),
                   "format",
-                  "Says what kind of file this is; leave it as it stands.",
+                  "Says what kind of file this is; leave it as it is.",
                   true),
               FieldTable.word(
                       "units",

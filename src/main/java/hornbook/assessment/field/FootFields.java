@@ -88,7 +88,7 @@ final class FootFields {
                   "vetJudged",
                   Judged.values(),
                   "judged by a vet",
-                  "What a vet has looked at on this foot and decided what to do about.")
+                  "What a vet has looked at on this foot and has decided about.")
               .asFixed(),
           whole(
                   "vetSawDaysAgo",
@@ -133,8 +133,7 @@ final class FootFields {
               "days",
               "days lame",
               "Since it was first seen lame on this foot."),
-          word("shoeing", Shoeing.values(), "shoeing", "What is on the foot as it stands.")
-              .asFixed(),
+          word("shoeing", Shoeing.values(), "shoeing", "What is on the foot now.").asFixed(),
           flag(
                   "lostShoe",
                   "shoe lost",

@@ -65,7 +65,7 @@ final class KitFields {
               "shoe sizes",
               "The sizes in the van, with their width.",
               false),
-          word("adhesive", Adhesive.values(), "adhesive", "The kind of glue in the van."));
+          word("adhesive", Adhesive.values(), "adhesive", "The kind of adhesive in the van."));
 
   private KitFields() {}
 

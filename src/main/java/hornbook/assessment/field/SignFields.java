@@ -32,8 +32,8 @@ final class SignFields {
           words(
               "testerPain",
               TesterSite.values(),
-              "pain to the testers",
-              "Where it flinches again and again as the testers close."),
+              "pain to hoof testers",
+              "Where hoof testers bring a pain response that you can repeat."),
           word(
               "drainage",
               Drainage.values(),
@@ -69,7 +69,7 @@ final class SignFields {
               "Does the coronary band stand out or bulge over some part of the wall?"),
           flag("crushed", "crushed", "Was the foot trodden on, run over or trapped?"),
           flag("soleBulge", "bulge in the sole", "Does the sole bulge in front of the frog?"),
-          word("swelling", Swelling.values(), "swelling", "How far up the limb it is filled."),
+          word("swelling", Swelling.values(), "swelling", "How far up the limb the swelling goes."),
           word(
               "frogState",
               FrogState.values(),
@@ -89,7 +89,7 @@ final class SignFields {
               "Does the white line bow inward to the frog at some place?"),
           flag(
               "ringsDiverge",
-              "rings part at the heel",
+              "rings diverge at the heel",
               "Are the growth rings wider apart at the heel than at the toe?"),
           flag(
               "bloodAtNail",
@@ -104,7 +104,7 @@ final class SignFields {
               "cartilages",
               Cartilages.values(),
               "cartilages",
-              "A finger's breadth above the coronary band at the quarters: do they give?"),
+              "Press a finger's breadth above the coronary band at the quarters: do they give?"),
           word(
               "stain",
               Stain.values(),

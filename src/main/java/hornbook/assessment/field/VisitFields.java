@@ -32,7 +32,7 @@ final class VisitFields {
               55,
               11,
               "air temperature",
-              "Where the work is done, in the shade; glue and tape set by it."),
+              "In the shade where the work is done. Adhesive and tape set slower in the cold."),
           word(
               "workplace",
               Workplace.values(),
@@ -50,13 +50,13 @@ final class VisitFields {
                   "vet",
                   VetRole.values(),
                   "the vet's part",
-                  "Has a vet been told about this foot, or does a vet direct the work on it?")
+                  "Does a vet know about this foot, or does a vet direct the work on it?")
               .asFixed(),
           word(
               "handling",
               Handling.values(),
               "handling",
-              "How it stands for you today, with the foot up as well as down."),
+              "How the horse stands for you today, with the foot up as well as down."),
           words(
                   "askedFor",
                   Request.values(),

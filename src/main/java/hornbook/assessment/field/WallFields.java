@@ -68,7 +68,7 @@ final class WallFields {
 
   static final List<Field> CRACK =
       List.of(
-          word("place", CrackPlace.values(), "place", "Which part of the wall it is in."),
+          word("place", CrackPlace.values(), "place", "Which part of the wall the crack is in."),
           word("side", Side.values(), "side", "Medial is the inner side, lateral the outer.")
               .asFixed(),
           word(

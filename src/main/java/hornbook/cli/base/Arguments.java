@@ -29,7 +29,7 @@ public final class Arguments {
     spec.addOption(
         OptionSpec.builder(NO_PAGER)
             .type(boolean.class)
-            .description("write all of a long page at once")
+            .description("write a long page all at once, without a pager")
             .build());
   }
 

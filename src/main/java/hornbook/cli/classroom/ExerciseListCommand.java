@@ -22,9 +22,12 @@ final class ExerciseListCommand extends Task {
   private final NumberOption level =
       new NumberOption(arguments, "--level", 0, 1, 3, "only cases of this level, 1 to 3");
   private final ArgumentValue<String> topic =
-      arguments.text("TOPIC", "only cases that teach this topic, as nailing", "--topic");
+      arguments.text("TOPIC", "only cases that teach this topic, such as nailing", "--topic");
   private final ArgumentValue<String> technique =
-      arguments.text("TECHNIQUE", "only cases with this first choice, or none", "--technique");
+      arguments.text(
+          "TECHNIQUE",
+          "only cases with this first choice; none for cases without one",
+          "--technique");
   private final ListFormatOption format = new ListFormatOption(arguments);
   private final TeachingCases cases = new TeachingCases(arguments);
   private final OutputOption output = new OutputOption(arguments);

@@ -30,7 +30,8 @@ final class ExerciseMakeCommand extends Task {
   private final ArgumentValue<String> near =
       arguments.text("CASE", "draw a foot that differs from this case in one answer", "--near");
   private final NumberOption seed =
-      new NumberOption(arguments, "--seed", 1, 0, 1_000_000_000, "another number, another case");
+      new NumberOption(
+          arguments, "--seed", 1, 0, 1_000_000_000, "another number draws another case");
   private final TeachingCases cases = new TeachingCases(arguments);
   private final OutputOption output = new OutputOption(arguments);
 

@@ -52,12 +52,12 @@ public final class MarkCommand extends Task {
       arguments.word(
           Form.class, Form.TEXT, "a page for the class, or a table of marks", "--format");
   private final ArgumentValue<String> schemeFile =
-      arguments.text("FILE", "marks of your own in place of cases/marking.yaml", "--scheme");
+      arguments.text("FILE", "marks of your own instead of cases/marking.yaml", "--scheme");
   private final ArgumentValue<String> feedback =
       arguments.text("DIR", "write each learner's critique to a page in DIR", "--feedback");
   private final ArgumentValue<List<String>> markers =
       arguments.texts(
-          "FILE", "marks another marker gave (CSV), to compare; given twice: both", "--marker");
+          "FILE", "marks of another marker (CSV), to compare; may be given twice", "--marker");
   private final RulesOption rules = new RulesOption(arguments);
   private final TeachingCases cases = new TeachingCases(arguments);
   private final UnitsOption units = new UnitsOption(arguments);

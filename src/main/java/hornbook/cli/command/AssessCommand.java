@@ -51,7 +51,7 @@ public final class AssessCommand extends Task {
   private final FailOnOption failOn = new FailOnOption(arguments);
   private final PictureOption picture = new PictureOption(arguments, Picture.GROUND);
   private final FootOption foot =
-      new FootOption(arguments, "the foot that --format svg draws, where there are several");
+      new FootOption(arguments, "the foot that --format svg draws, if there are several");
   private final PdfOption pdf = new PdfOption(arguments, output);
   private final PaperOption paper = new PaperOption(arguments);
 

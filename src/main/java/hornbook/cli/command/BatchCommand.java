@@ -45,8 +45,8 @@ public final class BatchCommand extends Task {
         surroundings,
         "batch",
         "Advice on many feet: one assessment a line in, one advice a line out.",
-        "Lines are JSON and come out in the order they went in. A line that is no valid",
-        "assessment gives its faults in its place, and the rest goes on.",
+        "Lines are JSON and come out in the order they went in. If a line is not a valid",
+        "assessment, its faults come out in its place.",
         "",
         "Examples:",
         "  hornbook batch yard.ndjson --output advice.ndjson",
@@ -105,8 +105,8 @@ public final class BatchCommand extends Task {
             Failure.of(
                     ExitCode.INVALID_INPUT,
                     faulty == 1
-                        ? "one line is no valid assessment"
-                        : faulty + " lines are no valid assessments",
+                        ? "one line is not a valid assessment"
+                        : faulty + " lines are not valid assessments",
                     "its faults stand in its place: look for " + FaultsJson.FORMAT)
                 .text());
     return ExitCode.INVALID_INPUT;

@@ -53,7 +53,7 @@ public final class ContrastCommand extends Task {
         surroundings,
         "contrast",
         "The smallest changes to what was measured or seen that change the advice.",
-        "One thing, or two or three together; the nearest first, each tried.",
+        "It changes one thing, or two or three together, and tries each change.",
         "",
         "Examples:",
         "  hornbook contrast tansy.yaml",

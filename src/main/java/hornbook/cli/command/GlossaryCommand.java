@@ -18,7 +18,8 @@ import java.util.List;
 /** What a word of the trade means. */
 public final class GlossaryCommand extends Task {
   private final ArgumentValue<List<String>> words =
-      arguments.operands("WORD", "0..*", "a word of the trade, or an older one; without it all");
+      arguments.operands(
+          "WORD", "0..*", "a word of the trade, or an older one; all words if not given");
   private final ListFormatOption format = new ListFormatOption(arguments);
   private final RulesOption rules = new RulesOption(arguments);
   private final OutputOption output = new OutputOption(arguments);

@@ -24,11 +24,11 @@ public final class NewCommand extends Task {
   private static final String SCHEMA = "schema/hornbook-assessment-1.schema.json";
 
   private final ArgumentValue<List<Limb>> limbs =
-      arguments.words(Limb.class, "the foot; may be given again", "--limb");
+      arguments.words(Limb.class, "the foot; may be repeated", "--limb");
   private final ArgumentValue<Boolean> ask =
       arguments.flag("--ask", "ask for each thing in turn; continues FILE if it exists");
   private final ArgumentValue<List<String>> file =
-      arguments.operands("FILE", "0..1", "the file of an interview, begun or not; with --ask");
+      arguments.operands("FILE", "0..1", "with --ask: the file of the interview, new or begun");
   private final UnitsOption units = new UnitsOption(arguments);
   private final RulesOption rules = new RulesOption(arguments);
   private final OutputOption output = new OutputOption(arguments);

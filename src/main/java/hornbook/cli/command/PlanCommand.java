@@ -57,7 +57,7 @@ public final class PlanCommand extends Task {
           "the technique, by id or name, such as glue-on or \"glued shoe\"",
           "--technique");
   private final ArgumentValue<Limb> foot =
-      arguments.word(Limb.class, null, "the foot, where the file has several", "--foot");
+      arguments.word(Limb.class, null, "the foot, if the file has several", "--foot");
   private final ArgumentValue<Boolean> brief =
       arguments.flag("--brief", "one page: what is particular to this foot, without the routine");
   private final WishOptions wishes = new WishOptions(arguments);

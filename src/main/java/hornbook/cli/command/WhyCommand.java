@@ -34,7 +34,8 @@ public final class WhyCommand extends Task {
           "SUBJECT",
           "a technique, support, referral, caution, finding, measure or rule, by id or name");
   private final FootOption foot = new FootOption(arguments);
-  private final ArgumentValue<Boolean> full = arguments.flag("--full", "the whole tree");
+  private final ArgumentValue<Boolean> full =
+      arguments.flag("--full", "every step of the reasoning");
   private final ListFormatOption format = new ListFormatOption(arguments);
   private final OneAssessment about = new OneAssessment(arguments, file);
 

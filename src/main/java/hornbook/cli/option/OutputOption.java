@@ -24,8 +24,8 @@ public final class OutputOption {
     file =
         arguments.text(
             "FILE",
-            "write the result to FILE, whole or not at all, in place of the screen; of existing files"
-                + " only results of hornbook are replaced",
+            "write the result to FILE instead of the screen; an existing file is replaced only if"
+                + " hornbook wrote it",
             "-o",
             NAME);
     force = arguments.flag("--force", "let --output replace a file that hornbook did not write");

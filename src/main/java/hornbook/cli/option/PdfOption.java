@@ -24,7 +24,8 @@ public final class PdfOption {
 
   public PdfOption(Arguments arguments, OutputOption output) {
     this.output = output;
-    paper = arguments.word(Paper.class, null, "the paper of a PDF; else a4", "--paper");
+    paper =
+        arguments.word(Paper.class, null, "the paper size of a PDF; a4 if not given", "--paper");
   }
 
   /** Refuses a paper where no PDF is asked for. */

@@ -13,8 +13,8 @@ public final class SetOption {
     written =
         arguments.texts(
             "PATH=VALUE",
-            "change one field for this run; unknown takes it out; may be given again; such as%n"
-                + "feet[left-fore].signs.hoofHeat=true",
+            "change one field for this run, such as feet[left-fore].signs.hoofHeat=true; the value"
+                + " unknown takes it out; may be repeated",
             "--set");
   }
 

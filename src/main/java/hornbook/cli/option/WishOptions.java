@@ -29,20 +29,25 @@ public final class WishOptions {
 
   public WishOptions(Arguments arguments) {
     ratio =
-        arguments.text("RATIO", "ratio of toe length to heel length to reach", "--target-ratio");
-    angle = arguments.text("ANGLE", "toe angle to reach", "--target-angle");
-    add = arguments.text("DEPTH", "depth and thickness of what is built, as 8mm", "--add");
-    dip = arguments.text("TEMPERATURE", "dip water for casting tape, as 22C", "--dip");
+        arguments.text(
+            "RATIO",
+            "the ratio of toe length to heel length to reach, such as 2.5",
+            "--target-ratio");
+    angle = arguments.text("ANGLE", "the toe angle to reach, such as 50deg", "--target-angle");
+    add = arguments.text("DEPTH", "depth and thickness of what is built, such as 8mm", "--add");
+    dip =
+        arguments.text(
+            "TEMPERATURE", "temperature of the dip water for casting tape, such as 22C", "--dip");
     supports =
         arguments.texts(
             "SUPPORT",
-            "a support to go with it, by id or name, as straight-bar; may be given again",
+            "a support to go with it, by id or name, such as straight-bar; may be repeated",
             "--support");
-    wedge = arguments.text("ANGLE", "angle of the heel wedge, as 3deg", "--wedge");
+    wedge = arguments.text("ANGLE", "angle of the heel wedge, such as 3deg", "--wedge");
     despite =
         arguments.text(
             "WHY",
-            "make the sheet although the advice rules it out; the reason is printed",
+            "make the sheet although the advice rules the technique out; your reason is printed",
             "--despite");
   }
 

@@ -21,9 +21,9 @@ final class ChoiceOption {
     chosen =
         arguments.texts(
             "TECHNIQUE",
-            "what was chosen, by id or name, or none; for several feet again, as left-fore=glue-on",
+            "what was chosen, by id or name, or none; with several feet once for each: left-fore=glue-on",
             "--chose");
-    foot = arguments.word(Limb.class, null, "the foot, where the file has several", "--foot");
+    foot = arguments.word(Limb.class, null, "the foot, if the file has several", "--foot");
   }
 
   boolean given() {

@@ -34,7 +34,7 @@ public final class PaperOption {
     reader =
         arguments.word(
             Reader.class, null, "a letter to the vet, or ten lines for the owner", "--for");
-    anonymous = arguments.flag("--anonymous", "with --for: no names, days in place of dates");
+    anonymous = arguments.flag("--anonymous", "with --for: no names, and days instead of dates");
   }
 
   /** Whether a paper is asked for in place of the advice. */

@@ -37,7 +37,7 @@ final class RecordAddCommand extends Task {
   private final ChoiceOption choice = new ChoiceOption(arguments);
   private final WordsOption words = new WordsOption(arguments);
   private final ArgumentValue<List<String>> photos =
-      arguments.texts("FILE", "a picture to copy in; may be given again", "--photo");
+      arguments.texts("FILE", "a picture to copy in; may be repeated", "--photo");
   private final ArgumentValue<String> plan =
       arguments.text("FILE", "a job sheet to keep, as plan --format json writes it", "--plan");
   private final ArgumentValue<String> corrects =

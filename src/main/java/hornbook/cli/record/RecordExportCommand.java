@@ -37,7 +37,7 @@ final class RecordExportCommand extends Task {
           "a letter to the vet, ten lines for the owner, days for a calendar",
           "--for");
   private final ArgumentValue<Boolean> anonymous =
-      arguments.flag("--anonymous", "no names, no words of your own, days in place of dates");
+      arguments.flag("--anonymous", "no names, no words of your own, and days instead of dates");
   private final BookOption book = new BookOption(arguments);
   private final PageOutput output = new PageOutput(arguments);
 

@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
 final class RecordHistoryCommand extends Task {
   private final ArgumentValue<String> horse = arguments.text("NAME", "the horse", "--horse");
   private final ArgumentValue<Limb> foot =
-      arguments.word(Limb.class, null, "one foot alone", "--foot");
+      arguments.word(Limb.class, null, "only this foot", "--foot");
   private final BookOption book = new BookOption(arguments);
   private final PageOutput output = new PageOutput(arguments);
 

@@ -17,7 +17,7 @@ import java.util.Objects;
 /** Lists the entries. */
 final class RecordListCommand extends Task {
   private final ArgumentValue<String> horse =
-      arguments.text("NAME", "the entries of this horse alone", "--horse");
+      arguments.text("NAME", "only the entries of this horse", "--horse");
   private final BookOption book = new BookOption(arguments);
   private final ListFormatOption format = new ListFormatOption(arguments);
   private final OutputOption output = new OutputOption(arguments);

@@ -16,7 +16,7 @@ final class WordsOption {
 
   WordsOption(Arguments arguments) {
     because =
-        arguments.text("WHY", "why; has to be said where it departs from the advice", "--because");
+        arguments.text("WHY", "why; needed if the choice departs from the advice", "--because");
     done = arguments.text("WHAT", "what was done, and with what", "--done");
     by = arguments.text("NAME", "who writes this", "--by");
     outcome = arguments.text("HOW", "how it went", "--outcome");

@@ -30,7 +30,7 @@ final class RulesCheckCommand extends Task {
 
   private final ArgumentValue<List<String>> operand =
       arguments.operands("DIR", "0..1", "rules of your own, whole or added to those shipped");
-  private final ArgumentValue<String> named = arguments.text("DIR", "the same", "--rules");
+  private final ArgumentValue<String> named = arguments.text("DIR", "the same as DIR", "--rules");
   private final ArgumentValue<Boolean> trust =
       arguments.flag(
           "--trust-rules", "you trust whoever wrote the rules of DIR: the advice rests on them");

@@ -31,7 +31,8 @@ final class RulesDiffCommand extends Task {
 
   private final ArgumentValue<String> before =
       arguments.operand("OLD", "a folder of rules, or shipped for those of the program");
-  private final ArgumentValue<String> after = arguments.operand("NEW", "the same");
+  private final ArgumentValue<String> after =
+      arguments.operand("NEW", "the other rules: a folder, or shipped");
   private final ArgumentValue<String> cases =
       arguments.text("DIR", "assessments and cases of your own, run as well", "--cases");
   private final PracticeOption practice = new PracticeOption(arguments);
@@ -45,7 +46,7 @@ final class RulesDiffCommand extends Task {
     super(
         surroundings,
         "diff",
-        "What is different in another rule base, and which cases' advice changes for it.",
+        "What differs between two rule bases, and for which cases the advice changes.",
         "",
         "Examples:",
         "  hornbook rules diff shipped yard-rules --trust-rules",

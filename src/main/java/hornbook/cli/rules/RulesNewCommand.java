@@ -25,6 +25,11 @@ final class RulesNewCommand extends Task {
       arguments.text("NAME", "the file of the topic it goes into, such as heart-bar", "--group");
   private final ArgumentValue<String> title =
       arguments.text("TEXT", "the title of the rule, in words of the trade", "--title");
+  private final ArgumentValue<String> measure =
+      arguments.text(
+          "FIELD",
+          "the measure the rule is about, such as toeLength; if not given, days since shoeing",
+          "--on");
 
   public RulesNewCommand(Surroundings surroundings) {
     super(
@@ -35,6 +40,7 @@ final class RulesNewCommand extends Task {
         "Examples:",
         "  hornbook rules new our-yard --dir yard-rules",
         "  hornbook rules new our-yard --dir yard-rules --title \"Feet left too long\"",
+        "  hornbook rules new our-yard --dir yard-rules --on toeLength",
         "  hornbook rules new nailing --dir rules --group count   in a whole rule base",
         "");
   }
@@ -53,17 +59,26 @@ final class RulesNewCommand extends Task {
     if (title.value() != null && !title.value().matches("[^\\p{Cntrl}\\\\]{1,100}")) {
       throw Failure.usage("that cannot be a title", "write up to 100 letters on one line");
     }
+    if (measure.value() != null && !RuleStarter.measures().contains(measure.value())) {
+      throw Failure.usage(
+          "a rule cannot begin on \"" + measure.value() + "\"",
+          "allowed: " + String.join(", ", RuleStarter.measures()));
+    }
     String shown = folder.value() == null ? "own-rules" : folder.value();
     try {
       Path into = Path.of(shown);
       refuseShippedTopic(book, into);
       Map<String, String> files =
-          new RuleStarter(into, topic.value(), title.value(), group.value()).files(LocalDate.now());
+          new RuleStarter(into, topic.value(), title.value(), group.value(), measure.value())
+              .files(LocalDate.now());
       StringBuilder told = new StringBuilder();
       for (Map.Entry<String, String> one : files.entrySet()) {
         Path file = into.resolve(one.getKey()).normalize();
-        Files.createDirectories(file.getParent());
         boolean there = Files.exists(file);
+        if (there && Files.readString(file).equals(one.getValue())) {
+          continue;
+        }
+        Files.createDirectories(file.getParent());
         new ResultFile(file.toString()).write(one.getValue());
         told.append(there ? "added to " : "wrote    ").append(file).append('\n');
       }

@@ -29,8 +29,7 @@ public final class ForTheVet {
       draft.say(
           DRESS,
           "dress.for-the-vet",
-          Placeholders.of("cuts", new Placeholder.Word(list(cuts)))
-              .and("until", new Placeholder.Word(until(held))));
+          Placeholders.of("cuts", new Placeholder.Word(list(cuts))).and("until", until(held)));
     }
   }
 
@@ -42,17 +41,12 @@ public final class ForTheVet {
       draft.say(
           TROT,
           "trot.for-the-vet",
-          Placeholders.of("moves", new Placeholder.Word(list(moves)))
-              .and("until", new Placeholder.Word(until(held))));
+          Placeholders.of("moves", new Placeholder.Word(list(moves))).and("until", until(held)));
     }
   }
 
-  private static String until(Reserves held) {
-    return switch (held.until()) {
-      case DAYS -> held.days() + " quiet days have passed";
-      case VET_HAS_SEEN -> "the vet has looked";
-      case VET_DIRECTS -> "the vet directs the work";
-    };
+  private static Placeholder until(Reserves held) {
+    return new Placeholder.Word(held.until().event(held.days()));
   }
 
   private static String name(Cut cut) {

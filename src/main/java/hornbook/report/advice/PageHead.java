@@ -53,7 +53,7 @@ public final class PageHead {
     if (visit.vet() != null) {
       facts.add(
           switch (visit.vet()) {
-            case NONE -> "no vet told";
+            case NONE -> "no vet informed";
             case INFORMED -> "vet informed";
             case DIRECTING -> "a vet directs";
           });

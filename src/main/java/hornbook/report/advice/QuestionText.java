@@ -249,7 +249,7 @@ public final class QuestionText {
     return switch (question.worth()) {
       case NOW -> "Could mean a vet now";
       case TODAY -> "Could mean a vet today";
-      case DAYS -> "Could call the vet within days";
+      case DAYS -> "Could mean a vet within days";
       case MENTION ->
           question.urgency() == null
               ? "Could make a call for the vet less urgent"

@@ -25,70 +25,69 @@ final class HandbookGuide {
     List<Block> blocks = new ArrayList<>();
     say(
         blocks,
-        "Somebody writes down what was seen and measured of a foot. The rules in this book are"
-            + " compared with that, one by one, and everything Hornbook advises comes from them: there"
-            + " is no score and nothing hidden. You need no program to read it. If you work with"
-            + " feet and think that a rule or a number is wrong, this book is there for you to"
-            + " say so.");
+        "Somebody writes down what was seen and measured on a foot. Hornbook compares that with"
+            + " the rules in this book, one by one. All its advice comes from these rules: there"
+            + " is no score, and nothing is hidden. You need no program to read the book. If you"
+            + " work with feet and think that a rule or a number is wrong, please say so.");
     heading(blocks, "a-rule", "What stands under a rule");
     words(
         blocks,
         "Its number and title",
         "Quote the number when you object to the rule.",
         "Its sentence",
-        "What it tells the farrier. What stands in italics is filled in for the foot.",
+        "What the farrier reads. Words in italics are filled in for the foot.",
         "Then",
-        "What follows: it names a finding, calls the vet, gives a reason for or against a technique, or warns.",
-        "Asks",
-        "What has to be known, all of it together, before the rule says anything. Found means that another rule has found it.",
+        "What the rule concludes: a finding, a call for the vet, a reason for or against a technique, or a warning.",
+        "Applies if",
+        "The conditions. All of them have to be known and true. Found means that another rule has found it.",
         "Why",
-        "The reason of the trade behind it.",
+        "The reason behind the rule.",
         "When silent",
         "On which feet the rule says nothing.",
         "Limits",
         "The numbers it uses, each with its source and with authors who disagree.",
-        "Fires on",
-        "A made-up foot on which the rule speaks; where a number or a word is filled in, what it then says. Stretches of wall are measured back along the ground edge from the middle of the toe, on the inner and on the outer side.",
+        "Example case",
+        "A made-up foot on which the rule fires, and the sentence it then gives. Stretches of wall are measured back along the ground edge from the middle of the toe, on the inner and on the outer side.",
         "Near-miss",
-        "The same foot with one thing changed, on which it is silent.",
-        "Ground",
-        "How good the ground is, and the works it rests on.");
-    heading(blocks, "ground", "How good the ground is");
+        "The same foot with one thing changed, so that the rule is silent.",
+        "Basis",
+        "How good the source is, and the works the rule rests on.");
+    heading(blocks, "basis", "How good the source is");
     words(
         blocks,
         "published",
-        "A work that is named says it, from measuring, trial or long teaching.",
+        "A named work says so, from measurement, trial or long teaching.",
         "quoted",
-        "A work says that another says it. The first was not seen.",
+        "One work reports what another work says. The other work was not seen.",
         "derived",
-        "Worked out from what is published.",
+        "Worked out from published numbers.",
         "practice",
         "Common practice of the trade, with no work behind it.",
         "memory",
         "The authors believe it. Check it before you rely on it.");
     say(
         blocks,
-        "What rests on several things is no better than the weakest of them. A number that no book"
-            + " gives is never passed off as published.");
+        "With several sources, the weakest one counts. A number that no book gives is never"
+            + " passed off as published.");
     heading(blocks, "unknown", "What nobody looked at");
     say(
         blocks,
-        "Not looked at is not the same as normal. A rule uses only what is known. What is not known and"
-            + " could change the advice is asked for; what could call the vet comes first."
-            + " Until that is answered the advice is called provisional.");
+        "Not looked at is not the same as normal. A rule uses only what is known. Hornbook asks for"
+            + " what is not known and could change the advice, and first for what could call the"
+            + " vet. Until that is answered the advice is called provisional.");
     heading(blocks, "verdicts", "From reasons to advice");
     say(
         blocks,
-        "Rules only give reasons. What becomes of a technique is settled in this order; the first"
-            + " that holds counts:");
+        "Rules only give reasons. The verdict on a technique follows from them in this order; the"
+            + " first line that is true counts:");
     blocks.add(
         new Lines(
             true,
             lines(
-                "A rule rules it out: ruled out.",
+                "A rule rules the technique out: ruled out.",
                 "The vet is called for now: ruled out until the vet has seen the foot; only with"
-                    + " the vet where a vet already directs the case.",
-                "No reason for it: not indicated.",
+                    + " the vet if a vet already directs the case.",
+                "There is no reason for the technique: not indicated.",
                 "The vet is called for today, or the vet has to settle something first: only with"
                     + " the vet.",
                 "Otherwise: workable.",
@@ -97,9 +96,9 @@ final class HandbookGuide {
                     + " order below, is the first choice. There may be none.")));
     say(
         blocks,
-        "What the farrier has to put right first changes no verdict: it is printed as what comes"
-            + " first. First aid may be done while the vet is awaited: calls do not hold it back,"
-            + " and everything else on the foot waits for it.");
+        "If the farrier has to put something right first, no verdict changes; the page prints it"
+            + " as the first step. First aid may be done while the vet is awaited. Calls do not"
+            + " hold it back, and everything else on the foot waits for it.");
     heading(blocks, "order", "The techniques, the one that interferes least first");
     blocks.add(new Lines(true, book.techniques().stream().map(HandbookGuide::leading).toList()));
     heading(blocks, "object", "If you think something is wrong");

@@ -76,7 +76,7 @@ final class HandbookRules {
     }
     List<Part> parts = new ArrayList<>();
     parts.add(new Part("Then", List.of(outcome(rule))));
-    parts.add(new Part("Asks", asks(rule)));
+    parts.add(new Part("Applies if", asks(rule)));
     parts.add(new Part("Why", List.of(RichText.of(phrases.plain(rule.why())))));
     parts.add(new Part("When silent", List.of(RichText.of(phrases.plain(rule.silent())))));
     if (rule.limits().findAny().isPresent()) {
@@ -89,13 +89,13 @@ final class HandbookRules {
     }
     FiredCase fired = cases.get(rule.id());
     if (fired != null) {
-      parts.add(new Part("Fires on", List.of(fires(rule, fired))));
+      parts.add(new Part("Example case", List.of(fires(rule, fired))));
       parts.add(new Part("Near-miss", List.of(RichText.of(nearMiss(fired)))));
     }
     for (String note : notes(Practice.About.RULE, rule.id())) {
       parts.add(new Part("Here", List.of(RichText.of(note))));
     }
-    parts.add(new Part("Ground", List.of(ground(rule))));
+    parts.add(new Part("Basis", List.of(ground(rule))));
     return new Entry(rule.id(), kind(rule), rule.id(), rule.title(), said, parts);
   }
 

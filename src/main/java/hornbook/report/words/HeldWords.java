@@ -6,6 +6,7 @@ import hornbook.assessment.Limb;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.fact.Urgency;
 import hornbook.rulebook.reserve.Reserves;
+import hornbook.rulebook.reserve.Until;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -24,15 +25,11 @@ public final class HeldWords {
     return once(reserves.until(), reserves.days());
   }
 
-  public static String once(hornbook.rulebook.reserve.Until until, Integer days) {
-    return switch (until) {
-      case DAYS -> "after " + days + " quiet days";
-      case VET_HAS_SEEN -> "once the vet has looked";
-      case VET_DIRECTS -> "once the vet directs the work";
-    };
+  public static String once(Until until, Integer days) {
+    return "once " + until.event(days);
   }
 
-  /** What a rule says, with until when it waits where a call holds back the cut it tells of. */
+  /** What a rule says, with until when it waits if a call holds back the cut it is about. */
   public static String waiting(String says, RuleEntry rule, Reserves held) {
     boolean waits =
         rule.text().does().stream()
@@ -42,7 +39,7 @@ public final class HeldWords {
 
   /**
    * What other feet hold back on this one, a sentence for each foot. A danger that this foot calls
-   * the vet for as soon by itself is told there.
+   * the vet for as soon by itself is shown there.
    */
   public static List<String> on(FootAdvice foot) {
     Map<Limb, List<Held>> byFoot = new LinkedHashMap<>();

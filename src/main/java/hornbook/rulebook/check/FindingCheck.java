@@ -61,7 +61,7 @@ final class FindingCheck {
         faults.at(
             finding,
             finding.id(),
-            "no technique answers this defect, so a foot with it never has a first choice",
+            "no technique deals with this defect, so a foot with it never has a first choice",
             "write a rule with a reason for a technique because of it, or say defect: false");
       }
     }

@@ -84,7 +84,7 @@ final class LimitCheck {
           limit,
           limit.id(),
           "the entries of this limit differ in unit, direction, inclusive or uses",
-          "only value and ground may differ by limbs and age");
+          "only value and source may differ by limbs and age");
     }
   }
 

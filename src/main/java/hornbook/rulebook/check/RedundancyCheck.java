@@ -94,7 +94,7 @@ final class RedundancyCheck {
               + soon(other.urgency())
               + ", so this one, "
               + soon(own.urgency())
-              + ", is never heard",
+              + ", is never shown",
           "the worse state has to be the more urgent one: change an urgency, or give another id");
     } else if (alike && own.urgency() == other.urgency()) {
       says(narrow, wide, "calls the vet over the same danger, " + own.id());

@@ -51,7 +51,7 @@ final class RuleCheck {
     if (rule.conditions().stream().allMatch(Condition.OfLimit.class::isInstance)) {
       faults.at(
           rule,
-          "the rule asks for nothing and would fire on every foot",
+          "the rule has no condition on the foot and would fire on every foot",
           "give it a condition on the foot");
     }
     limitsHeldAgainst(rule);
@@ -90,7 +90,7 @@ final class RuleCheck {
     if (other != null) {
       faults.at(
           rule,
-          "the title stands already over " + other.id() + " in " + other.file(),
+          "the title is already used by " + other.id() + " in " + other.file(),
           "say what is special to this one");
     }
   }
@@ -161,7 +161,7 @@ final class RuleCheck {
               ? what + " is a number, not a word"
               : "there is no field " + what + " with words to see",
           Subjects.isNumber(what)
-              ? "hold it against a limit with Reading"
+              ? "compare it with a limit: use Reading"
               : FaultCollector.nearest(
                   "fields are named as in the blank file", what, Subjects.wordFields()));
       return;
@@ -229,7 +229,7 @@ final class RuleCheck {
         && of.subjects().stream().anyMatch(own.subjects()::contains))) {
       faults.at(
           rule,
-          "it says it dissents from " + id + ", but does not bear the other way on the same thing",
+          "it says it dissents from " + id + ", but does not say the opposite about the same thing",
           "take the dissent out, or name the rule that is meant");
     }
   }

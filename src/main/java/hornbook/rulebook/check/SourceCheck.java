@@ -37,7 +37,7 @@ final class SourceCheck {
             source,
             source.key(),
             "no rule, limit or reading names this source",
-            "name it where it is the ground, or take it out");
+            "name it where it is the source, or take it out");
       }
     }
   }

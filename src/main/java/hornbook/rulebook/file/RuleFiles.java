@@ -80,7 +80,7 @@ public final class RuleFiles {
               0,
               "",
               RuleFault.UNREADABLE + ": more than " + LARGEST + " bytes",
-              "move it away, or part it into smaller files"));
+              "move it away, or split it into smaller files"));
       return;
     }
     try {

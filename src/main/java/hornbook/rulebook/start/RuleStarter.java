@@ -35,18 +35,26 @@ public final class RuleStarter {
   private final String topic;
   private final String title;
   private final String group;
+  private final StarterReading reading;
 
   /**
    * For a rule of a topic in a folder, which may not be there yet.
    *
    * @param title in words of the trade, or null for one to be replaced
    * @param group the file of the topic the rule goes into, or null for one of its own
+   * @param measure one of {@link #measures} the rule is about, or null for the days since shoeing
    */
-  public RuleStarter(Path folder, String topic, String title, String group) {
+  public RuleStarter(Path folder, String topic, String title, String group, String measure) {
     this.folder = folder;
     this.topic = topic;
     this.title = title;
     this.group = group;
+    this.reading = measure == null ? StarterReading.LAST_VISIT : StarterReading.of(measure);
+  }
+
+  /** The measures of a foot that a rule may be begun on. */
+  public static List<String> measures() {
+    return StarterReading.measures();
   }
 
   /** Whether a folder holds a whole rule base and not rules that are added to the shipped ones. */
@@ -66,7 +74,8 @@ public final class RuleStarter {
     String letter = letter(head);
     String id = letter + String.format(Locale.ROOT, "%03d", highest(letter) + 1);
     NextVersion version = new NextVersion(head, text(VersionNotes.FILE));
-    StarterText rule = new StarterText(id, topic, title, whole ? version.number() : "0.1.0");
+    StarterText rule =
+        new StarterText(id, topic, title, whole ? version.number() : "0.1.0", reading);
     Map<String, String> files = new LinkedHashMap<>();
     if (whole) {
       files.putAll(new TreeMap<>(version.files(rule, today)));

@@ -7,11 +7,12 @@ import java.util.Locale;
  * it stands.
  *
  * @param version the version the rule comes with
+ * @param reading the number the rule is about
  */
-record StarterText(String id, String topic, String title, String version) {
+record StarterText(String id, String topic, String title, String version, StarterReading reading) {
   /** The limit the rule binds. */
   String limitId() {
-    return topic + "." + id.toLowerCase(Locale.ROOT) + ".days";
+    return topic + "." + id.toLowerCase(Locale.ROOT) + "." + reading.named();
   }
 
   private String caution() {
@@ -19,40 +20,48 @@ record StarterText(String id, String topic, String title, String version) {
   }
 
   private String shown() {
-    return title == null ? "Too long since the last visit, " + id : title;
+    return title == null ? reading.title() + ", " + id : title;
   }
 
   String rule() {
     return """
-        // Say here why: what goes wrong on a foot that is left longer than this.
-        // Silent when nobody noted how long ago the foot was last done.
+        // Say here why: what goes wrong on a foot beyond this limit.
+        // Silent when %s.
         rule "%s"
             @id(%s) @topic(%s) @basis(practice) @since(%s)
         when
             $most : Limit( id == "%s" )
-            $days : Reading( what == "shodDaysAgo", misses( $most ) )
+            $found : Reading( what == "%s", misses( $most ) )
         then
-            insert( Caution.about( "%s", $days, $most ) );
+            insert( Caution.about( "%s", $found, $most ) );
         end
         """
-        .formatted(shown().replace('"', '\''), id, topic, version, limitId(), caution());
+        .formatted(
+            reading.unknown(),
+            shown().replace('"', '\''),
+            id,
+            topic,
+            version,
+            limitId(),
+            reading.field(),
+            caution());
   }
 
   String says() {
     return """
         %s:
-          says: "Last done {days} ago; we let no foot go longer than {most}."
+          says: "%s"
           sources: [practice]
         """
-        .formatted(id);
+        .formatted(id, reading.says());
   }
 
   String limit() {
     return """
         - id: %s
-          label: longest a foot is left
-          value: 56
-          unit: days
+          label: "%s"
+          value: %d
+          unit: %s
           direction: at-most
           inclusive: true
           source: practice
@@ -61,7 +70,7 @@ record StarterText(String id, String topic, String title, String version) {
           safer: down
           step: 1
         """
-        .formatted(limitId());
+        .formatted(limitId(), reading.label(), reading.limit(), reading.unit());
   }
 
   String example() {
@@ -74,15 +83,23 @@ record StarterText(String id, String topic, String title, String version) {
         # A foot that fires the rule.
         assessment:
           format: hornbook-assessment/1
-          visit: {shodDaysAgo: 60}
-          feet:
-            - limb: left-fore
-        # The one change that silences it: the near-miss.
-        nearMiss: "visit.shodDaysAgo=56"
+        %s# The one change that silences it: the near-miss.
+        nearMiss: "%s=%s"
         # One step under the limit, on it, and one step over.
         limits:
-          %s: {field: "visit.shodDaysAgo", under: "55", at: "56", over: "57"}
+          %s: {field: "%s", under: "%s", at: "%s", over: "%s"}
         """
-        .formatted(id, shown().replace("\\", "\\\\").replace("\"", "\\\""), caution(), limitId());
+        .formatted(
+            id,
+            shown().replace("\\", "\\\\").replace("\"", "\\\""),
+            caution(),
+            reading.foot(),
+            reading.path(),
+            reading.value(0),
+            limitId(),
+            reading.path(),
+            reading.value(-1),
+            reading.value(0),
+            reading.value(1));
   }
 }

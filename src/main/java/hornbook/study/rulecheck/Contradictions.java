@@ -209,7 +209,7 @@ public final class Contradictions {
                         + fired.get(rule)
                         + " feet on which it fired it was ruled out by "
                         + String.join(", ", by),
-                    "settle which of them holds: this one is never heard"));
+                    "settle which of them holds: this one never counts"));
           }
         });
     return faults.stream().sorted().toList();

@@ -96,8 +96,8 @@ class HandbookTest {
               .word();
       assertThat(told)
           .contains(rule.title(), plain(rule.why()), plain(rule.silent()))
-          .contains("Fires on " + fired.example().title() + ".")
-          .contains("Then ", "Asks ", "Ground " + ground);
+          .contains("Example case " + fired.example().title() + ".")
+          .contains("Then ", "Applies if ", "Basis " + ground);
       String path = fired.example().nearMiss().replaceFirst("=.*", "");
       String field = Fields.at(path.strip()).label();
       assertThat(told.substring(told.indexOf("Near-miss ")).toLowerCase(Locale.ROOT))
@@ -115,7 +115,7 @@ class HandbookTest {
     assertThat(entry(markdown, "N003"))
         .contains("room for nail sites, weaker branch nails, 2 needed")
         .contains("Then rules out a nailed shoe.")
-        .contains("Asks nail sites, weaker branch: less than 2")
+        .contains("Applies if nail sites, weaker branch: less than 2")
         .contains("at least 2 (published, Fleming 1869: p. 668: five nails in front")
         .contains("outer wall from 0 mm to 40 mm, broken away")
         .contains(

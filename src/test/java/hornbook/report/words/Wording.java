@@ -31,7 +31,7 @@ final class Wording {
               + "|the vet's case|were it so|hangs? on|bears? on|bearing on"
               + "|(angle|length|height|depth) less|for want of"
               + "|wants (its|some|sound|lowering|more|support|another|soft|cleaning)|lest|upon"
-              + "|owned (up )?to|(is|are) to(?= [a-z])|never taken for no|give leave)\\b",
+              + "|owned (up )?to|(is|are) to(?= [a-z])|never taken for no|give leave|silent where)\\b",
           Pattern.CASE_INSENSITIVE);
 
   private Wording() {}

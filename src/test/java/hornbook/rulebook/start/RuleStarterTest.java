@@ -47,6 +47,17 @@ class RuleStarterTest {
                 .replace("limits: []", "limits: [shape.s008.days]"));
   }
 
+  @Test
+  void a_rule_is_begun_on_any_measure_of_the_foot() throws IOException {
+    for (String measure : RuleStarter.measures()) {
+      Map<String, String> files =
+          new RuleStarter(folder, "our-yard", null, null, measure).files(TODAY);
+      assertThat(files.get("our-yard/y001.drl")).contains("what == \"" + measure + "\"");
+      assertThat(files.get("cases/rules/Y001.yaml")).contains("measures: {" + measure + ": ");
+    }
+    assertThat(RuleStarter.measures()).contains("toeLength", "toeAngle").hasSizeGreaterThan(15);
+  }
+
   private Map<String, String> begun(String version, String changes) throws IOException {
     Files.createDirectories(folder.resolve("shape"));
     Files.writeString(
@@ -55,6 +66,6 @@ class RuleStarterTest {
     Files.writeString(folder.resolve("changes.yaml"), changes);
     Files.writeString(folder.resolve("shape/heels.drl"), "// there\n");
     Files.writeString(folder.resolve("shape/size.drl"), "@id(S007)\n");
-    return new RuleStarter(folder, "shape", "Too long", "heels").files(TODAY);
+    return new RuleStarter(folder, "shape", "Too long", "heels", null).files(TODAY);
   }
 }
