@@ -26,7 +26,7 @@ final class Wording {
       Pattern.compile(
           "\\b(hairline|foot axis|living tissue|parted|parting|ditch|images?|imaged"
               + "|speaks? (for|against|of)|spoke (for|against)|held against|reckon(s|ed|ing)?"
-              + "|tells? of|(is|are|was|were) told|goes? on with|going on with|gone on with"
+              + "|tells? of|(is|are|was|were) told|go(es)? on with|going on with|gone on with"
               + "|holds to|lies bare|look(ed|ing)? over|as near as"
               + "|the vet's case|were it so|hangs? on|bears? on|bearing on"
               + "|(angle|length|height|depth) less|for want of"
