@@ -209,6 +209,12 @@ class MarkIT {
     assertThat(page).contains("cannot be read: see below", "class.csv:3", "1 dangerous miss");
     Files.writeString(folder.resolve("semicolons.csv"), "by;vet;technique\n1;none;glue-on\n");
     assertThat(run("mark", CASES.get(0), "semicolons.csv").done().out()).contains("1 of 1");
+    Files.writeString(folder.resolve("wide.csv"), "by" + ",a".repeat(600_000) + "\n");
+    assertThat(run("mark", CASES.get(0), "wide.csv").ended(65).out())
+        .contains("wide.csv:1:1", "found more columns than that; allowed: up to 1000");
+    assertThat(
+            run("mark", CASES.get(0), "semicolons.csv", "--marker", "wide.csv").refused(65).err())
+        .contains("found more columns than that");
     Files.writeString(folder.resolve("wrong.csv"), "by,vett\n1,none\n");
     assertThat(run("mark", CASES.get(0), "wrong.csv").ended(65).out())
         .contains("unknown column", "nearest: vet");

@@ -76,7 +76,12 @@ public final class AnswerTable {
       text = text.substring(1);
     }
     List<Row> rows = new ArrayList<>();
-    try (CSVParser parser = CSVParser.parse(new StringReader(text), format(text))) {
+    char between = between(text);
+    if (!TableWidth.fits(text, between, file, faults)) {
+      return List.of();
+    }
+    CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(between).build();
+    try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
       List<String> columns = null;
       for (CSVRecord row : parser) {
         int line = (int) parser.getCurrentLineNumber();
@@ -105,10 +110,9 @@ public final class AnswerTable {
   }
 
   /** Spreadsheets part columns by commas, semicolons or tabs, as the country has it. */
-  private static CSVFormat format(String text) {
+  private static char between(String text) {
     String head = text.lines().findFirst().orElse("");
-    char between = head.contains(",") ? ',' : head.contains("\t") ? '\t' : ';';
-    return CSVFormat.RFC4180.builder().setDelimiter(between).build();
+    return head.contains(",") ? ',' : head.contains("\t") ? '\t' : ';';
   }
 
   private void check(List<String> columns, int line, List<Fault> faults) {
@@ -119,11 +123,11 @@ public final class AnswerTable {
     for (int at = 0; at < columns.size(); at++) {
       String name = columns.get(at);
       if (!name.isEmpty() && !allowed.contains(name)) {
-        String found = "the unknown column \"" + name + '"';
+        String found = "the unknown column " + Fault.quote(name);
         String all = String.join(", ", columns(feet));
         faults.add(new Fault(file, line, at + 1, "", found, all, Nearest.of(name, allowed)));
       } else if (!name.isEmpty() && columns.indexOf(name) < at) {
-        String found = "a second column \"" + name + '"';
+        String found = "a second column " + Fault.quote(name);
         faults.add(new Fault(file, line, at + 1, "", found, "each column once", null));
       }
     }

@@ -1,6 +1,7 @@
 package hornbook.study.marking;
 
 import hornbook.assessment.tree.Fault;
+import hornbook.study.exercise.TableWidth;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
@@ -24,6 +25,9 @@ public record OtherMarker(Map<String, Map<String, Double>> marks) {
     Map<String, Map<String, Double>> marks = new LinkedHashMap<>();
     String text = new String(bytes, StandardCharsets.UTF_8).replace("\ufeff", "");
     char between = text.lines().findFirst().orElse("").contains(",") ? ',' : ';';
+    if (!TableWidth.fits(text, between, shown, faults)) {
+      return new OtherMarker(marks);
+    }
     CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(between).build();
     try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
       List<String> columns = List.of();
@@ -61,7 +65,7 @@ public record OtherMarker(Map<String, Map<String, Double>> marks) {
           own.put(columns.get(at), Double.parseDouble(cell));
         } else {
           faults.add(
-              new Fault(shown, line, at + 1, columns.get(at), '"' + cell + '"', "marks", null));
+              new Fault(shown, line, at + 1, columns.get(at), Fault.quote(cell), "marks", null));
         }
       }
     }
