@@ -58,9 +58,20 @@ if %major% GEQ 25 (
   set "ending=aot"
   set "use=-XX:AOTCache"
 )
+rem An archive that was written to after its note was, that is older than the program, or with
+rem which Java came to grief, is left out. The folder is listed with the newest file first.
 set "archive=%home%\lib\hornbook-%build%"
+set "noted="
+set "replaced="
+set "sound="
+for /f "delims=" %%f in ('dir /b /a-d /o-d "%home%\lib\hornbook*" 2^>nul') do (
+  if /i "%%f"=="hornbook-%build%.of" set "noted=yes"
+  if /i "%%f"=="hornbook.jar" set "replaced=yes"
+  if /i "%%f"=="hornbook-%build%.%ending%" if defined noted if not defined replaced set "sound=yes"
+)
+if exist "%archive%.crash" set "sound="
 set "quick="
-if exist "%archive%.%ending%" set quick="%use%=%archive%.%ending%"
+if defined sound set quick="%use%=%archive%.%ending%" "-XX:ErrorFile=%archive%.crash"
 rem A stream of many assessments is worth compiling well for; one is not.
 set "options=java.options"
 if "%~1"=="batch" set "options=batch.options"
