@@ -102,6 +102,24 @@ class FootReadingsTest {
     assertThat(readings(grown(60, null), 470).hornAMonth()).isEqualTo(Interval.UNKNOWN);
   }
 
+  /** Behind the toe one side is whole and the other is not; 8 mm off takes low damage along. */
+  @Test
+  void readsEachSideAndWhatGoesWithTheTrim() {
+    List<WallStretch> wall =
+        List.of(
+            Trade.sound(Side.MEDIAL, 0, 168, 9.0),
+            Trade.sound(Side.LATERAL, 0, 84, 8.0),
+            Trade.stretch(Side.LATERAL, 84.0, 126.0, WallState.BROKEN_AWAY, 30.0, null, false),
+            Trade.stretch(Side.LATERAL, 126.0, 168.0, WallState.BROKEN_AWAY, 6.0, null, false));
+    Measures dressed = ground(8);
+    FootReadings trimmed = readings(dressed, wall);
+    assertThat(trimmed.strongShareMedial()).isEqualTo(Interval.of(100));
+    assertThat(trimmed.strongShareLateral().high()).isLessThan(100);
+    assertThat(trimmed.trimmedLossShare().low()).isCloseTo(100 * 42 / 336.0, within(1e-9));
+    Measures undressed = ground(0);
+    assertThat(readings(undressed, wall).trimmedLossShare()).isEqualTo(Interval.of(0));
+  }
+
   /** A quarter circle of 62 mm puts the widest part at 97.4 mm along the edge. */
   @Test
   void readsTheNailSites() {
@@ -206,6 +224,12 @@ class FootReadingsTest {
           name.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));
     }
     return name.toString();
+  }
+
+  private static Measures ground(double toTrim) {
+    return Given.a(
+        Measures.class,
+        Map.of("bearingLength", 130.0, "width", 124.0, "toeToWidest", 62.0, "toTrim", toTrim));
   }
 
   private static FootReadings readings(Measures measures, List<WallStretch> wall) {

@@ -68,6 +68,38 @@ class TrimTest {
   }
 
   @Test
+  void damageAsHighAsTheTrimGoesWithIt() {
+    List<WallStretch> left =
+        new Trim(8, Trim.Known.SAID).off(List.of(stretch(WallState.CRUMBLING, 8.0)));
+    assertThat(left.get(0).state()).isEqualTo(WallState.SOUND);
+  }
+
+  @Test
+  void damageLacksAHeightWhereATrimMayTakeIt() {
+    Trim usual = new Trim(6, Trim.Known.USUAL);
+    assertThat(usual.lacksHeight(stretch(WallState.CRUMBLING, null))).isTrue();
+    assertThat(usual.lacksHeight(stretch(WallState.CRACKED, null))).isTrue();
+    assertThat(usual.lacksHeight(stretch(WallState.CRUMBLING, 6.0))).isFalse();
+    assertThat(usual.lacksHeight(stretch(WallState.SOUND, null))).isFalse();
+    assertThat(usual.lacksHeight(stretch(null, null))).isFalse();
+    Trim nothing = new Trim(0, Trim.Known.SAID);
+    assertThat(nothing.lacksHeight(stretch(WallState.CRUMBLING, null))).isFalse();
+  }
+
+  @Test
+  void lowDamageLacksAnAmountUntilSomebodySaysIt() {
+    Trim usual = new Trim(6, Trim.Known.USUAL);
+    assertThat(usual.lacksAmount(stretch(WallState.CRUMBLING, 10.0), 10)).isTrue();
+    assertThat(usual.lacksAmount(stretch(WallState.CRACKED, 6.0), 0)).isTrue();
+    assertThat(usual.lacksAmount(stretch(WallState.CRUMBLING, 10.5), 10)).isFalse();
+    assertThat(usual.lacksAmount(stretch(WallState.CRUMBLING, null), 10)).isFalse();
+    assertThat(usual.lacksAmount(stretch(WallState.SOUND, 5.0), 10)).isFalse();
+    assertThat(usual.lacksAmount(stretch(null, 5.0), 10)).isFalse();
+    Trim said = new Trim(6, Trim.Known.SAID);
+    assertThat(said.lacksAmount(stretch(WallState.CRUMBLING, 5.0), 10)).isFalse();
+  }
+
+  @Test
   void anAmountThatIsOnlyUsualLowersNothing() {
     WallStretch tall = stretch(WallState.SEPARATED, 30.0);
     assertThat(new Trim(6, Trim.Known.USUAL).off(List.of(tall))).containsExactly(tall);

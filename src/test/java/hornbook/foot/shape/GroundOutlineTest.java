@@ -74,6 +74,19 @@ class GroundOutlineTest {
     assertThat(GroundOutline.of(Trade.ground(120.0, null, 60.0), true, Trade.SHAPE)).isNull();
     assertThat(GroundOutline.of(Trade.ground(120.0, 118.0, 120.0), true, Trade.SHAPE)).isNull();
     assertThat(GroundOutline.of(Trade.ground(120.0, 0.0, 60.0), true, Trade.SHAPE)).isNull();
+    assertThat(GroundOutline.of(Trade.ground(120.0, 118.0, 0.0), true, Trade.SHAPE)).isNull();
+    double endless = Double.POSITIVE_INFINITY;
+    assertThat(GroundOutline.of(Trade.ground(120.0, endless, 60.0), true, Trade.SHAPE)).isNull();
+    assertThat(GroundOutline.of(Trade.ground(endless, 118.0, 60.0), true, Trade.SHAPE)).isNull();
+  }
+
+  @Test
+  void theMiddleOfTheToeIsWhereTheEdgeBegins() {
+    GroundOutline outline = Trade.outline(130, 124, 62);
+    assertThat(outline.edgeAt(0)).isZero();
+    assertThat(outline.at(0)).isEqualTo(new EdgePoint(0, 0));
+    assertThat(outline.halfWidthAt(0)).isZero();
+    assertThat(outline.width()).isEqualTo(124);
   }
 
   @Test

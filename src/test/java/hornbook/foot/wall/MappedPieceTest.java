@@ -35,6 +35,15 @@ class MappedPieceTest {
   }
 
   @Test
+  void aStretchThatALighterOneLiesInStaysOnePiece() {
+    List<MappedPiece> pieces =
+        MappedPiece.inOrder(List.of(at(0, 100, WallState.CRUMBLING), at(30, 50, WallState.SOUND)));
+    assertThat(pieces)
+        .extracting(MappedPiece::from, MappedPiece::to)
+        .containsExactly(tuple(0.0, 100.0));
+  }
+
+  @Test
   void aStretchWithoutEndsOrStateMapsNothing() {
     WallStretch noEnd = Trade.stretch(Side.MEDIAL, 0.0, null, WallState.SOUND, null, null, null);
     WallStretch noStart = Trade.stretch(Side.MEDIAL, null, 9.0, WallState.SOUND, null, null, null);

@@ -66,7 +66,10 @@ class NailSitesTest {
     WallStretch torn = Trade.stretch(Side.LATERAL, 0, 150, WallState.BROKEN_AWAY);
     assertThat(first(close, medial, LATERAL)).isZero();
     assertThat(first(close, medial, torn)).isEqualTo(10);
-    assertThat(first(close, medial, Trade.sound(Side.LATERAL, 5, 150, 9.0))).isEqualTo(10);
+    WallStretch late = Trade.sound(Side.LATERAL, 5, 150, 9.0);
+    assertThat(first(close, medial, late)).isEqualTo(10);
+    WallSurvey open = Trade.whole(List.of(medial, late));
+    assertThat(NailSites.of(open, null, close, 95).medial().possiblePositions()).startsWith(0.0);
   }
 
   @Test
@@ -97,6 +100,16 @@ class NailSitesTest {
             Trade.sound(Side.MEDIAL, 40, 60, 5.0),
             Trade.sound(Side.MEDIAL, 60, 150, 9.0));
     assertThat(sites.medial().positions()).containsExactly(20.0, 60.0, 85.0);
+  }
+
+  /** The wall between two sound runs is no wall to nail, but may turn out to be. */
+  @Test
+  void aGapInTheMapPartsTwoRuns() {
+    NailSites sites =
+        sites(
+            95, null, Trade.sound(Side.MEDIAL, 0, 40, 9.0), Trade.sound(Side.MEDIAL, 60, 150, 9.0));
+    assertThat(sites.medial().positions()).containsExactly(20.0, 70.0, 95.0);
+    assertThat(sites.medial().count()).isEqualTo(new Interval(3, 4));
   }
 
   @Test

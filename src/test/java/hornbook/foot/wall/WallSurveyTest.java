@@ -141,6 +141,50 @@ class WallSurveyTest {
     assertThat(wall.medial().strongShare(0.2)).isEqualTo(Interval.of(62.5));
   }
 
+  /** What was not mapped may be strong or not; a height reached exactly is not passed. */
+  @Test
+  void countsWhatIsLeftOpenBehindTheToe() {
+    WallSurvey wall =
+        WallSurvey.of(
+            List.of(
+                at(Side.MEDIAL, 0, 60, WallState.SOUND),
+                defect(Side.MEDIAL, 60, 80, 10.0, false),
+                at(Side.LATERAL, 0, 100, WallState.FLARED)),
+            100,
+            0);
+    assertThat(wall.medial().strongShare(0.2)).isEqualTo(new Interval(50, 75));
+    assertThat(wall.defectBehind(0.6)).isEqualTo(new Interval(20, 40));
+    assertThat(wall.tallDefectShare(10)).isEqualTo(new Interval(0, 10));
+    assertThat(wall.tallDefectShare(9)).isEqualTo(new Interval(10, 20));
+    assertThat(wall.share(WallState.FLARED)).isEqualTo(new Interval(50, 60));
+  }
+
+  @Test
+  void defectsThatTouchAreOneRun() {
+    WallSurvey wall =
+        WallSurvey.of(
+            List.of(
+                at(Side.MEDIAL, 0, 20, WallState.SOUND),
+                at(Side.MEDIAL, 20, 40, WallState.SEPARATED),
+                at(Side.MEDIAL, 40, 70, WallState.BROKEN_AWAY),
+                at(Side.MEDIAL, 70, 100, WallState.SOUND),
+                at(Side.LATERAL, 0, 100, WallState.SOUND)),
+            100,
+            0);
+    assertThat(wall.medial().longestDefect()).isEqualTo(Interval.of(50));
+  }
+
+  /** A gap in the map is a gap, however much is mapped behind it. */
+  @Test
+  void aGapLeavesTheThinnestWallOpen() {
+    WallSurvey wall =
+        survey(
+            Trade.sound(Side.MEDIAL, 0, 40, 8.0),
+            Trade.sound(Side.MEDIAL, 60, 100, 9.0),
+            Trade.sound(Side.LATERAL, 0, 100, 7.0));
+    assertThat(wall.thinnestSound(90)).isEqualTo(new Interval(0, 7));
+  }
+
   @Test
   void theTallestDefectIsBoundedOnlyWhenEveryHeightIsKnown() {
     WallStretch tall = defect(Side.MEDIAL, 0, 40, 38.0, false);
