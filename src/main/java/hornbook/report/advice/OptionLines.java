@@ -23,9 +23,6 @@ import java.util.stream.Collectors;
 final class OptionLines {
   private static final int MOST_OTHERS = 2;
 
-  /** Supports that wait for the vet together and are still named where there is no room. */
-  private static final int FEW = 4;
-
   private final PageContext told;
 
   OptionLines(PageContext told) {
@@ -121,13 +118,8 @@ final class OptionLines {
     String more = together.size() == 1 ? more(first, bearing) : "";
     more += objections(first, rule);
     more += first.verdict() == Verdict.WITH_VET ? until(reason) : "";
-    boolean many =
-        together.size() > FEW && !technique(first) && first.verdict() == Verdict.WITH_VET;
-    String name =
-        many
-            ? together.size() + " supports, the vet first [" + rule + "]"
-            : named(lead, first, reason);
-    return new Item(lead, this.told.title(rule) + more, List.of(), rule, name);
+    return new Item(
+        lead, this.told.title(rule) + more, List.of(), rule, named(lead, first, reason));
   }
 
   /** By name with its rules: what objects to it is never left out. */
