@@ -108,7 +108,7 @@ class PlanIT {
         .containsSubsequence(
             "=== DRESS THE FOOT",
             "=== BEFORE YOU GO ON",
-            words(page).contains("- No nails.") ? "=== THE WALL FROM BELOW" : "=== NAILS",
+            words(page).contains("- No nails") ? "=== THE WALL FROM BELOW" : "=== NAILS",
             "=== WHAT IT DOES TO THE FOOT",
             "=== CLOCK",
             "=== GROWTH AND NEXT VISIT",

@@ -429,6 +429,9 @@ class PlanSheetTest {
         .contains("hand.shoe-nailed", "hand.pad", "hand.plate", "hand.lacing");
     assertThat(Jobs.said(Jobs.plan(torn(), Technique.LEAVE_UNSHOD, wishes), SheetPart.TO_HAND))
         .isEmpty();
+    assertThat(Jobs.said(Jobs.plan(torn(), Technique.CAST_WRAP, Jobs.ANYWAY)))
+        .contains("hand.shoe-nailed")
+        .doesNotContain("hand.shoe");
     assertThat(Jobs.said(Jobs.plan(torn(), Technique.GLUE_ON, Jobs.ANYWAY)))
         .contains("hand.shoe", "prepare.shoe")
         .doesNotContain("hand.pad", "hand.plate");

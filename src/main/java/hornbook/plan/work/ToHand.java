@@ -38,7 +38,9 @@ public final class ToHand {
     if (!draft.technique().shod()) {
       return;
     }
-    say(draft.technique().nailed() ? "shoe-nailed" : "shoe");
+    boolean first =
+        draft.technique() == Technique.GLUE_ON || draft.technique() == Technique.PROSTHETIC_WALL;
+    say(first ? "shoe" : "shoe-nailed");
     if (draft.wished("pad")) {
       draft.say(TO_HAND, "hand.pad", "thick", draft.limit("pad.thickness"));
     }
