@@ -1,7 +1,5 @@
 package hornbook.interview;
 
-import hornbook.advice.Advice;
-import hornbook.advice.FootAdvice;
 import hornbook.advice.Question;
 import hornbook.advice.engine.Advisor;
 import hornbook.assessment.Assessment;
@@ -41,12 +39,12 @@ final class NextQuestions {
   List<Question> open(InterviewState state) {
     Assessment known = state.known();
     Map<String, Question> open = new LinkedHashMap<>();
-    Advice advice = advisor.advise(known);
-    for (FootAdvice foot : advice.feet()) {
-      if (feet.contains(foot.limb())) {
-        for (Question question : foot.questions()) {
+    List<List<Question>> asked = advisor.questions(known);
+    for (int foot = 0; foot < asked.size(); foot++) {
+      if (feet.contains(known.feet().get(foot).limb())) {
+        for (Question question : asked.get(foot)) {
           if (question.worth().changesAdvice()) {
-            for (String path : before(foot.index(), question.field(), state)) {
+            for (String path : before(foot, question.field(), state)) {
               add(open, path, question, state);
             }
           }

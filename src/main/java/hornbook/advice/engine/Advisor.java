@@ -98,6 +98,16 @@ public final class Advisor {
     return advise(assessment, Asking.WHETHER_PROVISIONAL);
   }
 
+  /**
+   * What the advice leaves open, foot by foot in the order of the assessment: the questions of
+   * {@link #advise} without the advice, and without the engine.
+   */
+  public List<List<Question>> questions(Assessment assessment) {
+    return sheets(assessment).stream()
+        .map(sheet -> questions.of(sheet, assessment.visit().vet()))
+        .toList();
+  }
+
   /** Everything known of the foot at this place, as the rules meet it. */
   public FactSheet sheet(Assessment assessment, int foot) {
     return assessment.feet().size() < 2
