@@ -34,7 +34,7 @@ class HandbookIT {
     };
     assertThat(program().with(ours).done().out())
         .startsWith("# Hornbook: ")
-        .contains("<a id=\"N003\">", "**Fires on**", "**Near-miss**")
+        .contains("<a id=\"N003\">", "**Example case**", "**Near-miss**")
         .contains(" with Own rules 0.1.0", "](#topic-our-yard)", "<a id=\"Y001\">")
         .contains("Last done 60 days ago; we let no foot go longer than 56 days.")
         .contains("Days since shoeing: 56, in place of 60.")
