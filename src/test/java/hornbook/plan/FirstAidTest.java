@@ -54,7 +54,10 @@ class FirstAidTest {
   @Test
   void aLayerOfCompositeIsAMixOfItsOwn() throws Exception {
     Plan plan =
-        Jobs.plan(Jobs.exercise("showjumper-torn-side"), Technique.PROSTHETIC_WALL, Jobs.ANYWAY);
+        Jobs.plan(
+            Jobs.exercise("showjumper-torn-side", "visit.airTemperature=22 C"),
+            Technique.PROSTHETIC_WALL,
+            Jobs.ANYWAY);
     double layers = Jobs.number(plan, "repair.layers", "layers").value();
     assertThat(layers).isGreaterThan(1);
     assertThat(plan.steps())

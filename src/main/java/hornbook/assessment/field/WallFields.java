@@ -75,7 +75,7 @@ final class WallFields {
               "starts",
               CrackStart.values(),
               "starts at",
-              "At the ground, at the coronary band, or full if it runs from one to the other."),
+              "At the ground, at the coronary band, or full from one to the other."),
           word(
               "depth",
               CrackDepth.values(),

@@ -48,9 +48,9 @@ public final class ReferralPart {
     List<Section> sections = new ArrayList<>(elsewhere(foot));
     for (Urgency urgency : Urgency.values()) {
       List<Item> items =
-          foot.calls().stream()
+          calls(foot).stream()
               .filter(referral -> referral.urgency() == urgency)
-              .map(this::item)
+              .map(referral -> item(foot, referral))
               .toList();
       boolean soon = urgency.compareTo(Urgency.TODAY) <= 0;
       Kind kind = soon ? Kind.REFERRAL : Kind.REFERRAL_LATER;
@@ -71,7 +71,15 @@ public final class ReferralPart {
     return Section.unlessEmpty(Kind.REFERRAL, "SEE TO ANOTHER FOOT FIRST", items);
   }
 
-  private Item item(ReferralGiven referral) {
+  /** In full even what gives way to a sooner call is named. */
+  private List<ReferralGiven> calls(FootAdvice foot) {
+    return told.detail() == Detail.FULL ? foot.referrals() : foot.calls();
+  }
+
+  private Item item(FootAdvice foot, ReferralGiven referral) {
+    if (!foot.calls().contains(referral)) {
+      return new Item(told.rule(referral.rule()).title(), "", List.of(), referral.rule());
+    }
     String says = told.grounded(referral.says(), referral.basis());
     List<String> notes =
         referral.meanwhile() == null
@@ -85,7 +93,7 @@ public final class ReferralPart {
     int named = told.detail() == Detail.FULL ? open.size() : Math.min(MOST_NAMED, open.size());
     int more = open.size() - named;
     String says =
-        "not looked at, and could mean a vet today: "
+        "not looked at; could mean a vet today: "
             + String.join("; ", open.subList(0, named))
             + (more > 0 ? "; and " + more + " more." : ".");
     return new Section(Kind.PROVISIONAL, "PROVISIONAL", List.of(Item.of(says)));

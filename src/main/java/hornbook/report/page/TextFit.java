@@ -7,7 +7,8 @@ import java.util.List;
  * Brings the sections of a page down to a number of lines, in stages of need: the longest of those
  * that may still give gives its last item, and says so. Calls for the vet now or today keep their
  * names and what to do meanwhile; what has to be done first and what speaks against the first
- * choice never give: rather than lose them, a page grows longer.
+ * choice never give: rather than lose them, a page first goes without blank lines, then grows
+ * longer.
  */
 public final class TextFit {
   private static final int STAGES = 6;
@@ -19,6 +20,9 @@ public final class TextFit {
       while (height(sections) > budget && give(sections, stage)) {
         continue;
       }
+    }
+    if (height(sections) > budget) {
+      sections.forEach(TextSection::closeUp);
     }
     boolean urgentCut = sections.stream().anyMatch(TextFit::urgentCut);
     sections.stream()

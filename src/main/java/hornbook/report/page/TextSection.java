@@ -4,6 +4,7 @@ import hornbook.report.page.Section.Item;
 import hornbook.report.page.Section.Kind;
 import hornbook.report.words.Sentence;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -45,6 +46,7 @@ public final class TextSection {
   private final List<List<String>> items;
   private final int[] heights;
   private int whole;
+  private boolean closeUp;
 
   public TextSection(Section section, int width, boolean first) {
     this.section = section;
@@ -72,6 +74,12 @@ public final class TextSection {
   /** Lets as few items give way as make the section shorter. */
   void shrink() {
     whole = shorter();
+  }
+
+  /** Lets the section follow the one before without a blank line. */
+  void closeUp() {
+    closeUp = true;
+    Arrays.fill(heights, 0);
   }
 
   /** Whether some item has given way. */
@@ -111,7 +119,7 @@ public final class TextSection {
   public List<String> lines(TerminalStyle paint) {
     List<String> lines = new ArrayList<>();
     boolean oneLine = section.kind() == Kind.SOURCES && section.inOne();
-    if (!first && !oneLine && !CLOSE_UP.contains(section.kind())) {
+    if (!first && !oneLine && !closeUp && !CLOSE_UP.contains(section.kind())) {
       lines.add("");
     }
     if (whole == 0 && COUNTED_BELOW.contains(section.kind())) {

@@ -9,6 +9,7 @@ import hornbook.advice.fact.Truth;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.field.FieldValue;
 import hornbook.rulebook.Condition;
+import hornbook.rulebook.ReadingKind;
 import hornbook.rulebook.RuleConclusion;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
@@ -148,7 +149,13 @@ final class RuleChains {
       return fields.named(seen.what(), foot);
     }
     if (condition instanceof Condition.OfReading reading) {
-      return fields.named(reading.what(), foot);
+      ReadingKind computed = ReadingKind.of(reading.what());
+      return computed == null
+          ? fields.named(reading.what(), foot)
+          : computed.fields().stream()
+              .filter(field -> field.startsWith("foot."))
+              .map(field -> foot + field.substring("foot".length()))
+              .toList();
     }
     return condition instanceof Condition.OfLimit ? limitFields(foot) : List.of();
   }

@@ -176,6 +176,7 @@ class PhrasesTest {
       case "weeks" -> ".*\\d weeks?";
       case "years" -> ".*\\d years?";
       case "psi" -> ".*\\d psi";
+      case "mm/month" -> ".*\\d (mm|in) a month";
       default -> "no unit known as " + unit;
     };
   }
