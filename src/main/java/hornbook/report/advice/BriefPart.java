@@ -11,6 +11,7 @@ final class BriefPart {
   private final Kind kind;
   private final String heading;
   private final String[] wordings;
+  private final int[] heights;
   private int at;
 
   /**
@@ -20,6 +21,7 @@ final class BriefPart {
     this.kind = kind;
     this.heading = heading;
     this.wordings = wordings;
+    this.heights = new int[wordings.length];
   }
 
   /** Takes the next shorter wording; false where there is none. */
@@ -27,6 +29,14 @@ final class BriefPart {
     boolean shorter = at + 1 < wordings.length;
     at += shorter ? 1 : 0;
     return shorter;
+  }
+
+  /** How many lines it takes now, at a width that is always the same. */
+  int height(int width) {
+    if (heights[at] == 0) {
+      heights[at] = lines(width, TerminalStyle.NONE).size();
+    }
+    return heights[at];
   }
 
   List<String> lines(int width, TerminalStyle paint) {

@@ -57,7 +57,7 @@ final class BriefText {
   }
 
   private static int height(List<BriefPart> parts, int width) {
-    return parts.stream().mapToInt(part -> part.lines(width, TerminalStyle.NONE).size()).sum();
+    return parts.stream().mapToInt(part -> part.height(width)).sum();
   }
 
   private List<BriefPart> parts() {
