@@ -22,8 +22,8 @@ public final class TableWidth {
         columns++;
       }
       if (columns > MOST_COLUMNS) {
-        String allowed = "up to " + MOST_COLUMNS;
-        faults.add(new Fault(file, line, 1, "", "more columns than that", allowed, null));
+        String most = MOST_COLUMNS + " columns";
+        faults.add(new Fault(file, line, 1, "", "more than " + most, "up to " + most, null));
         return false;
       }
     }

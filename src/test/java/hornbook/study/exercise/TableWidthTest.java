@@ -22,7 +22,8 @@ class TableWidthTest {
     assertThat(TableWidth.fits("by,vet\n" + row(1_001), ',', "class.csv", faults)).isFalse();
     assertThat(faults)
         .extracting(Fault::message)
-        .containsExactly("class.csv:2:1: found more columns than that; allowed: up to 1000");
+        .containsExactly(
+            "class.csv:2:1: found more than 1000 columns; allowed: up to 1000 columns");
   }
 
   private static String row(int columns) {
