@@ -92,6 +92,9 @@ final class NailingByHand {
         && foot.satisfies("nail-sites-weaker-branch-if-behind", "nails.branch.least")) {
       foot.reason("N037", Bearing.FOR, "nail-on-adapted");
     }
+    if (foot.found("wall-lost") && foot.seen("studs", "yes")) {
+      foot.caution("N038", "studs");
+    }
   }
 
   private static void prickedFoot(HandFoot foot) {

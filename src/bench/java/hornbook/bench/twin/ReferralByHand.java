@@ -152,6 +152,9 @@ final class ReferralByHand {
         && foot.misses("lameness", "referral.lameness.any")) {
       foot.refers("R127", Urgency.TODAY, "fever");
     }
+    if (foot.seen("species", "donkey") && foot.seen("unwell", "yes")) {
+      foot.refers("R128", Urgency.TODAY, "dull-donkey");
+    }
   }
 
   private static void frogAndSole(HandFoot foot) {
@@ -220,6 +223,10 @@ final class ReferralByHand {
   }
 
   private static void lameSinceShoeing(HandFoot foot) {
+    if (foot.satisfies("lameness", "referral.lameness.any")
+        && foot.seen("presentShoe", "heart-bar")) {
+      foot.refers("R129", Urgency.DAYS, "lame-in-heart-bar");
+    }
     if (foot.satisfies("shodDaysAgo", "referral.nail.days")
         && foot.seen("lameSinceShod", "yes")
         && foot.seen("testerPain", "nail")) {
