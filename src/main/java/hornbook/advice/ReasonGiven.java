@@ -11,7 +11,7 @@ import java.util.List;
  *
  * @param observed what was seen or measured, the first fact cited that is not a limit; null where a
  *     rule rests on limits alone
- * @param limit the limit it was held against, or null
+ * @param limit the limit it was compared with, or null
  * @param close whether the reading lies within hand measuring error of the limit
  * @param heldBack set where a call for the vet holds the technique or support back; otherwise null
  * @param basis the weakest ground among the rule and its limits

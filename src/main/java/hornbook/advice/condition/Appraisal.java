@@ -77,7 +77,7 @@ public final class Appraisal {
   /**
    * How a condition other than a finding stands.
    *
-   * @param against the limit a reading is held against, else null
+   * @param against the limit a reading is compared with, else null
    */
   ConditionState state(Condition condition, String against) {
     String limit = limit(condition, against);

@@ -11,7 +11,7 @@ import java.util.List;
  *
  * @param cited the facts that make it hold, or the nearest that do not; empty where nothing was
  *     seen
- * @param limit the limit a reading is held against, or null
+ * @param limit the limit a reading is compared with, or null
  * @param unseen the paths that would settle it, where it is unknown
  */
 public record ConditionState(

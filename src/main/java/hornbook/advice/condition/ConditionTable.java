@@ -42,7 +42,7 @@ public final class ConditionTable {
   public record Row(RuleEntry rule, int[] lines, int finds) {}
 
   /**
-   * A condition as the first rule has it that asks it, and the limit a reading is held against.
+   * A condition as the first rule has it that asks it, and the limit a reading is compared with.
    *
    * @param makers the rows of the rules that make the finding; null for other conditions
    */

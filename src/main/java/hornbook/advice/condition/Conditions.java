@@ -22,7 +22,7 @@ final class Conditions {
   /**
    * A condition that asks the foot itself; whether a finding holds is a matter of its rules.
    *
-   * @param limit the id of the limit a reading is held against; null for other conditions
+   * @param limit the id of the limit a reading is compared with; null for other conditions
    */
   static Truth of(Condition condition, String limit, FactSheet sheet) {
     if (condition instanceof Condition.OfReading asked) {

@@ -49,7 +49,7 @@ final class AskedLimits {
     return known;
   }
 
-  /** The ids of those a number is held against, in the order of the rule base. */
+  /** The ids of those a number is compared with, in the order of the rule base. */
   List<String> of(String number) {
     return limits.getOrDefault(number, List.of());
   }

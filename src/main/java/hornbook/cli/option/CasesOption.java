@@ -16,7 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The cases that rules are held against: those that lie with them, or others. */
+/** The cases that rules are tried on: those that lie with them, or others. */
 public final class CasesOption {
   private final ArgumentValue<String> folder;
 

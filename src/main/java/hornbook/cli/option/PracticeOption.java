@@ -41,7 +41,7 @@ public final class PracticeOption {
     return local == null ? rules : rules.under(rules.book().under(local));
   }
 
-  /** Rules as the practice has them; a practice is read and held against them at once. */
+  /** Rules as the practice has them; a practice is read and checked against them at once. */
   public RuleSource on(RuleSource rules, Surroundings surroundings) {
     Practice local = read(file.value() == null ? null : rules.book(), surroundings);
     if (local == null) {

@@ -12,13 +12,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
-/** The limits that readings are held against, with the name of what lies beyond each. */
+/** The limits that readings are compared with, with the name of what lies beyond each. */
 final class LimitBands {
   private final Map<String, List<Held>> named = new LinkedHashMap<>();
   private final Map<String, List<Held>> others = new LinkedHashMap<>();
 
   /**
-   * A limit a reading is held against.
+   * A limit a reading is compared with.
    *
    * @param beyond whether it is the far side of the limit that bears the name
    * @param finding the finding that lies there, or null

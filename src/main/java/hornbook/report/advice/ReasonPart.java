@@ -18,7 +18,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Every reason once, with what was seen, the limits it was held against and their sources. */
+/** Every reason once, with what was seen, the limits it was compared with and their sources. */
 final class ReasonPart {
   private final PageContext told;
 

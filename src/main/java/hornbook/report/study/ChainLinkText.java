@@ -130,7 +130,7 @@ public final class ChainLinkText {
         + RuleWords.where(link.asked());
   }
 
-  /** The limit with its ground; empty where the link is held against none. */
+  /** The limit with its ground; empty where the link is compared with none. */
   public String limit(ChainLink link, boolean disputes) {
     Limit limit = link.asked();
     if (limit == null) {

@@ -130,7 +130,7 @@ public final class Phrases {
     return of(reading, finer);
   }
 
-  /** How many more decimals tell a reading from the limit it was held against. */
+  /** How many more decimals tell a reading from the limit it was compared with. */
   private int telling(Statement says) {
     int finer = 0;
     while (finer < FINEST && blurred(says, finer)) {

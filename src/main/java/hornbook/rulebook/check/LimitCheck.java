@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Whether every limit can be told apart, is used, and is held against numbers of its own unit. */
+/** Whether every limit can be told apart, is used, and is compared with numbers of its own unit. */
 final class LimitCheck {
   private final Rulebook book;
   private final FaultCollector faults;

@@ -176,7 +176,7 @@ final class RuleCheck {
     }
   }
 
-  /** A limit that is brought in and held against nothing says nothing. */
+  /** A limit that is brought in and compared with nothing says nothing. */
   private void limitsHeldAgainst(RuleEntry rule) {
     for (Condition condition : rule.conditions()) {
       if (condition instanceof Condition.OfLimit limit

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * The limits a local practice moves, each held against the rule base. A limit that calls the vet
+ * The limits a local practice moves, each compared with the rule base. A limit that calls the vet
  * can be moved to call sooner, never later; any other needs leave to be moved toward less safety.
  */
 final class LimitChanges {

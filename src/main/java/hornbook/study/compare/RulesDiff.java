@@ -18,7 +18,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * Two rule bases held against each other: what was written otherwise, and which cases' advice is
+ * Two rule bases compared with each other: what was written otherwise, and which cases' advice is
  * another for it.
  *
  * @param run how many feet were advised on under both

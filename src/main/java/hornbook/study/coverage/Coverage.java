@@ -22,7 +22,7 @@ import java.util.Map;
  * How much of a rule base its cases put to the test: every rule fired and silent, every condition
  * seen true and seen false, every limit met at, under and over.
  *
- * @param feet the feet the rules were held against
+ * @param feet the feet the rules were tried on
  */
 public record Coverage(List<RuleCover> rules, List<LimitCover> limits, int feet) {
 
@@ -53,7 +53,7 @@ public record Coverage(List<RuleCover> rules, List<LimitCover> limits, int feet)
     return rules.stream().allMatch(RuleCover::whole) && limits.stream().allMatch(LimitCover::whole);
   }
 
-  /** What adds up while the rules are held against one foot after another. */
+  /** What adds up while the rules are tried on one foot after another. */
   private static final class Count {
     private final Rulebook book;
     private final Advisor advisor;

@@ -80,7 +80,7 @@ public record RuleCover(RuleEntry rule, int fired, int silent, List<Seen> condit
       }
     }
 
-    /** A limit alone asks nothing: only what is held against it does. */
+    /** A limit alone asks nothing: only what is compared with it does. */
     RuleCover cover() {
       List<Seen> seen = new ArrayList<>();
       for (int at = 0; at < yes.length; at++) {

@@ -94,7 +94,7 @@ public final class LibraryCheck {
     return new Fault(place.file(), place.line(), place.column(), path, found, allowed, null);
   }
 
-  /** What is expected of one foot, held against the advice on it. */
+  /** What is expected of one foot, compared with the advice on it. */
   private record OneFoot(Exercise of, FootAdvice foot, Expected expected, List<Fault> faults) {
     void check() {
       same("firstChoice", expected.firstChoice(), first());

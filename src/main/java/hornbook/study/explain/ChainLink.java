@@ -11,7 +11,7 @@ import java.util.List;
  * One condition of a rule on a foot, followed down to the fields of the file.
  *
  * @param asked the limit the condition asks for where it does not hold for such a foot, else that
- *     the reading is held against, or null
+ *     the reading is compared with, or null
  * @param noted the fields it rests on with what stands in them, null for what was not looked at
  * @param off how far the reading lies from the limit, in its own unit; null where that cannot be
  *     told

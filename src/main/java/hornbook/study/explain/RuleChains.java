@@ -168,7 +168,7 @@ final class RuleChains {
         : List.of(foot + ".limb", age.get(0).field());
   }
 
-  /** How far a reading lies from the limit it is held against. */
+  /** How far a reading lies from the limit it is compared with. */
   private static Double off(ConditionState state) {
     if (state.limit() == null
         || state.truth() == Truth.UNKNOWN

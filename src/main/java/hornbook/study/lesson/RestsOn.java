@@ -40,7 +40,7 @@ public final class RestsOn {
     return List.copyOf(facts);
   }
 
-  /** The limits it is held against. */
+  /** The limits it is compared with. */
   public static List<Limit> limits(Evidence evidence, FootAdvice foot) {
     return facts(evidence, foot).stream()
         .filter(Limit.class::isInstance)
