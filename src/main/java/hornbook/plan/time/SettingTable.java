@@ -9,7 +9,7 @@ import java.util.List;
 
 /**
  * Setting times measured at some temperatures: between them they are interpolated on the straight
- * line; beyond them they are reckoned on by how much setting is known to slow for ten degrees, and
+ * line; beyond them they are estimated by how much setting is known to slow for ten degrees, and
  * the figure says that it lies beyond the table.
  */
 final class SettingTable {

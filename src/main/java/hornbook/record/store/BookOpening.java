@@ -35,7 +35,7 @@ final class BookOpening {
     this.disk = disk;
   }
 
-  /** Makes the folder and what tells of it, unless they are there. */
+  /** Makes the folder and the file that says what it is, unless they are there. */
   void open() throws IOException {
     if (!Files.isDirectory(book.root())) {
       try {
