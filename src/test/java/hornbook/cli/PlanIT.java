@@ -263,7 +263,8 @@ class PlanIT {
   @Test
   void water_beyond_the_table_is_told() {
     assertThat(words(plan(TORN, "cast-wrap", "--dip", "50C").done().out()))
-        .contains("Water of 50 °C is outside the measured range", "is an estimate")
+        .contains("in water of 50 °C the time is not known", "Cool the water to 36 °C or less")
+        .doesNotContain("from wetting")
         .contains("Heat: not measured with such water.");
   }
 

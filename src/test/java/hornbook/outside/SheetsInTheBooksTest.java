@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import hornbook.plan.Jobs;
 import hornbook.plan.Plan;
 import hornbook.plan.figure.Figure;
+import hornbook.plan.sheet.ClockStep;
 import hornbook.plan.sheet.Technique;
 import hornbook.rulebook.fact.Basis;
 import java.time.LocalDate;
@@ -118,15 +119,23 @@ class SheetsInTheBooksTest {
         .isStrictlyBetween(3.5, 5.0);
   }
 
-  @Test
-  void waterBeyondTheTableIsReckonedOnAndTheSheetSaysSo() {
-    assertThat(Jobs.said(wrapped(5.0)))
-        .contains("clock.tape-beyond", "clock.tape-heat-cold")
-        .doesNotContain("clock.tape", "clock.tape-heat-beyond");
-    assertThat(Jobs.said(wrapped(45.0))).contains("clock.tape-beyond", "clock.tape-heat-beyond");
-    Figure cold = Jobs.reckoned(wrapped(5.0), "setting time of the tape");
-    assertThat(cold.low()).isGreaterThan(7.0);
-    assertThat(cold.high()).isGreaterThan(cold.low());
+  /** Colder or warmer than any of the three nobody measured it: no time is given. */
+  @ParameterizedTest
+  @CsvSource({
+    "5, clock.tape-colder, clock.tape-heat-cold",
+    "8.9, clock.tape-colder, clock.tape-heat-cold",
+    "36.1, clock.tape-warmer, clock.tape-heat-beyond",
+    "45, clock.tape-warmer, clock.tape-heat-beyond"
+  })
+  void tapeDippedOutsideTheMeasuredRangeHasNoSettingTime(double dip, String time, String heat) {
+    Plan plan = wrapped(dip);
+    assertThat(Jobs.said(plan))
+        .contains(time, heat)
+        .doesNotContain("clock.dip", "clock.tape", "clock.tape-heat", "clock.tape-air")
+        .doesNotContain(
+            "step.wind", "step.tape-set", "step.tape-nail", "step.weight", "step.full");
+    assertThat(plan.steps()).noneMatch(step -> step.counted() == ClockStep.Counted.FROM_WETTING);
+    assertThat(plan.reckoned()).noneMatch(one -> one.label().equals("setting time of the tape"));
   }
 
   /** Koh and others 2015: acrylic cement kept at 20, 24 and 28 C, set in 534, 414 and 381 s. */

@@ -58,7 +58,7 @@ final class AdhesiveClock {
     Figure kept = draft.given().airTemperature();
     SettingTable table =
         new SettingTable(
-            draft, "setting time of the acrylic", List.of(row("cool"), row("middle"), row("warm")));
+            "setting time of the acrylic", List.of(row("cool"), row("middle"), row("warm")));
     if (kept.known() && !table.covers(kept)) {
       unmeasured(kept);
       finishing.run();

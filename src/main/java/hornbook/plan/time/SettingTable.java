@@ -9,13 +9,9 @@ import java.util.List;
 
 /**
  * Setting times measured at some temperatures: between them they are interpolated on the straight
- * line; beyond them they are estimated by how much setting is known to slow for ten degrees, and
- * the figure says that it lies beyond the table.
+ * line. Colder and warmer than any of them the time is not known.
  */
 final class SettingTable {
-  private static final double TEN = 10;
-
-  private final SheetDraft draft;
   private final String what;
   private final List<Row> rows;
 
@@ -26,8 +22,7 @@ final class SettingTable {
    * @param what names the figure that is looked up
    * @param rows two or more, the coldest first
    */
-  SettingTable(SheetDraft draft, String what, List<Row> rows) {
-    this.draft = draft;
+  SettingTable(String what, List<Row> rows) {
     this.what = what;
     this.rows = rows;
   }
@@ -38,21 +33,15 @@ final class SettingTable {
         && temperature.value() <= last().at().value();
   }
 
-  /** What the table gives; unknown where the temperature is. */
+  /** What the table gives; unknown where the temperature is, or lies outside the table. */
   Figure at(Figure temperature) {
-    if (!temperature.known()) {
+    if (!covers(temperature)) {
       return Figure.reckoned(
           what,
           Unknown.NUMBER,
           last().measured().unit(),
           "{at}",
           FormulaParts.of("at", temperature));
-    }
-    if (temperature.value() < first().at().value()) {
-      return beyond(first(), temperature);
-    }
-    if (temperature.value() > last().at().value()) {
-      return beyond(last(), temperature);
     }
     int i = 1;
     while (temperature.value() > rows.get(i).at().value()) {
@@ -75,26 +64,6 @@ final class SettingTable {
             .and("cold", low.at())
             .and("high", high.measured())
             .and("warm", high.at())
-            .and("at", temperature));
-  }
-
-  private Figure beyond(Row end, Figure temperature) {
-    Figure least = draft.limit("set.slower-least");
-    Figure most = draft.limit("set.slower-most");
-    double tens = (end.at().value() - temperature.value()) / TEN;
-    double one = end.measured().value() * Math.pow(least.value(), tens);
-    double other = end.measured().value() * Math.pow(most.value(), tens);
-    return Figure.between(
-        what,
-        Math.min(one, other),
-        Math.max(one, other),
-        end.measured().unit(),
-        "beyond the table: {end} at {edge}, {least} to {most} times as long for ten degrees colder,"
-            + " for {at}",
-        FormulaParts.of("end", end.measured())
-            .and("edge", end.at())
-            .and("least", least)
-            .and("most", most)
             .and("at", temperature));
   }
 

@@ -26,8 +26,17 @@ final class TapeClock {
    */
   void write(Figure thickness, Runnable finishing, boolean nails) {
     Figure dip = dip();
-    draft.say(CLOCK, "clock.dip", "dip", dip);
     SettingTable table = table("setting time of the tape", "set");
+    if (table.covers(dip)) {
+      measured(dip, table, finishing, nails);
+    } else {
+      unmeasured(dip, finishing, nails);
+    }
+    heat(dip, thickness);
+  }
+
+  private void measured(Figure dip, SettingTable table, Runnable finishing, boolean nails) {
+    draft.say(CLOCK, "clock.dip", "dip", dip);
     Figure set = table.at(dip);
     Figure working = share(draft.limit("tape.working"), set);
     clock.step("step.wind", working, FROM_WETTING);
@@ -37,19 +46,40 @@ final class TapeClock {
         FROM_WETTING);
     clock.step("step.tape-nail", nail(set), FROM_WETTING);
     finishing.run();
-    if (nails) {
-      clock.hand("fit");
-      clock.hand("nail");
-    }
+    shoe(nails);
     clock.step(
         "step.weight", longer("tape.weight", set, "time until weight may come on"), FROM_WETTING);
     clock.step("step.full", longer("tape.full", set, "time until it is fully hard"), FROM_WETTING);
     draft.say(
         CLOCK,
-        table.covers(dip) ? "clock.tape" : "clock.tape-beyond",
+        "clock.tape",
         Placeholders.of("set", set).and("dip", dip).and("room", draft.limit("tape.room")));
-    heat(dip, thickness);
     air();
+  }
+
+  /** In colder or warmer water nobody measured how long it takes: a sample tells, not a sum. */
+  private void unmeasured(Figure dip, Runnable finishing, boolean nails) {
+    Figure cold = draft.limit("tape.cold.dip");
+    Figure warm = draft.limit("tape.warm.dip");
+    boolean colder = dip.value() < cold.value();
+    draft.say(
+        CLOCK,
+        colder ? "clock.tape-colder" : "clock.tape-warmer",
+        Placeholders.of("dip", dip)
+            .and("cold", cold)
+            .and("warm", warm)
+            .and("share", draft.limit("tape.working"))
+            .and("weight", draft.limit("tape.weight"))
+            .and("full", draft.limit("tape.full")));
+    finishing.run();
+    shoe(nails);
+  }
+
+  private void shoe(boolean nails) {
+    if (nails) {
+      clock.hand("fit");
+      clock.hand("nail");
+    }
   }
 
   /**
@@ -64,7 +94,7 @@ final class TapeClock {
 
   private SettingTable table(String what, String column) {
     return new SettingTable(
-        draft, what, List.of(row("cold", column), row("middle", column), row("warm", column)));
+        what, List.of(row("cold", column), row("middle", column), row("warm", column)));
   }
 
   private SettingTable.Row row(String name, String column) {
