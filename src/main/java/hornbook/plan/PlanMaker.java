@@ -85,7 +85,6 @@ public final class PlanMaker {
 
   private static Plan work(SheetDraft draft, OptionAdvice judged) {
     boolean firstAid = draft.technique().firstAid();
-    new ToHand(draft).write();
     Dressing dressing = new Dressing(draft);
     Nailing nailing = new Nailing(draft);
     Building building = new Building(draft);
@@ -95,8 +94,9 @@ public final class PlanMaker {
       dressing.write();
       new Preparing(draft).write();
       nailing.write();
-      building.write();
+      building.write(nailing.driven());
     }
+    new ToHand(draft).write(nailing.driven());
     AddedDepths depths = AddedDepths.of(draft, building.thickness(), dressing.heelsDown());
     FootNumbers before = FootNumbers.before(draft);
     Figure laid = building.side();
@@ -109,7 +109,7 @@ public final class PlanMaker {
     Clock clock = new Clock(draft);
     if (!firstAid) {
       new Effect(draft, depths, before, after).write();
-      clock.write(!nailing.nails().isEmpty(), building.thickness());
+      clock.write(nailing.driven(), building.thickness());
     }
     Growing growing = new Growing(draft);
     growing.write(nailing.behind());

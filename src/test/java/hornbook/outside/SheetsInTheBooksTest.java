@@ -132,8 +132,7 @@ class SheetsInTheBooksTest {
     assertThat(Jobs.said(plan))
         .contains(time, heat)
         .doesNotContain("clock.dip", "clock.tape", "clock.tape-heat", "clock.tape-air")
-        .doesNotContain(
-            "step.wind", "step.tape-set", "step.tape-nail", "step.weight", "step.full");
+        .doesNotContain("step.wind", "step.tape-set", "step.tape-nail", "step.weight", "step.full");
     assertThat(plan.steps()).noneMatch(step -> step.counted() == ClockStep.Counted.FROM_WETTING);
     assertThat(plan.reckoned()).noneMatch(one -> one.label().equals("setting time of the tape"));
   }

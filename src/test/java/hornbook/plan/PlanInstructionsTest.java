@@ -88,7 +88,6 @@ class PlanInstructionsTest {
               lines -> lines.forEach(line -> line.figures().forEach(one -> collect(one, used))));
       plan.reckoned().forEach(one -> collect(one, used));
       plan.steps().forEach(step -> collect(step.minutes(), used));
-      plan.clips().forEach(clip -> used.add("clip.width"));
       if (plan.interval() != null) {
         collect(plan.interval(), used);
       }

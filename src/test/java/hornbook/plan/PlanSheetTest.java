@@ -428,13 +428,146 @@ class PlanSheetTest {
     assertThat(Jobs.said(Jobs.plan(torn(), Technique.NAIL_ON, wishes), SheetPart.TO_HAND))
         .contains("hand.shoe-nailed", "hand.pad", "hand.plate", "hand.lacing");
     assertThat(Jobs.said(Jobs.plan(torn(), Technique.LEAVE_UNSHOD, wishes), SheetPart.TO_HAND))
-        .isEmpty();
+        .containsExactly("hand.trim", "hand.off-nailed");
     assertThat(Jobs.said(Jobs.plan(torn(), Technique.CAST_WRAP, Jobs.ANYWAY)))
         .contains("hand.shoe-nailed")
         .doesNotContain("hand.shoe");
     assertThat(Jobs.said(Jobs.plan(torn(), Technique.GLUE_ON, Jobs.ANYWAY)))
         .contains("hand.shoe", "prepare.shoe")
         .doesNotContain("hand.pad", "hand.plate");
+  }
+
+  @Test
+  void whatDrawsTheOldShoeLiesToHandWhereItComesOff() throws IOException {
+    for (String old : List.of("nailed", "glued", "wrapped")) {
+      Advice advice = torn("feet[0].lostShoe=false", "feet[0].shoeing=" + old);
+      Plan plan = Jobs.plan(advice, Technique.NAIL_ON_ADAPTED, Jobs.ANYWAY);
+      assertThat(Jobs.said(plan, SheetPart.TO_HAND)).contains("hand.trim", "hand.off-" + old);
+      assertThat(Jobs.said(plan)).contains("step.off");
+    }
+    Advice bare = torn("feet[0].lostShoe=false", "feet[0].shoeing=unshod");
+    assertThat(Jobs.said(Jobs.plan(bare, Technique.NAIL_ON_ADAPTED, Jobs.ANYWAY)))
+        .contains("hand.trim")
+        .doesNotContain("hand.off-nailed", "hand.off-glued", "hand.off-wrapped", "step.off");
+    Advice nailed = torn("feet[0].lostShoe=false", "feet[0].shoeing=nailed");
+    assertThat(Jobs.said(Jobs.plan(nailed, Technique.POULTICE, Jobs.ANYWAY)))
+        .contains("first-aid.shoe-off", "hand.off-nailed");
+    assertThat(Jobs.said(Jobs.plan(nailed, Technique.DRY_BANDAGE, Jobs.ANYWAY)))
+        .doesNotContain("first-aid.shoe-off", "hand.off-nailed");
+  }
+
+  /** With nails the shoe is on before the wall is built: nobody can rasp it level from below. */
+  @Test
+  void aWallRebuiltOverNailsIsRaspedDownToTheShoe() throws IOException {
+    Plan nailed = Jobs.plan(torn(), Technique.PROSTHETIC_WALL, Jobs.ANYWAY);
+    assertThat(nailed.nails()).isNotEmpty();
+    assertThat(Jobs.said(nailed))
+        .contains("hand.shoe-nailed", "repair.dress-shod")
+        .doesNotContain("hand.shoe", "repair.dress");
+    Plan bonded = Jobs.plan(torn("feet[0].wall=unknown"), Technique.PROSTHETIC_WALL, Jobs.ANYWAY);
+    assertThat(bonded.nails()).isEmpty();
+    assertThat(Jobs.said(bonded)).contains("hand.shoe").doesNotContain("hand.shoe-nailed");
+  }
+
+  @Test
+  void aWrapIsWoundBeforeItIsNailedAndABuiltWallIsNailedFirst() {
+    assertThat(SheetPart.of(Technique.CAST_WRAP))
+        .containsSubsequence(
+            SheetPart.PREPARE, SheetPart.BUILD, SheetPart.NAILS, SheetPart.SHOE, SheetPart.EFFECT)
+        .containsExactlyInAnyOrder(SheetPart.values());
+    for (Technique technique : List.of(Technique.PROSTHETIC_WALL, Technique.GLUE_ON)) {
+      assertThat(SheetPart.of(technique)).containsExactly(SheetPart.values());
+    }
+  }
+
+  @Test
+  void theBondEndsAtOnePlaceOnTheWholeSheet() throws IOException {
+    Plan plan = Jobs.plan(torn(), Technique.GLUE_ON, PlanWishes.NONE);
+    Figure free = Jobs.number(plan, "glue.heels", "free");
+    assertThat(Jobs.number(plan, "shoe.heels-glued", "free")).isEqualTo(free);
+    assertThat(free.value()).isEqualTo(Math.floor(free.value()));
+    assertThat(Jobs.said(plan)).doesNotContain("shoe.heels", "shoe.heels-bonded");
+  }
+
+  /** By hand: a clip of 2.5 shoe thicknesses, 17.5 mm on a pony's shoe of 7. */
+  @Test
+  void aClipIsAsWideAsTheShoeIsThickSoManyTimes() throws IOException {
+    PlanWishes clips = Jobs.ANYWAY.withSupports(List.of("clips"));
+    Plan pony = Jobs.plan(torn("kit.shoe.thickness=7 mm"), Technique.NAIL_ON, clips);
+    assertThat(pony.clips()).isNotEmpty().allMatch(clip -> clip.width() == 17.5);
+    Plan draught = Jobs.plan(torn("kit.shoe.thickness=14 mm"), Technique.NAIL_ON, clips);
+    assertThat(draught.clips()).isNotEmpty().allMatch(clip -> clip.width() == 35);
+    Plan unknown = Jobs.plan(torn("kit.shoe.thickness=unknown"), Technique.NAIL_ON, clips);
+    assertThat(unknown.clips()).isNotEmpty().allMatch(clip -> clip.width() == 25);
+  }
+
+  /**
+   * By hand: a third of a pony's toe of 66 mm is 22, of 45 mm 15, under the lowest clench of 16.
+   */
+  @Test
+  void noNailLeavesTheWallOfASmallFootHigherThanAThirdOfItsToe() throws IOException {
+    Plan pony = Jobs.plan(torn("feet[0].measures.toeLength=66 mm"), Technique.NAIL_ON, Jobs.ANYWAY);
+    assertThat(Jobs.number(pony, "nails.exit", "most").value()).isCloseTo(66 * 0.333, within(1e-9));
+    Plan riding = Jobs.plan(torn(), Technique.NAIL_ON, Jobs.ANYWAY);
+    assertThat(Jobs.number(riding, "nails.exit", "most").value())
+        .isCloseTo(86 * 0.333, within(1e-9));
+    Plan draught =
+        Jobs.plan(torn("feet[0].measures.toeLength=125 mm"), Technique.NAIL_ON, Jobs.ANYWAY);
+    assertThat(Jobs.number(draught, "nails.exit", "most").value()).isEqualTo(41);
+    Plan low = Jobs.plan(torn("feet[0].measures.toeLength=45 mm"), Technique.NAIL_ON, Jobs.ANYWAY);
+    assertThat(Jobs.number(low, "nails.exit-low", "exit").value())
+        .isCloseTo(45 * 0.333, within(1e-9));
+    assertThat(Jobs.said(low)).doesNotContain("nails.exit");
+  }
+
+  /** By hand: 20.7 % of 180 mm is 37.26, so a frog point 62 back leaves 24.74. */
+  @Test
+  void theBreakoverOfALongFootMovesBackLess() throws IOException {
+    Plan plan =
+        Jobs.plan(
+            torn("feet[0].measures.bearingLength=180 mm", "feet[0].measures.toeToFrog=62 mm"),
+            Technique.GLUE_ON,
+            ANYWAY_ROLLED);
+    assertThat(Jobs.number(plan, "dress.toe-back", "back").value()).isCloseTo(24.74, within(1e-9));
+  }
+
+  @Test
+  void aSecondRollIsOpenedOnlyWhenTheFirstIsWound() throws IOException {
+    Plan one = Jobs.plan(torn("kit.wrap.rollLength=20 m"), Technique.CAST_WRAP, Jobs.ANYWAY);
+    assertThat(Jobs.said(one)).doesNotContain("wrap.one-roll");
+    Plan two = Jobs.plan(torn("kit.wrap.rollLength=2 m"), Technique.CAST_WRAP, Jobs.ANYWAY);
+    assertThat(Jobs.reckoned(two, "rolls of casting tape").value()).isEqualTo(2);
+    assertThat(Jobs.said(two)).contains("wrap.one-roll");
+  }
+
+  /** Thin horn takes no nail, the wrap does: the shoe is fitted and nailed all the same. */
+  @Test
+  void aShoeNailedToTheWrapAloneStandsOnTheClock() throws IOException {
+    Plan plan =
+        Jobs.plan(
+            torn(
+                "feet[0].wall[0].thickness=5 mm",
+                "feet[0].wall[1].thickness=5 mm",
+                "feet[0].wall[3].thickness=5 mm"),
+            Technique.CAST_WRAP,
+            Jobs.ANYWAY);
+    assertThat(plan.nails()).isEmpty();
+    assertThat(Jobs.said(plan)).contains("nails.into-wrap", "step.fit", "step.nail", "shoe.heels");
+  }
+
+  @Test
+  void aBootGoesNotOverAShoeAndATrailerOnAForeFootIsForTheVet() throws IOException {
+    PlanWishes wishes = Jobs.ANYWAY.withSupports(List.of("boot", "trailer"));
+    assertThat(Jobs.said(Jobs.plan(torn(), Technique.NAIL_ON, wishes), SheetPart.SHOE))
+        .contains("support.boot-shod", "support.trailer-fore")
+        .doesNotContain("support.boot", "support.trailer");
+    Plan hind = Jobs.plan(torn("feet[0].limb=left-hind"), Technique.NAIL_ON, wishes);
+    assertThat(Jobs.said(hind, SheetPart.SHOE))
+        .contains("support.trailer")
+        .doesNotContain("support.trailer-fore");
+    PlanWishes boot = Jobs.ANYWAY.withSupports(List.of("boot"));
+    assertThat(Jobs.said(Jobs.plan(torn(), Technique.LEAVE_UNSHOD, boot), SheetPart.SHOE))
+        .containsExactly("support.boot");
   }
 
   @Test

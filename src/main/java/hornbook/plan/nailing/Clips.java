@@ -9,6 +9,8 @@ import hornbook.foot.wall.NailBranch;
 import hornbook.foot.wall.SideSurvey;
 import hornbook.foot.wall.WallGroup;
 import hornbook.foot.wall.WallSurvey;
+import hornbook.plan.figure.Figure;
+import hornbook.plan.figure.FormulaParts;
 import hornbook.plan.sheet.PlannedClip;
 import hornbook.plan.sheet.SheetDraft;
 import java.util.ArrayList;
@@ -23,12 +25,27 @@ final class Clips {
 
   private final SheetDraft draft;
   private final WallSurvey wall;
-  private final double width;
+  private final Figure width;
 
   Clips(SheetDraft draft) {
     this.draft = draft;
     this.wall = draft.readings().wall();
-    this.width = draft.limit("clip.width").value();
+    this.width = width(draft);
+  }
+
+  /** As wide as the shoe is thick, so many times; the usual width where that is not known. */
+  static Figure width(SheetDraft draft) {
+    Figure thick = draft.given().shoeThickness();
+    if (!thick.known()) {
+      return draft.limit("clip.width");
+    }
+    Figure times = draft.times("clip.times");
+    return Figure.reckoned(
+        "width of a clip",
+        times.value() * thick.value(),
+        "mm",
+        "shoe {thick} x {times}",
+        FormulaParts.of("thick", thick).and("times", times));
   }
 
   /**
@@ -41,7 +58,7 @@ final class Clips {
   List<PlannedClip> places(NailBranch medial, NailBranch lateral, int wanted) {
     List<PlannedClip> clips = new ArrayList<>();
     if (draft.assessed().limb().fore() && toeTakesOne()) {
-      clips.add(new PlannedClip(null, 0, width));
+      clips.add(new PlannedClip(null, 0, width.value()));
     } else {
       side(wall.medial(), medial, wanted, clips);
       side(wall.lateral(), lateral, wanted, clips);
@@ -51,8 +68,8 @@ final class Clips {
 
   private boolean toeTakesOne() {
     return !toeCracked()
-        && sound(wall.medial(), 0, width / 2)
-        && sound(wall.lateral(), 0, width / 2);
+        && sound(wall.medial(), 0, width.value() / 2)
+        && sound(wall.lateral(), 0, width.value() / 2);
   }
 
   private boolean toeCracked() {
@@ -63,10 +80,11 @@ final class Clips {
   private void side(SideSurvey side, NailBranch branch, int wanted, List<PlannedClip> clips) {
     double from = side.edge() * draft.readings().limits().nailing().regions().toeEnd();
     double best = Unknown.NUMBER;
+    double half = width.value() / 2;
     int most = -1;
     for (double at = from; at <= draft.readings().rearmostNail(); at += STEP) {
-      if (sound(side, at - width / 2, at + width / 2) && !cracked(side, at)) {
-        NailBranch left = NailRow.without(branch, at - width / 2, at + width / 2);
+      if (sound(side, at - half, at + half) && !cracked(side, at)) {
+        NailBranch left = NailRow.without(branch, at - half, at + half);
         int nails = Math.min(wanted, left.positions().size());
         if (nails > most) {
           most = nails;
@@ -75,7 +93,7 @@ final class Clips {
       }
     }
     if (most >= 0) {
-      clips.add(new PlannedClip(side.side(), best, width));
+      clips.add(new PlannedClip(side.side(), best, width.value()));
     }
   }
 

@@ -93,6 +93,23 @@ public final class NailNumbers {
             .and("least", draft.limit("nails.branch.least")));
   }
 
+  /** The highest clench in print, but no higher than a third of the toe. */
+  Figure highest() {
+    Figure most = draft.limit("nails.exit.most");
+    Figure toe = draft.given().toeLength();
+    Figure share = draft.limit("nails.exit-share");
+    double third = toe.value() * share.value() / 100;
+    if (!(third < most.value())) {
+      return most;
+    }
+    return Figure.reckoned(
+        "highest that a nail leaves the wall",
+        third,
+        "mm",
+        "{share} of the toe, {toe}, where that is less than {most}",
+        FormulaParts.of("share", share).and("toe", toe).and("most", most));
+  }
+
   /** One level line for all: the usual height, but no higher than a third of the toe. */
   public Figure exit() {
     Figure usual = draft.limit("nails.exit.usual");

@@ -60,6 +60,11 @@ public final class Nailing {
     return materials;
   }
 
+  /** Whether any nail is driven, into horn or into a wrap. */
+  public boolean driven() {
+    return !nails.isEmpty() || !forWrap.isEmpty();
+  }
+
   public List<PlannedClip> clips() {
     return clips;
   }
@@ -115,12 +120,7 @@ public final class Nailing {
       draft.say(NAILS, "nails.wrap", "least", draft.limit("wrap.thickness-least"));
     }
     if (!nails.isEmpty()) {
-      draft.say(
-          NAILS,
-          "nails.exit",
-          Placeholders.of("exit", exit)
-              .and("least", draft.limit("nails.exit.least"))
-              .and("most", draft.limit("nails.exit.most")));
+      exits(exit);
       draft.say(NAILS, "nails.holes");
       draft.say(NAILS, "nails.size");
       draft.say(NAILS, "nails.wrong", "depth", draft.limit("nails.wrong-depth"));
@@ -130,6 +130,16 @@ public final class Nailing {
       draft.say(NAILS, "nails.behind", "days", draft.limit("waived.interval"));
     }
     clipLines();
+  }
+
+  /** A foot so low that a third of its toe lies under the lowest clench has one height alone. */
+  private void exits(Figure exit) {
+    Figure least = draft.limit("nails.exit.least");
+    Figure most = numbers.highest();
+    draft.say(
+        NAILS,
+        most.value() > least.value() ? "nails.exit" : "nails.exit-low",
+        Placeholders.of("exit", exit).and("least", least).and("most", most));
   }
 
   /** Where they are wished for, or the advice holds them open without a vet. */
@@ -143,8 +153,7 @@ public final class Nailing {
       draft.say(
           NAILS,
           clips.isEmpty() ? "nails.no-clip" : "nails.clips",
-          "nails",
-          draft.limit("clip.nails"));
+          Placeholders.of("nails", draft.limit("clip.nails")).and("width", Clips.width(draft)));
     }
   }
 

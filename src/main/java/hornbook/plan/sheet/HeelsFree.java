@@ -15,9 +15,9 @@ public final class HeelsFree {
     Figure share = draft.limit("wall.heel-start");
     return Figure.reckoned(
         "edge up to which the foot is bonded",
-        outline == null ? Unknown.NUMBER : outline.edgeLength() * share.value() / 100,
+        outline == null ? Unknown.NUMBER : Math.floor(outline.edgeLength() * share.value() / 100),
         "mm",
-        "{share} of the edge of a foot {width} wide on a bearing length of {bearing}",
+        "{share} of the edge of a foot {width} wide on a bearing length of {bearing}, in whole mm",
         FormulaParts.of("share", share)
             .and("width", draft.given().width())
             .and("bearing", draft.given().bearingLength()));

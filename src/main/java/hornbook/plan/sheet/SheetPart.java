@@ -1,6 +1,9 @@
 package hornbook.plan.sheet;
 
-/** The parts of a sheet, in order of work. */
+import java.util.ArrayList;
+import java.util.List;
+
+/** The parts of a sheet. */
 public enum SheetPart {
   TO_HAND,
   FIRST_AID,
@@ -15,6 +18,16 @@ public enum SheetPart {
   OWNER,
   VET,
   TROT;
+
+  /** In order of work: a wrap is wound before it is nailed, and its shoe fitted to it. */
+  public static List<SheetPart> of(Technique technique) {
+    List<SheetPart> parts = new ArrayList<>(List.of(values()));
+    if (technique == Technique.CAST_WRAP) {
+      parts.remove(BUILD);
+      parts.add(parts.indexOf(NAILS), BUILD);
+    }
+    return parts;
+  }
 
   /** Its key in JSON. */
   public String key() {

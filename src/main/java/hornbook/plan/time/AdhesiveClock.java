@@ -54,6 +54,10 @@ final class AdhesiveClock {
     return held ? "step.set-held" : "step.set";
   }
 
+  private String laying() {
+    return draft.technique() == Technique.PROSTHETIC_WALL ? "step.lay-first" : "step.lay-on";
+  }
+
   private void acrylic(Figure thickness, Runnable finishing) {
     Figure kept = draft.given().airTemperature();
     SettingTable table =
@@ -67,7 +71,7 @@ final class AdhesiveClock {
     Figure set = table.at(kept);
     Figure share = draft.limit("acrylic.working");
     clock.step(
-        "step.lay-on",
+        laying(),
         Figure.between(
             "time to lay the acrylic on",
             0,
@@ -127,7 +131,7 @@ final class AdhesiveClock {
   private void urethane(Figure thickness, Runnable finishing) {
     Figure grip = draft.limit("urethane.grip");
     clock.step(
-        "step.lay-on",
+        laying(),
         Figure.between(
             "time to lay the urethane on",
             0,

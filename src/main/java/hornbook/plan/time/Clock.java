@@ -3,6 +3,7 @@ package hornbook.plan.time;
 import static hornbook.plan.sheet.ClockStep.Counted.LASTS;
 import static hornbook.plan.sheet.SheetPart.CLOCK;
 
+import hornbook.assessment.word.Shoeing;
 import hornbook.plan.figure.Figure;
 import hornbook.plan.figure.FormulaParts;
 import hornbook.plan.sheet.ClockStep;
@@ -39,6 +40,10 @@ public final class Clock {
    * @param thickness of what is built; null where nothing is
    */
   public void write(boolean nails, Figure thickness) {
+    Shoeing shoeing = draft.assessed().shoeing();
+    if (shoeing != null && shoeing != Shoeing.UNSHOD) {
+      hand("off");
+    }
     hand("clean");
     hand("dress");
     switch (draft.technique()) {
@@ -68,7 +73,7 @@ public final class Clock {
         } else {
           bonding();
         }
-        new AdhesiveClock(draft, this).write(thickness, () -> hand("cut-out", "finish"));
+        new AdhesiveClock(draft, this).write(thickness, () -> hand("flush", "finish"));
       }
     }
     draft.say(CLOCK, "clock.horse");

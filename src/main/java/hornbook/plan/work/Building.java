@@ -38,14 +38,17 @@ public final class Building {
     return thickness;
   }
 
-  public void write() {
+  /**
+   * @param nails whether nails are driven
+   */
+  public void write(boolean nails) {
     switch (draft.technique()) {
       case CAST_WRAP -> {
         Wrapping wrapping = new Wrapping(draft, materials);
         thickness = wrapping.write();
         side = wrapping.side(thickness);
       }
-      case PROSTHETIC_WALL -> thickness = new Rebuilding(draft, materials).write();
+      case PROSTHETIC_WALL -> thickness = new Rebuilding(draft, materials).write(nails);
       case GLUE_ON -> thickness = new Gluing(draft, materials).write();
       case LEAVE_OPEN -> draft.say(BUILD, "build.open");
       case COME_BACK, DRAW_NAIL, DRY_BANDAGE, POULTICE, LEAVE_UNSHOD, NAIL_ON, NAIL_ON_ADAPTED -> {

@@ -62,7 +62,15 @@ public final class Dressing {
     if (draft.found("flat-sole") || draft.found("dropped-sole") || draft.found("thin-sole")) {
       draft.say(DRESS, "dress.thin-sole");
     }
-    draft.say(DRESS, draft.technique().shod() ? "dress.no-rasp" : "dress.round");
+    draft.say(DRESS, edge());
+  }
+
+  /** What the rasp does at the edge, or keeps off. */
+  private String edge() {
+    if (!draft.technique().shod()) {
+      return "dress.round";
+    }
+    return draft.technique().covers() ? "dress.no-rasp-covered" : "dress.no-rasp";
   }
 
   private void oldShoe() {

@@ -77,16 +77,26 @@ public final class FirstAid {
 
   /** A nailed shoe comes off where there is pus, and stays where something stands in the foot. */
   private void shoe() {
-    boolean pus =
-        draft.technique() == Technique.POULTICE
-            || signs.drainage() != null && signs.drainage() != Drainage.NONE;
-    boolean wet = care.nailDrawn() == NailDrawn.WET;
     if (Boolean.TRUE.equals(signs.objectInPlace())) {
       say("block");
-    } else if (foot.shoeing() == Shoeing.NAILED && (pus || wet)) {
+    } else if (shoeOff(draft)) {
       say("shoe-off");
     }
     say("clean");
+  }
+
+  /** Whether a nailed shoe comes off before the foot goes under a bandage. */
+  static boolean shoeOff(SheetDraft draft) {
+    Foot foot = draft.assessed();
+    Signs signs = foot.signs();
+    boolean pus =
+        draft.technique() == Technique.POULTICE
+            || signs.drainage() != null && signs.drainage() != Drainage.NONE;
+    boolean wet = foot.care().nailDrawn() == NailDrawn.WET;
+    return draft.technique().dressing()
+        && foot.shoeing() == Shoeing.NAILED
+        && !Boolean.TRUE.equals(signs.objectInPlace())
+        && (pus || wet);
   }
 
   private void underBandage() {

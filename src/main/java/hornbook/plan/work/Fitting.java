@@ -10,6 +10,7 @@ import hornbook.plan.figure.FormulaParts;
 import hornbook.plan.figure.Placeholder;
 import hornbook.plan.figure.Placeholders;
 import hornbook.plan.nailing.Nailing;
+import hornbook.plan.sheet.HeelsFree;
 import hornbook.plan.sheet.SheetDraft;
 import hornbook.plan.sheet.ShoeSizes;
 import hornbook.plan.sheet.Technique;
@@ -74,23 +75,35 @@ public final class Fitting {
     }
     draft.say(SHOE, "shoe.rim", "rim", draft.limit("fit.sole-rim"));
     draft.say(SHOE, branchLine(branch), "branch", branch);
-    boolean bonded = nailing.nails().isEmpty() && !draft.technique().nailed();
-    draft.say(
-        SHOE,
-        bonded ? "shoe.heels-bonded" : "shoe.heels",
-        Placeholders.of("least", draft.limit("fit.heels-least"))
-            .and("most", draft.limit("fit.heels-most"))
-            .and("some", draft.limit("heels.move-least"))
-            .and("move", draft.limit("heels.move-most")));
+    heels(nailing.driven() || draft.technique().nailed());
     new Supports(draft).write();
     change();
     held(!nailing.clips().isEmpty());
     return shoe;
   }
 
+  /** Room for the heels to widen, from where the shoe is no longer fixed to the wall. */
+  private void heels(boolean nailed) {
+    Placeholders holes =
+        Placeholders.of("least", draft.limit("fit.heels-least"))
+            .and("most", draft.limit("fit.heels-most"))
+            .and("some", draft.limit("heels.move-least"))
+            .and("move", draft.limit("heels.move-most"));
+    if (nailed) {
+      draft.say(SHOE, "shoe.heels", holes);
+    } else if (draft.technique() == Technique.GLUE_ON) {
+      draft.say(SHOE, "shoe.heels-glued", holes.and("free", HeelsFree.from(draft)));
+    } else {
+      draft.say(SHOE, "shoe.heels-bonded", holes);
+    }
+  }
+
   private String branchLine(Figure branch) {
     if (draft.wished("egg-bar")) {
       return "shoe.branch-egg";
+    }
+    if (draft.wished("longer-branch")) {
+      return "shoe.branch-longer";
     }
     if (!branch.known()) {
       return "shoe.branch-regular";

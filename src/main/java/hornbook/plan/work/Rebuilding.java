@@ -29,7 +29,7 @@ final class Rebuilding {
   }
 
   /** Writes it, and gives the thickness at the thickest; null when there is nothing to rebuild. */
-  Figure write() {
+  Figure write(boolean nailed) {
     WallStretches walls = new WallStretches(draft);
     List<Figure> volumes = new ArrayList<>();
     Figure thickest = null;
@@ -50,7 +50,7 @@ final class Rebuilding {
     layers(thickest);
     draft.say(BUILD, "repair.fibre", "lap", draft.limit("lap"));
     draft.say(BUILD, "repair.sound-to-sound", "lap", draft.limit("lap"));
-    draft.say(BUILD, "repair.dress");
+    draft.say(BUILD, nailed ? "repair.dress-shod" : "repair.dress");
     Building.inHand(draft, sum(volumes), materials);
     return thickest;
   }

@@ -15,7 +15,7 @@ final class Supports {
 
   void write() {
     for (String support : draft.wishes().supports()) {
-      draft.say(SHOE, "support." + support, numbers(support));
+      draft.say(SHOE, line(support), numbers(support));
       if (support.equals("pad") && draft.technique().nailed()) {
         draft.say(SHOE, "support.pad-nails");
       }
@@ -23,6 +23,18 @@ final class Supports {
         draft.say(SHOE, "support.before-lacing", "wait", draft.limit("lacing.wait"));
       }
     }
+  }
+
+  /** The sentence of a support, which is another beside a shoe, or on a fore foot. */
+  private String line(String support) {
+    boolean shod = draft.technique().shod();
+    boolean fore = draft.assessed().limb().fore();
+    return "support."
+        + switch (support) {
+          case "boot" -> shod ? "boot-shod" : support;
+          case "trailer" -> fore ? "trailer-fore" : support;
+          default -> support;
+        };
   }
 
   private Placeholders numbers(String support) {

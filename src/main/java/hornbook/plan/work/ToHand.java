@@ -2,6 +2,7 @@ package hornbook.plan.work;
 
 import static hornbook.plan.sheet.SheetPart.TO_HAND;
 
+import hornbook.assessment.word.Shoeing;
 import hornbook.plan.sheet.SheetDraft;
 import hornbook.plan.sheet.Technique;
 
@@ -13,8 +14,12 @@ public final class ToHand {
     this.draft = draft;
   }
 
-  public void write() {
+  /**
+   * @param nails whether nails are driven
+   */
+  public void write(boolean nails) {
     Technique technique = draft.technique();
+    trim();
     if (technique.covers()) {
       say("bonding");
       say("guard");
@@ -27,20 +32,39 @@ public final class ToHand {
     } else if (technique.dressing()) {
       say("bandage");
     }
-    shoe();
+    shoe(nails);
     if (technique == Technique.POULTICE) {
       say("poultice");
     }
   }
 
+  /** What every trim takes, and what the old shoe does. */
+  private void trim() {
+    boolean trimmed = !draft.technique().firstAid();
+    if (trimmed) {
+      say("trim");
+    }
+    if (draft.technique() == Technique.LEAVE_OPEN) {
+      say("open");
+    }
+    Shoeing shoeing = draft.assessed().shoeing();
+    boolean stubs = Boolean.TRUE.equals(draft.assessed().lostShoe());
+    if (shoeing == Shoeing.NAILED && (trimmed || FirstAid.shoeOff(draft)) || trimmed && stubs) {
+      say("off-nailed");
+    } else if (trimmed && (shoeing == Shoeing.GLUED || shoeing == Shoeing.WRAPPED)) {
+      say("off-" + shoeing.word());
+    }
+  }
+
   /** The shoe, and what the supports agreed on take beside it. */
-  private void shoe() {
+  private void shoe(boolean nails) {
     if (!draft.technique().shod()) {
       return;
     }
-    boolean first =
-        draft.technique() == Technique.GLUE_ON || draft.technique() == Technique.PROSTHETIC_WALL;
-    say(first ? "shoe" : "shoe-nailed");
+    boolean bonded =
+        draft.technique() == Technique.GLUE_ON
+            || draft.technique() == Technique.PROSTHETIC_WALL && !nails;
+    say(bonded ? "shoe" : "shoe-nailed");
     if (draft.wished("pad")) {
       draft.say(TO_HAND, "hand.pad", "thick", draft.limit("pad.thickness"));
     }

@@ -52,7 +52,7 @@ final class ToeDressing {
   }
 
   private Figure breakover() {
-    Figure aim = draft.limit("breakover.frog");
+    Figure aim = aim();
     Figure frog = given.toeToFrog();
     Figure back =
         Figure.reckoned(
@@ -68,6 +68,23 @@ final class ToeDressing {
     }
     draft.say(DRESS, "dress.toe-back", holes);
     return draft.technique().shod() ? shod(back) : bare(back);
+  }
+
+  /** Further ahead of the frog on a foot longer than a riding horse's: it moves back less. */
+  private Figure aim() {
+    Figure usual = draft.limit("breakover.frog");
+    Figure share = draft.limit("breakover.frog-share");
+    Figure bearing = given.bearingLength();
+    double grown = bearing.value() * share.value() / 100;
+    if (!(grown > usual.value())) {
+      return usual;
+    }
+    return Figure.reckoned(
+        "breakover aim ahead of the point of the frog",
+        grown,
+        "mm",
+        "{share} of the bearing length {bearing}, where that is more than {usual}",
+        FormulaParts.of("share", share).and("bearing", bearing).and("usual", usual));
   }
 
   private Figure shod(Figure back) {

@@ -223,6 +223,9 @@ final class Wrapping {
       return;
     }
     materials.add(rolls);
+    if (rolls.value() > 1) {
+      draft.say(BUILD, "wrap.one-roll");
+    }
     Integer held = draft.assessment().kit().wrap().rolls();
     if (held == null) {
       draft.ask("kit.wrap.rolls", "whether there is tape enough in the van");

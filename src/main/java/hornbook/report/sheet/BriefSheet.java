@@ -4,10 +4,10 @@ import hornbook.advice.CautionGiven;
 import hornbook.plan.Plan;
 import hornbook.plan.sheet.SheetLine;
 import hornbook.plan.sheet.SheetPart;
+import hornbook.plan.sheet.Technique;
 import hornbook.report.sheet.PlanSection.Block;
 import hornbook.report.sheet.PlanSection.Lines;
 import hornbook.report.sheet.PlanSection.Table;
-import hornbook.report.words.FieldNames;
 import hornbook.report.words.Numbers;
 import hornbook.report.words.Sentence;
 import java.util.ArrayList;
@@ -23,6 +23,9 @@ final class BriefSheet {
   /** What has to be true before anything is covered: no sheet leaves it out. */
   private static final Set<String> GATE = Set.of("prepare.ready", "prepare.stop");
 
+  /** What lies to hand on every job. */
+  static final Set<String> ROUTINE = Set.of("hand.trim");
+
   private final Plan plan;
   private final PlanPhrases phrases;
   private final PlanTables tables;
@@ -37,10 +40,10 @@ final class BriefSheet {
   List<PlanSection> parts() {
     List<PlanSection> parts = new ArrayList<>();
     Set<String> missing = new LinkedHashSet<>();
-    plan.missing().forEach(one -> missing.add(FieldNames.of(one.field())));
+    plan.missing().forEach(one -> missing.add(WishNames.of(one.field())));
     parts.add(section("NOT MEASURED", joined(missing)));
-    for (SheetPart part : SheetPart.values()) {
-      parts.add(new PlanSection(PlanPage.HEADINGS.get(part), part(part)));
+    for (SheetPart part : SheetPart.of(Technique.of(plan.judged().id()))) {
+      parts.add(new PlanSection(PlanPage.heading(plan, part), part(part)));
     }
     Set<String> cautions = new LinkedHashSet<>();
     for (CautionGiven one : plan.cautions()) {

@@ -8,6 +8,7 @@ import hornbook.advice.Verdict;
 import hornbook.assessment.quantity.Units;
 import hornbook.plan.Plan;
 import hornbook.plan.sheet.MissingMeasure;
+import hornbook.plan.sheet.SheetLine;
 import hornbook.plan.sheet.SheetPart;
 import hornbook.plan.sheet.Technique;
 import hornbook.report.advice.PracticePart;
@@ -30,6 +31,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /** The sections of a job sheet, in order of work. Every form of the sheet is made from them. */
 final class PlanPage {
@@ -82,7 +84,7 @@ final class PlanPage {
       practice();
     } else {
       practice();
-      first();
+      first(line -> !BriefSheet.ROUTINE.contains(line.instruction().id()));
       BriefSheet ofFoot = new BriefSheet(plan, phrases, tables);
       ofFoot.parts().forEach(part -> add(part.heading(), part.blocks().toArray(Block[]::new)));
     }
@@ -108,9 +110,9 @@ final class PlanPage {
       practice();
     } else {
       practice();
-      first();
+      first(line -> true);
       missing();
-      for (SheetPart part : SheetPart.values()) {
+      for (SheetPart part : SheetPart.of(Technique.of(plan.judged().id()))) {
         if (part != SheetPart.TO_HAND) {
           part(part);
         }
@@ -164,8 +166,12 @@ final class PlanPage {
     add("UNTIL THE VET COMES, THIS AND NOTHING ELSE", new Lines(meanwhile));
   }
 
-  /** What has to be known before the first cut. */
-  private void first() {
+  /**
+   * What has to be known before the first cut, and what to have to hand.
+   *
+   * @param listed which of what has to lie to hand
+   */
+  private void first(Predicate<SheetLine> listed) {
     List<String> lines = new ArrayList<>();
     if (plan.judged().verdict() == Verdict.WITH_VET) {
       lines.add("A VET DECIDES whether to do this, and how. Begin nothing before that.");
@@ -213,7 +219,7 @@ final class PlanPage {
               + ".");
     }
     add("FIRST", new Lines(lines));
-    add("TO HAND", tables.materials(), new Lines(said(SheetPart.TO_HAND)));
+    add("TO HAND", tables.materials(), new Lines(said(SheetPart.TO_HAND, listed)));
   }
 
   private String reason(ReasonGiven reason) {
@@ -228,12 +234,12 @@ final class PlanPage {
     return bearing + phrases.says(reason.says()) + " [" + reason.rule() + "]";
   }
 
-  private List<String> said(SheetPart part) {
-    return plan.lines(part).stream().map(phrases::grounded).toList();
+  private List<String> said(SheetPart part, Predicate<SheetLine> listed) {
+    return plan.lines(part).stream().filter(listed).map(phrases::grounded).toList();
   }
 
   private void part(SheetPart part) {
-    List<String> lines = said(part);
+    List<String> lines = said(part, line -> true);
     boolean work = !Technique.of(plan.judged().id()).firstAid();
     Block before =
         switch (part) {
@@ -245,7 +251,13 @@ final class PlanPage {
     boolean drawn = work && part == SheetPart.NAILS;
     Block drawing = new Drawing(drawn ? EdgeDrawing.of(plan) : List.of());
     boolean wallOnly = part == SheetPart.NAILS && plan.nails().isEmpty();
-    add(wallOnly ? WALL_ONLY : HEADINGS.get(part), before, drawing, new Lines(lines));
+    add(wallOnly ? WALL_ONLY : heading(plan, part), before, drawing, new Lines(lines));
+  }
+
+  /** Its heading; what supports a foot without a shoe does not stand under one of shoes. */
+  static String heading(Plan plan, SheetPart part) {
+    boolean bare = part == SheetPart.SHOE && !Technique.of(plan.judged().id()).shod();
+    return bare ? "SUPPORT" : HEADINGS.get(part);
   }
 
   private void cautions() {
@@ -262,7 +274,7 @@ final class PlanPage {
       String how = FieldNames.how(one.field());
       String measure = how.isEmpty() ? "" : " " + how;
       lines.add(
-          FieldNames.of(one.field())
+          WishNames.of(one.field())
               + " ("
               + one.field()
               + ")."
