@@ -102,7 +102,7 @@ class SheetsInTheBooksTest {
     assertThat(Jobs.number(plan, "clock.tape-heat", "peak").value()).isEqualTo(peak);
     Figure range = Jobs.minutes(plan, "tape-set");
     assertThat(minutes).isBetween(range.low(), range.high());
-    assertThat(range.basis()).isEqualTo(Basis.MEMORY);
+    assertThat(range.basis()).isEqualTo(Basis.DERIVED);
   }
 
   @Test

@@ -531,6 +531,18 @@ class PlanSheetTest {
     assertThat(Jobs.number(plan, "dress.toe-back", "back").value()).isCloseTo(24.74, within(1e-9));
   }
 
+  /** The one test of tape stood in a room of 24 C. */
+  @Test
+  void airThatIsNotThatOfTheTestIsSaid() throws IOException {
+    String air = "visit.airTemperature=";
+    Plan cold = Jobs.plan(torn(air + "23 C"), Technique.CAST_WRAP, Jobs.ANYWAY);
+    assertThat(Jobs.said(cold)).contains("clock.tape-air").doesNotContain("clock.tape-air-warm");
+    Plan warm = Jobs.plan(torn(air + "25 C"), Technique.CAST_WRAP, Jobs.ANYWAY);
+    assertThat(Jobs.said(warm)).contains("clock.tape-air-warm").doesNotContain("clock.tape-air");
+    Plan same = Jobs.plan(torn(air + "24 C"), Technique.CAST_WRAP, Jobs.ANYWAY);
+    assertThat(Jobs.said(same)).doesNotContain("clock.tape-air", "clock.tape-air-warm");
+  }
+
   @Test
   void aSecondRollIsOpenedOnlyWhenTheFirstIsWound() throws IOException {
     Plan one = Jobs.plan(torn("kit.wrap.rollLength=20 m"), Technique.CAST_WRAP, Jobs.ANYWAY);

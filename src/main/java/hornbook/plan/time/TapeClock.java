@@ -156,9 +156,13 @@ final class TapeClock {
   private void air() {
     Figure air = draft.given().airTemperature();
     Figure room = draft.limit("tape.room");
-    if (draft.known(air) && air.value() < room.value()) {
-      draft.say(CLOCK, "clock.tape-air", Placeholders.of("air", air).and("room", room));
+    if (!draft.known(air) || air.value() == room.value()) {
+      return;
     }
+    draft.say(
+        CLOCK,
+        air.value() < room.value() ? "clock.tape-air" : "clock.tape-air-warm",
+        Placeholders.of("air", air).and("room", room));
   }
 
   private Figure longer(String kept, Figure set, String label) {
