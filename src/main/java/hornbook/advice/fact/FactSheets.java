@@ -39,6 +39,19 @@ import java.util.concurrent.ConcurrentHashMap;
  * tell.
  */
 public final class FactSheets {
+  /** The names that the fields of each reading end in. */
+  private static final Map<ReadingKind, List<String>> NAMES = new EnumMap<>(ReadingKind.class);
+
+  static {
+    for (ReadingKind kind : ReadingKind.values()) {
+      NAMES.put(
+          kind,
+          kind.fields().stream()
+              .map(field -> field.substring(field.lastIndexOf('.') + 1))
+              .toList());
+    }
+  }
+
   private final Map<Limit.Limbs, Map<Limit.Age, LimitsThatHold>> held = new LinkedHashMap<>();
   private final double grownFrom;
 
@@ -272,13 +285,10 @@ public final class FactSheets {
 
     /** Whether all that is missing for it makes no difference on this foot. */
     private boolean settled(ReadingKind kind) {
-      List<String> names = kind.fields().stream().map(Sheet::name).toList();
-      return names.stream().anyMatch(pointless::contains)
+      List<String> names = NAMES.get(kind);
+      return !pointless.isEmpty()
+          && names.stream().anyMatch(pointless::contains)
           && names.stream().noneMatch(unknown::containsKey);
-    }
-
-    private static String name(String field) {
-      return field.substring(field.lastIndexOf('.') + 1);
     }
 
     private static void addIfAlone(List<String> paths, Set<String> to) {

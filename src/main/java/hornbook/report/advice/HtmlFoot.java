@@ -30,7 +30,7 @@ final class HtmlFoot {
       EnumSet.of(
           Kind.FOUND, Kind.SUPPORT, Kind.NEXT, Kind.NOT_INDICATED, Kind.REASONS, Kind.SOURCES);
 
-  private static final Pattern RULE = Pattern.compile("\\b[A-Z]\\d{3}\\b");
+  private static final Pattern RULE = Pattern.compile("[A-Z]\\d{3}\\b");
 
   private final PageContext told;
   private final FootAdvice foot;

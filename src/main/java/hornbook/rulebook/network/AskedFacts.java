@@ -23,8 +23,8 @@ import java.util.Set;
 final class AskedFacts {
   private final Map<String, List<WordTest>> words = new HashMap<>();
   private final Set<String> numbers = new HashSet<>();
-  private final List<Map<String, WordTest>> cracks = new ArrayList<>();
-  private final List<Map<String, WordTest>> stretches = new ArrayList<>();
+  private final List<List<Map.Entry<String, WordTest>>> cracks = new ArrayList<>();
+  private final List<List<Map.Entry<String, WordTest>>> stretches = new ArrayList<>();
 
   AskedFacts(Iterable<RuleEntry> rules) {
     for (RuleEntry rule : rules) {
@@ -38,9 +38,9 @@ final class AskedFacts {
     } else if (condition instanceof Condition.OfSeen seen) {
       words.computeIfAbsent(seen.what(), what -> new ArrayList<>()).add(seen.word());
     } else if (condition instanceof Condition.OfCrack crack) {
-      cracks.add(crack.words());
+      cracks.add(List.copyOf(crack.words().entrySet()));
     } else if (condition instanceof Condition.OfStretch stretch) {
-      stretches.add(stretch.words());
+      stretches.add(List.copyOf(stretch.words().entrySet()));
     }
   }
 
@@ -77,8 +77,8 @@ final class AskedFacts {
     return false;
   }
 
-  private static boolean anyPasses(List<Map<String, WordTest>> all, RowFact row) {
-    for (Map<String, WordTest> tests : all) {
+  private static boolean anyPasses(List<List<Map.Entry<String, WordTest>>> all, RowFact row) {
+    for (List<Map.Entry<String, WordTest>> tests : all) {
       if (WordsTest.all(tests, row)) {
         return true;
       }

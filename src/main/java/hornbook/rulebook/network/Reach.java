@@ -98,6 +98,7 @@ final class Reach {
   }
 
   private boolean row(Class<? extends RowFact> kind, Map<String, WordTest> tests) {
-    return rows.stream().anyMatch(row -> kind.isInstance(row) && WordsTest.all(tests, row));
+    return rows.stream()
+        .anyMatch(row -> kind.isInstance(row) && WordsTest.all(tests.entrySet(), row));
   }
 }

@@ -26,8 +26,8 @@ final class WordsTest implements Predicate1<CitedFact> {
   }
 
   /** Whether a row passes all tests on its words. */
-  static boolean all(Map<String, WordTest> tests, RowFact row) {
-    for (Map.Entry<String, WordTest> one : tests.entrySet()) {
+  static boolean all(Iterable<Map.Entry<String, WordTest>> tests, RowFact row) {
+    for (Map.Entry<String, WordTest> one : tests) {
       String word = row.word(one.getKey());
       if (word == null || !one.getValue().passes(word)) {
         return false;

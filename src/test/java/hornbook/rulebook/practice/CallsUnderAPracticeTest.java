@@ -13,7 +13,9 @@ import hornbook.study.rulecase.RuleCase;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -60,6 +62,8 @@ class CallsUnderAPracticeTest {
   void everyMoveThatIsTakenKeepsEveryCall() throws Exception {
     List<RuleCase> cases =
         Shipped.ruleCases().values().stream().filter(one -> one.rule().startsWith("R")).toList();
+    Map<RuleCase, Set<String>> usual = new IdentityHashMap<>();
+    cases.forEach(one -> usual.put(one, calls(Shipped.ADVISOR.judge(one.assessment()))));
     Set<String> computing = new TreeSet<>();
     int taken = 0;
     for (Limit limit : Shipped.BOOK.limits()) {
@@ -76,7 +80,7 @@ class CallsUnderAPracticeTest {
           for (RuleCase one : cases) {
             assertThat(calls(under.judge(one.assessment())))
                 .as("%s to %s on %s", limit.id(), value, one.rule())
-                .containsAll(calls(Shipped.ADVISOR.judge(one.assessment())));
+                .containsAll(usual.get(one));
           }
         }
       }

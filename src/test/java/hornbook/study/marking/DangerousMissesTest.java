@@ -116,9 +116,10 @@ class DangerousMissesTest {
             .distinct()
             .toList();
     assertThat(calls().keySet()).containsExactlyInAnyOrderElementsOf(dangers);
+    Map<String, Miss> chosen = techniques();
     for (NamedOption technique : Shipped.BOOK.techniques()) {
       if (!technique.firstAid() || heldBack(technique.id())) {
-        assertThat(techniques()).containsKey("the vet first: " + technique.id());
+        assertThat(chosen).containsKey("the vet first: " + technique.id());
       }
     }
     assertThat(catalogue()).hasSizeGreaterThanOrEqualTo(30);
