@@ -54,9 +54,11 @@ set "JDK_JAVA_OPTIONS="
 set "_JAVA_OPTIONS="
 set "ending=jsa"
 set "use=-XX:SharedArchiveFile"
+set "collector=-XX:+UseG1GC"
 if %major% GEQ 25 (
   set "ending=aot"
   set "use=-XX:AOTCache"
+  set "collector=-XX:+UseSerialGC -Xmn40m"
 )
 rem An archive that was written to after its note was, that is older than the program, or with
 rem which Java came to grief, is left out. The folder is listed with the newest file first.
@@ -74,6 +76,9 @@ set "quick="
 if defined sound set quick="%use%=%archive%.%ending%" "-XX:ErrorFile=%archive%.crash"
 rem A stream of many assessments is worth compiling well for; one is not.
 set "options=java.options"
-if "%~1"=="batch" set "options=batch.options"
-"%java%" %quick% "@%home%\lib\%options%" %HORNBOOK_JAVA_OPTIONS% -cp "%home%\lib\hornbook.jar" "-Dhornbook.home=%home%" hornbook.cli.Hornbook %*
+if "%~1"=="batch" (
+  set "options=batch.options"
+  set "collector="
+)
+"%java%" %quick% "@%home%\lib\%options%" %collector% %HORNBOOK_JAVA_OPTIONS% -cp "%home%\lib\hornbook.jar" "-Dhornbook.home=%home%" hornbook.cli.Hornbook %*
 exit /b %ERRORLEVEL%

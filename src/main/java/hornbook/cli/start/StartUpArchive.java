@@ -79,6 +79,7 @@ public final class StartUpArchive {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.add("@" + home.resolve("lib/java.options"));
+    command.addAll(compiled ? List.of("-XX:+UseSerialGC", "-Xmn40m") : List.of("-XX:+UseG1GC"));
     command.add(option);
     command.addAll(List.of(more));
     command.addAll(List.of("-cp", home.resolve("lib/hornbook.jar").toString()));
