@@ -173,7 +173,7 @@ class LauncherIT {
 
   @Test
   void with_too_little_memory_it_says_so() {
-    Program program = Program.here().environment("HORNBOOK_JAVA_OPTIONS", "-Xmx32m");
+    Program program = Program.here().environment("HORNBOOK_JAVA_OPTIONS", "-Xmx12m");
     assertThat(program.with("rules", "handbook").refused(70).err())
         .contains("too little memory for");
   }
