@@ -53,10 +53,9 @@ class IntervalsInTheBooksTest {
   /** Reeks 1906, R001 of ch. I: the overgrown shoe bends onto the seat of corn. */
   @Test
   void an_overgrown_shoe_and_a_corn_go_together() {
-    assertThat(cautions(after(70, "ageYears: 9", ", signs: {stain: corn-seat}")))
-        .contains("overgrown-shoe");
-    assertThat(cautions(after(30, "ageYears: 9", ", signs: {stain: corn-seat}")))
-        .doesNotContain("overgrown-shoe");
+    String corn = ", shoeing: nailed, signs: {stain: corn-seat}";
+    assertThat(cautions(after(70, "ageYears: 9", corn))).contains("overgrown-shoe");
+    assertThat(cautions(after(30, "ageYears: 9", corn))).doesNotContain("overgrown-shoe");
   }
 
   /**
