@@ -54,11 +54,9 @@ set "JDK_JAVA_OPTIONS="
 set "_JAVA_OPTIONS="
 set "ending=jsa"
 set "use=-XX:SharedArchiveFile"
-set "collector=-XX:+UseG1GC"
 if %major% GEQ 25 (
   set "ending=aot"
   set "use=-XX:AOTCache"
-  set "collector=-XX:+UseSerialGC -Xmn40m"
 )
 rem An archive that was written to after its note was, that is older than the program, or with
 rem which Java came to grief, is left out. The folder is listed with the newest file first.
@@ -76,6 +74,7 @@ set "quick="
 if defined sound set quick="%use%=%archive%.%ending%" "-XX:ErrorFile=%archive%.crash"
 rem A stream of many assessments is worth compiling well for; one is not.
 set "options=java.options"
+set collector="@%home%\lib\%ending%.options"
 if "%~1"=="batch" (
   set "options=batch.options"
   set "collector="

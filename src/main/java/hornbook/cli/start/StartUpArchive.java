@@ -21,6 +21,7 @@ public final class StartUpArchive {
   private final Path home;
   private final String name;
   private final boolean compiled = Runtime.version().feature() >= KEEPS_COMPILED_CODE;
+  private final String ending = compiled ? "aot" : "jsa";
 
   private StartUpArchive(Path home, String name) {
     this.home = home;
@@ -60,7 +61,7 @@ public final class StartUpArchive {
                     "-XX:SharedArchiveFile=" + unfinished);
     Files.deleteIfExists(list);
     if (made && Files.exists(unfinished)) {
-      Path archive = Path.of(name + (compiled ? ".aot" : ".jsa"));
+      Path archive = Path.of(name + "." + ending);
       Path note = Path.of(name + ".of");
       Files.deleteIfExists(note);
       move(unfinished, archive);
@@ -79,7 +80,7 @@ public final class StartUpArchive {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.add("@" + home.resolve("lib/java.options"));
-    command.addAll(compiled ? List.of("-XX:+UseSerialGC", "-Xmn40m") : List.of("-XX:+UseG1GC"));
+    command.add("@" + home.resolve("lib/" + ending + ".options"));
     command.add(option);
     command.addAll(List.of(more));
     command.addAll(List.of("-cp", home.resolve("lib/hornbook.jar").toString()));

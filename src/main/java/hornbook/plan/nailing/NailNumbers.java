@@ -98,7 +98,7 @@ public final class NailNumbers {
     Figure most = draft.limit("nails.exit.most");
     Figure toe = draft.given().toeLength();
     Figure share = draft.limit("nails.exit-share");
-    double third = toe.value() * share.value() / 100;
+    double third = thirdOfToe();
     if (!(third < most.value())) {
       return most;
     }
@@ -123,12 +123,15 @@ public final class NailNumbers {
           FormulaParts.of("usual", usual));
     }
     Figure share = draft.limit("nails.exit-share");
-    double third = toe.value() * share.value() / 100;
     return Figure.reckoned(
         "height at which nails leave the wall",
-        Math.min(usual.value(), third),
+        Math.min(usual.value(), thirdOfToe()),
         "mm",
         "{usual}, or {share} of the toe, {toe}, if that is less",
         FormulaParts.of("usual", usual).and("share", share).and("toe", toe));
+  }
+
+  private double thirdOfToe() {
+    return draft.given().toeLength().value() * draft.limit("nails.exit-share").value() / 100;
   }
 }
