@@ -81,8 +81,9 @@ final class InterviewPaths {
     for (FieldPath.Step step : FieldPath.parse(numbered(assessment, path)).steps()) {
       int place = NOT_THERE;
       if (step instanceof FieldPath.Name name) {
-        place = ((FieldHolder) here).names().indexOf(name.key());
-        here = ((FieldHolder) here).field(name.key()).kind();
+        FieldHolder holder = (FieldHolder) here;
+        place = holder.place(name.key());
+        here = holder.fields().get(place).kind();
       } else if (step instanceof FieldPath.Index index) {
         place = index.number();
       }

@@ -6,6 +6,7 @@ import hornbook.assessment.Assessment;
 import hornbook.assessment.Limb;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -51,8 +52,10 @@ final class NextQuestions {
         }
       }
     }
+    Map<String, String> order = new HashMap<>();
+    open.keySet().forEach(field -> order.put(field, InterviewPaths.order(known, field)));
     List<Question> sorted = new ArrayList<>(open.values());
-    sorted.sort(WORTH.thenComparing(question -> InterviewPaths.order(known, question.field())));
+    sorted.sort(WORTH.thenComparing(question -> order.get(question.field())));
     return sorted;
   }
 

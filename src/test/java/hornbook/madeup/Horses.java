@@ -20,7 +20,7 @@ import java.util.stream.IntStream;
  * beside it. A horse is known by its number alone. {@code -Dhornbook.madeup=100000} makes more.
  */
 final class Horses {
-  static final int HOW_MANY = Integer.getInteger("hornbook.madeup", 3000);
+  static final int HOW_MANY = Integer.getInteger("hornbook.madeup", 1000);
 
   private final GeneratedFeet paper;
 

@@ -20,7 +20,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -29,6 +31,9 @@ import java.util.TreeSet;
 public final class Jobs {
   /** Wishes with which the advice's refusals do not stand in the way of what is looked at. */
   public static final PlanWishes ANYWAY = PlanWishes.NONE.withDespite("to see the sheet");
+
+  /** The advice on exercises, as they come up. */
+  private static final Map<Path, Advice> EXERCISES = new HashMap<>();
 
   private Jobs() {}
 
@@ -76,7 +81,10 @@ public final class Jobs {
   public static List<Plan> all(PlanWishes wishes) throws IOException {
     List<Plan> all = new ArrayList<>();
     for (Path file : Shipped.files(Shipped.EXERCISES)) {
-      Advice advice = read(Files.readString(file), file.toString());
+      if (!EXERCISES.containsKey(file)) {
+        EXERCISES.put(file, read(Files.readString(file), file.toString()));
+      }
+      Advice advice = EXERCISES.get(file);
       for (FootAdvice foot : advice.feet()) {
         for (Technique technique : Technique.values()) {
           all.add(PlanMaker.plan(advice, foot, technique, wishes));

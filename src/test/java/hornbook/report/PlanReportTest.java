@@ -45,8 +45,8 @@ class PlanReportTest {
 
   @Test
   void noSheetIsWiderThanTheScreenOrShowsTheProgramsInsides() throws IOException {
-    for (Units units : Units.values()) {
-      for (Plan plan : Jobs.all(Jobs.ANYWAY.withAdd(8.0).withTargetRatio(2.5))) {
+    for (Plan plan : Jobs.all(Jobs.ANYWAY.withAdd(8.0).withTargetRatio(2.5))) {
+      for (Units units : Units.values()) {
         String text = PlanText.render(plan, units);
         String[] lines = text.split("\n");
         for (String line : lines) {

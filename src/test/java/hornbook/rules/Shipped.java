@@ -11,6 +11,7 @@ import hornbook.study.rulecase.RuleCase;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -28,14 +29,21 @@ public final class Shipped {
 
   private Shipped() {}
 
+  /** Read once they are asked for. */
+  private static Map<String, RuleCase> ruleCases;
+
   /** The case of every rule, by rule id. */
-  public static Map<String, RuleCase> ruleCases() throws IOException, RuleCase.Unusable {
-    Map<String, RuleCase> cases = new TreeMap<>();
-    for (Path file : files(CASES)) {
-      RuleCase one = RuleCase.read(file);
-      cases.put(file.getFileName().toString().replace(".yaml", ""), one);
+  public static synchronized Map<String, RuleCase> ruleCases()
+      throws IOException, RuleCase.Unusable {
+    if (ruleCases == null) {
+      Map<String, RuleCase> cases = new TreeMap<>();
+      for (Path file : files(CASES)) {
+        RuleCase one = RuleCase.read(file);
+        cases.put(file.getFileName().toString().replace(".yaml", ""), one);
+      }
+      ruleCases = Collections.unmodifiableMap(cases);
     }
-    return cases;
+    return ruleCases;
   }
 
   public static List<Path> files(Path folder) throws IOException {

@@ -185,7 +185,7 @@ public final class Appraisal {
     Set<String> unseen = new LinkedHashSet<>();
     for (RuleState state : makers) {
       truth = truth.or(state.truth());
-      state.unseen().forEach(unseen::add);
+      unseen.addAll(state.unseen());
     }
     return new ConditionState(
         condition,

@@ -2,9 +2,11 @@ package hornbook.advice.condition;
 
 import hornbook.advice.fact.Truth;
 import hornbook.rulebook.RuleEntry;
+import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
 
 /** How a rule stands on a foot, condition by condition. */
 public record RuleState(RuleEntry rule, List<ConditionState> conditions) {
@@ -22,10 +24,15 @@ public record RuleState(RuleEntry rule, List<ConditionState> conditions) {
   }
 
   /** The paths that would settle the rule, where only what was not looked at keeps it silent. */
-  public Stream<String> unseen() {
-    return truth() == Truth.UNKNOWN
-        ? conditions.stream().flatMap(condition -> condition.unseen().stream()).distinct()
-        : Stream.empty();
+  public Collection<String> unseen() {
+    if (truth() != Truth.UNKNOWN) {
+      return List.of();
+    }
+    Set<String> unseen = new LinkedHashSet<>();
+    for (ConditionState condition : conditions) {
+      unseen.addAll(condition.unseen());
+    }
+    return unseen;
   }
 
   private Optional<ConditionState> first(Truth truth) {

@@ -13,6 +13,7 @@ import hornbook.rulebook.RuleConclusion;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Urgency;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -66,7 +67,7 @@ public final class Questions {
         PossibleChange stake = PossibleChange.of(state.rule(), prospects, book);
         boolean told = stake.worth().changesAdvice();
         if (told || !(state.rule().outcome() instanceof RuleConclusion.Finds)) {
-          List<String> unseen = state.unseen().toList();
+          Collection<String> unseen = state.unseen();
           for (String field : unseen) {
             open.computeIfAbsent(field, Open::new)
                 .could(stake, state.rule().title(), unseen.size() == 1);
@@ -110,7 +111,7 @@ public final class Questions {
       RuleConclusion.Refers refers = (RuleConclusion.Refers) state.rule().outcome();
       if (state.truth() == Truth.TRUE) {
         told.merge(refers.id(), refers.urgency(), (a, b) -> a.compareTo(b) <= 0 ? a : b);
-      } else if (state.truth() == Truth.UNKNOWN && state.unseen().findAny().isPresent()) {
+      } else if (state.truth() == Truth.UNKNOWN && !state.unseen().isEmpty()) {
         open.add(state);
       }
     }

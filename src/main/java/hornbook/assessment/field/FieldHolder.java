@@ -15,12 +15,19 @@ public sealed interface FieldHolder extends Kind permits FieldGroup, FieldRows {
 
   /** The field of that name, or null. */
   default Field field(String name) {
-    for (Field field : fields()) {
-      if (field.name().equals(name)) {
-        return field;
+    int place = place(name);
+    return place < 0 ? null : fields().get(place);
+  }
+
+  /** The place among the fields of that name, or -1. */
+  default int place(String name) {
+    List<Field> fields = fields();
+    for (int i = 0; i < fields.size(); i++) {
+      if (fields.get(i).name().equals(name)) {
+        return i;
       }
     }
-    return null;
+    return -1;
   }
 
   /** The names of the fields. */

@@ -47,11 +47,11 @@ public final class BlankAssessment {
     List<Foot> feet = new ArrayList<>();
     for (Limb limb : limbs.isEmpty() ? UNNAMED : limbs) {
       Object[] fields = blank(Fields.FEET);
-      fields[Fields.FEET.names().indexOf("limb")] = limb;
+      fields[Fields.FEET.place("limb")] = limb;
       feet.add((Foot) Fields.FEET.shape().build(fields));
     }
     Object[] fields = blank(Fields.ASSESSMENT);
-    fields[Fields.ASSESSMENT.names().indexOf("feet")] = feet;
+    fields[Fields.ASSESSMENT.place("feet")] = feet;
     return (Assessment) Fields.ASSESSMENT.shape().build(fields);
   }
 

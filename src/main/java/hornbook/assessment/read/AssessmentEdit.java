@@ -37,8 +37,8 @@ public final class AssessmentEdit {
       if (path.steps().get(i) instanceof FieldPath.Name name) {
         FieldHolder holder = (FieldHolder) kind;
         shapes[i] = holder.shape();
-        indexes[i] = holder.names().indexOf(name.key());
-        kind = holder.field(name.key()).kind();
+        indexes[i] = holder.place(name.key());
+        kind = holder.fields().get(indexes[i]).kind();
       } else if (path.steps().get(i) instanceof FieldPath.Index index) {
         indexes[i] = index.number();
       }
@@ -53,7 +53,7 @@ public final class AssessmentEdit {
    */
   public static AssessmentEdit of(String path) {
     FieldPath parsed = FieldPath.parse(path);
-    Field field = Fields.at(path);
+    Field field = parsed == null ? null : Fields.at(parsed);
     boolean rows =
         parsed != null && parsed.steps().stream().noneMatch(FieldPath.OfLimb.class::isInstance);
     boolean named =

@@ -5,7 +5,9 @@ import hornbook.rulebook.GlossaryTerm;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 
 /** Finds the rules that speak of a thing, by a word or words of the trade. */
@@ -15,6 +17,9 @@ public final class RuleSearch {
 
   private final Rulebook book;
   private final RuleWords words;
+
+  /** By rule, all that is said of it, once it was looked through. */
+  private final Map<String, List<String>> lines = new HashMap<>();
 
   public RuleSearch(Rulebook book) {
     this(book, new Phrases(book, Units.MM));
@@ -62,7 +67,8 @@ public final class RuleSearch {
       if (in(rule.title(), uses)) {
         titled.add(rule);
       }
-      if (lines(rule).stream().anyMatch(line -> in(line, uses))) {
+      if (lines.computeIfAbsent(rule.id(), id -> lines(rule)).stream()
+          .anyMatch(line -> in(line, uses))) {
         all.add(rule);
       }
     }

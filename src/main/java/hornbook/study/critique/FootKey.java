@@ -7,6 +7,7 @@ import hornbook.advice.OptionAdvice;
 import hornbook.advice.ReasonGiven;
 import hornbook.advice.ReferralGiven;
 import hornbook.advice.condition.Appraisal;
+import hornbook.advice.condition.ConditionState;
 import hornbook.advice.condition.RuleState;
 import hornbook.advice.fact.Truth;
 import hornbook.assessment.VetRole;
@@ -22,6 +23,7 @@ import hornbook.study.exercise.OtherView;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,6 +37,10 @@ public final class FootKey {
   private final List<OtherView> views;
   private final boolean vetDirects;
   private final Map<String, RuleState> states;
+
+  /** The rules, the nearest to firing first. */
+  private final List<RuleState> nearest;
+
   private final Map<String, Evidence> fired = new HashMap<>();
 
   FootKey(Rulebook book, FootAdvice foot, FootAnswer model, List<OtherView> views, VetRole vet) {
@@ -44,6 +50,10 @@ public final class FootKey {
     this.views = List.copyOf(views);
     this.vetDirects = vet == VetRole.DIRECTING;
     this.states = Appraisal.of(book, foot.sheet());
+    this.nearest = new ArrayList<>(states.values());
+    Map<RuleState, Integer> failing = new IdentityHashMap<>();
+    nearest.forEach(state -> failing.put(state, failing(state)));
+    nearest.sort(Comparator.comparing(failing::get));
     foot.cautions().forEach(one -> fired.put(one.rule(), Evidence.of(one)));
     foot.findings().forEach(one -> fired.put(one.rule(), finding(one)));
     for (List<OptionAdvice> all : List.of(foot.techniques(), foot.supports())) {
@@ -104,17 +114,20 @@ public final class FootKey {
   /** The rules that would have concluded something, the nearest to firing first. */
   List<RuleState> wouldSay(Predicate<RuleConclusion> what) {
     List<RuleState> would = new ArrayList<>();
-    for (RuleState state : states.values()) {
+    for (RuleState state : nearest) {
       if (what.test(state.rule().outcome())) {
         would.add(state);
       }
     }
-    would.sort(Comparator.comparing(FootKey::failing));
     return would;
   }
 
-  private static long failing(RuleState state) {
-    return state.conditions().stream().filter(one -> one.truth() != Truth.TRUE).count();
+  private static int failing(RuleState state) {
+    int failing = 0;
+    for (ConditionState one : state.conditions()) {
+      failing += one.truth() == Truth.TRUE ? 0 : 1;
+    }
+    return failing;
   }
 
   /** The reasons on a technique or support of the given bearings. */

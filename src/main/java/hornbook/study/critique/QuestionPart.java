@@ -32,7 +32,7 @@ final class QuestionPart implements Critic.Part {
   private static Point point(FootKey key, String path, PointVerdict verdict) {
     List<Evidence> settled =
         key.wouldSay(outcome -> true).stream()
-            .filter(state -> state.unseen().anyMatch(path::equals))
+            .filter(state -> state.unseen().contains(path))
             .limit(3)
             .map((RuleState one) -> Evidence.silent(one))
             .toList();

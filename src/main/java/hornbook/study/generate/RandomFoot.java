@@ -20,6 +20,7 @@ import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Limit;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,7 +38,20 @@ final class RandomFoot {
   private static final List<String> LEFT_OUT = List.of("horse.ageDays", "horse.ageYears");
 
   private final Map<String, List<Limit>> limits = new HashMap<>();
-  private final Map<Limb, Assessment> blanks = new HashMap<>();
+  private final Map<Limb, Blank> blanks = new EnumMap<>(Limb.class);
+
+  /** A foot of which nothing is known, and its fields with the change of each that may be drawn. */
+  private record Blank(Assessment foot, List<FieldValue> fields, List<AssessmentEdit> edits) {
+    static Blank of(Assessment foot) {
+      List<FieldValue> fields = Fields.values(foot).toList();
+      List<AssessmentEdit> edits = new ArrayList<>();
+      for (FieldValue field : fields) {
+        boolean open = field.value() == null && !LEFT_OUT.contains(field.path());
+        edits.add(open ? AssessmentEdit.of(field.path()) : null);
+      }
+      return new Blank(foot, fields, edits);
+    }
+  }
 
   RandomFoot(Rulebook book) {
     for (RuleEntry rule : book.rules().values()) {
@@ -53,7 +67,7 @@ final class RandomFoot {
       }
     }
     for (Limb limb : Limb.values()) {
-      blanks.put(limb, blank(limb));
+      blanks.put(limb, Blank.of(blank(limb)));
     }
   }
 
@@ -67,12 +81,13 @@ final class RandomFoot {
 
   Assessment foot(UniformRandomProvider random) {
     Limb limb = Limb.values()[random.nextInt(Limb.values().length)];
-    Assessment foot = blanks.get(limb);
-    for (FieldValue field : Fields.values(foot).toList()) {
+    Blank blank = blanks.get(limb);
+    Assessment foot = blank.foot();
+    for (int at = 0; at < blank.fields().size(); at++) {
       boolean drawn = random.nextDouble() < KNOWN;
-      Object value = drawn ? value(field.field(), random) : null;
-      if (value != null && field.value() == null && !LEFT_OUT.contains(field.path())) {
-        foot = AssessmentEdit.of(field.path()).with(foot, value);
+      Object value = drawn ? value(blank.fields().get(at).field(), random) : null;
+      if (value != null && blank.edits().get(at) != null) {
+        foot = blank.edits().get(at).with(foot, value);
       }
     }
     foot = aged(foot, random);

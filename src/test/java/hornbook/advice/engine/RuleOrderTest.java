@@ -47,21 +47,22 @@ class RuleOrderTest {
             .containsExactlyElementsOf(first.values());
       }
       Advisor fresh = new Advisor(Shipped.RULES);
-      assertThat(told(fresh.advise(one))).as("only those within reach").isEqualTo(told(advice));
+      assertThat(fresh.advise(one).feet()).as("only those within reach").isEqualTo(advice.feet());
     }
   }
 
   @Test
   void twenty_times_asked_is_twenty_times_the_same() throws Exception {
     for (Assessment exercise : exercises()) {
-      String first = told(Shipped.ADVISOR.advise(exercise));
-      for (int time = 1; time < 20; time++) {
-        assertThat(told(Shipped.ADVISOR.advise(exercise))).isEqualTo(first);
+      Advice first = Shipped.ADVISOR.advise(exercise);
+      for (int time = 1; time < 19; time++) {
+        assertThat(Shipped.ADVISOR.advise(exercise).feet()).isEqualTo(first.feet());
       }
+      assertThat(told(Shipped.ADVISOR.advise(exercise))).isEqualTo(told(first));
     }
   }
 
-  /** Everything in the advice, as text. */
+  /** Everything in the advice, as text, which tells in what order it stands as well. */
   private static String told(Advice advice) {
     return advice.feet().toString();
   }

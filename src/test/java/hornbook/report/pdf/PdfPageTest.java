@@ -30,6 +30,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -61,6 +62,9 @@ class PdfPageTest {
 
   /** Every other page there is as PDF. */
   private static final Map<String, String> OTHERS = others();
+
+  /** What was put on paper already, by page and size. */
+  private static final Map<List<Object>, byte[]> PRINTED = new HashMap<>();
 
   private static Map<String, String> pages() {
     Map<String, String> pages = new LinkedHashMap<>();
@@ -122,9 +126,13 @@ class PdfPageTest {
   }
 
   private static PDDocument pdf(String html, Paper paper) throws IOException {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    PdfPage.write(html, paper, out);
-    return Loader.loadPDF(out.toByteArray());
+    List<Object> asked = List.of(html, paper);
+    if (!PRINTED.containsKey(asked)) {
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      PdfPage.write(html, paper, out);
+      PRINTED.put(asked, out.toByteArray());
+    }
+    return Loader.loadPDF(PRINTED.get(asked));
   }
 
   /** What the page says outside its drawings, without spaces. */
