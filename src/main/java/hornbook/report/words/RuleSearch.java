@@ -10,13 +10,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 
-/** Finds the rules that speak of a thing, by a word or words of the trade. */
+/** Finds the rules that speak of a thing, by a word or words of the trade. For one thread. */
 public final class RuleSearch {
   /** Where more rules use a word than this, those whose title has it come first. */
   public static final int MANY = 24;
 
   private final Rulebook book;
   private final RuleWords words;
+  private final Map<String, List<String>> lines = new HashMap<>();
 
   /** By rule, all that is said of it, once it was looked through. */
   private final Map<String, List<String>> lines = new HashMap<>();

@@ -199,7 +199,7 @@ public final class CaseCheck {
                 "bring the field to either side of " + FactNames.number(held.value())));
       } else {
         for (double step : new double[] {held.step(), -held.step()}) {
-          if (outcomes(moved(held, step), one, bracket).equals(outcomes)) {
+          if (same(outcomes, moved(held, step), one, bracket)) {
             faults.add(
                 fault(
                     one,
@@ -217,7 +217,7 @@ public final class CaseCheck {
 
   private Limit held(RuleCase one, RuleCase.Bracket bracket, String limit)
       throws IOException, RuleCase.Unusable {
-    return foot(advisor, one, bracket.changes(bracket.at())).sheet().limits().get(limit);
+    return advisor.sheet(one.with(bracket.changes(bracket.at())), one.foot()).limits().get(limit);
   }
 
   private Advisor moved(Limit limit, double by) {
@@ -233,6 +233,17 @@ public final class CaseCheck {
       outcomes.add(fires(advisor, one, bracket.changes(value)));
     }
     return outcomes;
+  }
+
+  private static boolean same(
+      List<Boolean> outcomes, Advisor advisor, RuleCase one, RuleCase.Bracket bracket)
+      throws IOException, RuleCase.Unusable {
+    for (int at = 0; at < outcomes.size(); at++) {
+      if (fires(advisor, one, bracket.changes(bracket.values().get(at))) != outcomes.get(at)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean fires(Advisor advisor, RuleCase one, String... changes)
