@@ -27,40 +27,55 @@ public final class Training {
     Surroundings surroundings = Surroundings.silent(home, rules);
     for (Path file : exercises(home)) {
       run(surroundings, "assess", file.toString());
-      run(surroundings, "assess", "--format", "json", file.toString());
     }
     String glued = home.resolve("cases/exercises/showjumper-torn-side.yaml").toString();
+    run(surroundings, "assess", "--format", "json", glued);
+    run(surroundings, "assess", "--format", "html", glued);
     run(surroundings, "plan", glued, "--technique", "glue-on");
     run(surroundings, "why", glued, "glue-on");
+    run(surroundings, "contrast", glued);
     run(surroundings, "confidence", glued, "--runs", "100");
     run(surroundings, "rules", "list");
     run(surroundings, "rules", "show", "N003");
-    daybook(surroundings, glued);
+    Path folder = Files.createTempDirectory("hornbook-training-");
+    try {
+      daybook(surroundings, glued, folder.resolve("book").toString());
+      lesson(surroundings, "showjumper-torn-side", folder.resolve("answer.yaml").toString());
+    } finally {
+      delete(folder);
+    }
     run(surroundings, "--help");
     run(surroundings, "--version");
   }
 
-  /** Two visits in a book of their own, which is gone afterwards. */
-  private static void daybook(Surroundings surroundings, String visit) throws IOException {
-    Path folder = Files.createTempDirectory("hornbook-training-");
-    try {
-      String book = folder.toString();
-      for (int i = 0; i < 2; i++) {
-        run(surroundings, "record", "add", visit, "--chose", "glue-on", "--book", book);
-      }
-      run(surroundings, "record", "list", "--book", book);
-      run(surroundings, "record", "show", "1", "--book", book);
-      run(surroundings, "record", "show", "1", "--format", "html", "--book", book);
-      run(surroundings, "record", "history", "--horse", "Tansy", "--book", book);
-      for (String reader : List.of("vet", "owner", "calendar")) {
-        run(surroundings, "record", "export", "1", "--for", reader, "--book", book);
-      }
-      run(surroundings, "record", "verify", "--book", book);
-    } finally {
-      try (Stream<Path> files = Files.walk(folder)) {
-        for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-          Files.delete(file);
-        }
+  /** Two visits. */
+  private static void daybook(Surroundings surroundings, String visit, String book) {
+    for (int i = 0; i < 2; i++) {
+      run(surroundings, "record", "add", visit, "--chose", "glue-on", "--book", book);
+    }
+    run(surroundings, "record", "list", "--book", book);
+    run(surroundings, "record", "show", "1", "--book", book);
+    run(surroundings, "record", "show", "1", "--format", "html", "--book", book);
+    run(surroundings, "record", "history", "--horse", "Tansy", "--book", book);
+    for (String reader : List.of("vet", "owner", "calendar")) {
+      run(surroundings, "record", "export", "1", "--for", reader, "--book", book);
+    }
+    run(surroundings, "record", "verify", "--book", book);
+  }
+
+  /** A case looked at, answered with nothing, and marked. */
+  private static void lesson(Surroundings surroundings, String named, String answer) {
+    run(surroundings, "exercise", "list");
+    run(surroundings, "exercise", "show", named);
+    run(surroundings, "exercise", "sheet", named, "--output", answer);
+    run(surroundings, "critique", named, answer);
+    run(surroundings, "mark", named, answer);
+  }
+
+  private static void delete(Path folder) throws IOException {
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(file);
       }
     }
   }
