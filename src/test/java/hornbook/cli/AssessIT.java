@@ -21,7 +21,7 @@ class AssessIT {
 
   @Test
   void advises_in_text_of_eighty_columns() {
-    String text = Program.run("assess", FOAL).done().out();
+    String text = Program.once("assess", FOAL).done().out();
     assertThat(text).contains("Pipit", "LEFT FORE", "FIRST CHOICE: no shoe", "not a diagnosis");
     assertThat(text.lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
     assertThat(text).doesNotContain("\u001b", "null");
@@ -29,7 +29,7 @@ class AssessIT {
 
   @Test
   void advises_in_json() {
-    JsonNode advice = Program.run("assess", "--format", "json", FOAL).done().json();
+    JsonNode advice = Program.once("assess", "--format", "json", FOAL).done().json();
     assertThat(advice.path("format").asText()).isEqualTo("hornbook-advice/1");
     assertThat(advice.path("horse").asText()).isEqualTo("Pipit");
     assertThat(advice.path("feet").path(0).path("techniques")).hasSize(11);
@@ -38,7 +38,7 @@ class AssessIT {
 
   @Test
   void reads_standard_input() {
-    String named = Program.run("assess", FOAL).done().out();
+    String named = Program.once("assess", FOAL).done().out();
     Program.Run piped = Program.here().input(read(Path.of(FOAL))).with("assess", "-");
     assertThat(piped.done().out()).isEqualTo(named);
   }
@@ -57,7 +57,7 @@ class AssessIT {
             .toList();
     assertThat(each).map(one -> one.path("horse").asText()).containsExactly("Pipit", "Bracken");
     assertThat(each.get(0))
-        .isEqualTo(Program.run("assess", "--format", "json", FOAL).done().json());
+        .isEqualTo(Program.once("assess", "--format", "json", FOAL).done().json());
   }
 
   @Test
@@ -89,7 +89,7 @@ class AssessIT {
   @Test
   void tells_lengths_in_inches() {
     String file = exercise("long-toe-under-run-heels");
-    String millimetres = Program.run("assess", "--full", file).done().out();
+    String millimetres = Program.once("assess", "--full", file).done().out();
     String inches = Program.run("assess", "--full", "--units", "inch", file).done().out();
     assertThat(millimetres).contains(" mm").doesNotContain(" lb");
     assertThat(inches).contains(" in", " lb").doesNotContain(" mm", " kg");
@@ -134,7 +134,7 @@ class AssessIT {
     Path output = folder.resolve("advice.txt");
     Program.Run run = Program.run("assess", "--output", output.toString(), FOAL).done();
     assertThat(run.out()).isEmpty();
-    assertThat(output).content().isEqualTo(Program.run("assess", FOAL).done().out());
+    assertThat(output).content().isEqualTo(Program.once("assess", FOAL).done().out());
     Program.run("assess", "--format", "json", "-o", output.toString(), FOAL).done();
     assertThat(output).content().startsWith("{");
     try (var files = Files.list(folder)) {

@@ -45,7 +45,7 @@ class BatchIT {
     List<String> command =
         new ArrayList<>(List.of("assess", Program.exercise(name), "--format", "json"));
     command.addAll(List.of(options));
-    return Program.run(command.toArray(String[]::new)).done().json();
+    return Program.once(command.toArray(String[]::new)).done().json();
   }
 
   @Test

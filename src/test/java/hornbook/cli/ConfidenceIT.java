@@ -63,20 +63,20 @@ class ConfidenceIT {
 
   @Test
   void the_same_seed_gives_the_same_page_and_another_seed_another() {
-    String once = confidence(TORN, "--runs", "400", "--seed", "-7").done().out();
-    assertThat(confidence(TORN, "--runs", "400", "--seed", "-7").done().out()).isEqualTo(once);
-    String other = confidence(TORN, "--runs", "400", "--seed", "8").done().out();
+    String once = confidence(TORN, "--runs", "100", "--seed", "-7").done().out();
+    assertThat(confidence(TORN, "--runs", "100", "--seed", "-7").done().out()).isEqualTo(once);
+    String other = confidence(TORN, "--runs", "100", "--seed", "8").done().out();
     assertThat(other.replace("seed 8", "seed -7")).isNotEqualTo(once);
   }
 
   @Test
   void every_foot_is_told_of_or_the_one_asked_for() {
-    assertThat(confidence(PAIR, "--runs", "50").done().out())
+    assertThat(confidence(PAIR, "--runs", "20").done().out())
         .contains("Left fore: how steady", "Right fore: how steady");
-    assertThat(confidence(PAIR, "--runs", "50", "--foot", "right-fore").done().out())
+    assertThat(confidence(PAIR, "--runs", "20", "--foot", "right-fore").done().out())
         .startsWith("Right fore: how steady")
         .doesNotContain("Left fore");
-    JsonNode feet = confidence(PAIR, "--runs", "50", "--format", "json").done().json();
+    JsonNode feet = confidence(PAIR, "--runs", "20", "--format", "json").done().json();
     assertThat(feet.path("feet").findValuesAsText("limb"))
         .containsExactly("left-fore", "right-fore");
   }
@@ -94,8 +94,10 @@ class ConfidenceIT {
         limits:
           - {id: error.length, value: 1 mm, reason: "we measure twice, with a steel rule"}
         """);
-    JsonNode usual = confidence(TORN, "--format", "json").done().json();
-    String[] ours = {TORN, "--practice", yard.toString(), "--accept-less-safe", "--format"};
+    JsonNode usual = confidence(TORN, "--runs", "500", "--format", "json").done().json();
+    String[] ours = {
+      TORN, "--practice", yard.toString(), "--accept-less-safe", "--runs", "500", "--format"
+    };
     JsonNode local = confidence(with(ours, "json")).done().json();
     assertThat(local.path("steady").doubleValue())
         .isGreaterThan(usual.path("steady").doubleValue());
@@ -121,8 +123,9 @@ class ConfidenceIT {
         feet:
           - {limb: left-fore, signs: {digitalPulse: bounding}}
         """);
-    assertThat(confidence(seen.toString()).done().out()).contains("Nothing was measured");
-    JsonNode json = confidence(seen.toString(), "--format", "json").done().json();
+    assertThat(confidence(seen.toString(), "--runs", "20").done().out())
+        .contains("Nothing was measured");
+    JsonNode json = confidence(seen.toString(), "--runs", "20", "--format", "json").done().json();
     assertThat(json.path("steady").doubleValue()).isEqualTo(1);
     assertThat(json.path("retake")).isEmpty();
   }
@@ -142,7 +145,7 @@ class ConfidenceIT {
 
   @Test
   void a_bar_shows_on_a_terminal_when_it_lasts_and_the_work_may_be_broken_off() throws Exception {
-    try (Typist typist = Typist.at(folder, "confidence", PAIR, "--runs", "1000000")) {
+    try (Typist typist = Typist.at(folder, "confidence", PAIR, "--runs", "200000")) {
       typist.sees("[=").types(Typist.CTRL_C);
       typist.endsWith(130);
     }

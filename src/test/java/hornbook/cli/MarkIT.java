@@ -17,8 +17,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.commons.statistics.descriptive.Mean;
 import org.apache.commons.statistics.descriptive.Variance;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -49,8 +51,23 @@ class MarkIT {
 
   @TempDir Path folder;
 
+  @TempDir static Path few;
+
   private Program.Run run(String... arguments) {
     return Program.here().from(folder).with(arguments);
+  }
+
+  @BeforeAll
+  static void copyCases() {
+    Program.library(few, CASES.toArray(String[]::new));
+  }
+
+  /** With no other cases to look through for one to teach next than those of this class. */
+  private Program.Run mark(String... arguments) {
+    return run(
+        Stream.of(Stream.of("mark", "--library", few.toString()), Stream.of(arguments))
+            .flatMap(all -> all)
+            .toArray(String[]::new));
   }
 
   /** The lines of the model answer by their keys. */
@@ -113,7 +130,7 @@ class MarkIT {
       boolean[][] won = won(at);
       fill(CASES.get(at), won);
       JsonNode marks =
-          run("mark", CASES.get(at), "monday/" + CASES.get(at), "--format", "json").done().json();
+          mark(CASES.get(at), "monday/" + CASES.get(at), "--format", "json").done().json();
       assertMarks(won, marks);
       assertAnalysis(won, marks.get("class"));
     }
@@ -197,7 +214,7 @@ class MarkIT {
         2,not-nailable,none,none,glueon,N003,nail-on,none,,none
         3,,now,,nail-on,,,,,
         """);
-    Program.Run run = run("mark", CASES.get(0), "class.csv", "--format", "json");
+    Program.Run run = mark(CASES.get(0), "class.csv", "--format", "json");
     JsonNode learners = run.ended(65).json().get("learners");
     assertThat(learners.findValuesAsText("by")).containsExactly("1", "2", "3");
     assertThat(learners.at("/0/marks").asDouble()).isGreaterThan(15);
@@ -205,18 +222,17 @@ class MarkIT {
     assertThat(learners.at("/1/error").asText())
         .contains("class.csv:3", "technique", "glueon", "nearest: glue-on");
     assertThat(learners.at("/2/capped").asBoolean()).isTrue();
-    String page = run("mark", CASES.get(0), "class.csv").ended(65).out();
+    String page = mark(CASES.get(0), "class.csv").ended(65).out();
     assertThat(page).contains("cannot be read: see below", "class.csv:3", "1 dangerous miss");
     Files.writeString(folder.resolve("semicolons.csv"), "by;vet;technique\n1;none;glue-on\n");
-    assertThat(run("mark", CASES.get(0), "semicolons.csv").done().out()).contains("1 of 1");
+    assertThat(mark(CASES.get(0), "semicolons.csv").done().out()).contains("1 of 1");
     Files.writeString(folder.resolve("wide.csv"), "by" + ",a".repeat(600_000) + "\n");
-    assertThat(run("mark", CASES.get(0), "wide.csv").ended(65).out())
+    assertThat(mark(CASES.get(0), "wide.csv").ended(65).out())
         .contains("wide.csv:1:1", "more than 1000 columns", "up to 1000 columns");
-    assertThat(
-            run("mark", CASES.get(0), "semicolons.csv", "--marker", "wide.csv").refused(65).err())
+    assertThat(mark(CASES.get(0), "semicolons.csv", "--marker", "wide.csv").refused(65).err())
         .contains("more than 1000 columns");
     Files.writeString(folder.resolve("wrong.csv"), "by,vett\n1,none\n");
-    assertThat(run("mark", CASES.get(0), "wrong.csv").ended(65).out())
+    assertThat(mark(CASES.get(0), "wrong.csv").ended(65).out())
         .contains("unknown column", "nearest: vet");
   }
 
@@ -240,21 +256,17 @@ class MarkIT {
         folder.resolve("class.csv"),
         "by,vet,technique\nAnn,none,glue-on\nBen,none,nail-on\n=1+1,none,leave-unshod\n");
     String csv =
-        run("mark", CASES.get(0), "class.csv", "--format", "csv", "--feedback", "out").done().out();
+        mark(CASES.get(0), "class.csv", "--format", "csv", "--feedback", "out").done().out();
     assertThat(csv).contains("left-fore/technique", "'=1+1");
     assertThat(folder.resolve("out/ann.html")).content().contains("Technique: a glued shoe");
     assertThat(folder.resolve("out/ben.html")).content().contains("1 point is dangerous");
     Files.writeString(folder.resolve("same.csv"), csv);
     JsonNode same =
-        run("mark", CASES.get(0), "class.csv", "--marker", "same.csv", "--format", "json")
-            .done()
-            .json();
+        mark(CASES.get(0), "class.csv", "--marker", "same.csv", "--format", "json").done().json();
     assertThat(same.at("/agreement/kappa").asDouble()).isEqualTo(1);
     Files.writeString(folder.resolve("other.csv"), "by,left-fore/technique\nAnn,0\nBen,4\n");
     JsonNode other =
-        run("mark", CASES.get(0), "class.csv", "--marker", "other.csv", "--format", "json")
-            .done()
-            .json();
+        mark(CASES.get(0), "class.csv", "--marker", "other.csv", "--format", "json").done().json();
     assertThat(other.at("/agreement/kappa").asDouble()).isEqualTo(-1);
     assertThat(other.at("/agreement/compared").asInt()).isEqualTo(2);
   }
@@ -278,17 +290,15 @@ class MarkIT {
         folder.resolve("ours.yaml"),
         "format: hornbook-marking/1\nname: ours\npoints:\n  vet: {marks: 10}\n");
     JsonNode marks =
-        run("mark", CASES.get(0), "one.yaml", "--scheme", "ours.yaml", "--format", "json")
-            .done()
-            .json();
+        mark(CASES.get(0), "one.yaml", "--scheme", "ours.yaml", "--format", "json").done().json();
     assertThat(marks.get("scheme").asText()).isEqualTo("ours");
     assertThat(marks.at("/learners/0/marks").asDouble()).isEqualTo(10);
     Files.writeString(
         folder.resolve("bad.yaml"),
         "format: hornbook-marking/1\nwrong: 3\npoints:\n  vett: {marks: x}\n");
-    assertThat(run("mark", CASES.get(0), "one.yaml", "--scheme", "bad.yaml").refused(65).err())
+    assertThat(mark(CASES.get(0), "one.yaml", "--scheme", "bad.yaml").refused(65).err())
         .contains("bad.yaml:2", "0 to 1", "nearest", "vet");
-    assertThat(run("mark", CASES.get(0), "nothing").refused(66).err()).contains("nothing");
+    assertThat(mark(CASES.get(0), "nothing").refused(66).err()).contains("nothing");
   }
 
   /** Model answers of every case, marked by the program as files. */
@@ -299,7 +309,7 @@ class MarkIT {
       List<FootAnswer> feet = model.feet();
       assertThat(feet).isNotEmpty();
       Written.file(folder, name + ".yaml", FilledAnswer.yaml(model));
-      JsonNode marks = run("mark", name, name + ".yaml", "--format", "json").done().json();
+      JsonNode marks = mark(name, name + ".yaml", "--format", "json").done().json();
       assertThat(marks.at("/learners/0/marks").asDouble()).isEqualTo(marks.get("of").asDouble());
     }
   }

@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -101,7 +100,7 @@ class OwnRulesIT {
   void a_rule_is_begun_in_a_whole_rule_base_and_found_sound() throws IOException {
     Path repository = folder.resolve("repository");
     for (String part : new String[] {"rules", "cases"}) {
-      copy(Program.HOME.resolve(part), repository.resolve(part));
+      Program.copy(Program.HOME.resolve(part), repository.resolve(part), every -> true);
     }
     String rules = repository.resolve("rules").toString();
     String told =
@@ -118,16 +117,6 @@ class OwnRulesIT {
     Files.writeString(changes, Files.readString(changes).replaceAll("(, )?" + id + "\\]", "]"));
     assertThat(program().with("rules", "check", rules).ended(1).out())
         .contains(id + ": since is ", "changes.yaml");
-  }
-
-  private static void copy(Path from, Path to) throws IOException {
-    try (Stream<Path> walk = Files.walk(from)) {
-      for (Path one : walk.filter(Files::isRegularFile).toList()) {
-        Path copied = to.resolve(from.relativize(one).toString());
-        Files.createDirectories(copied.getParent());
-        Files.copy(one, copied);
-      }
-    }
   }
 
   @Test

@@ -9,9 +9,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -71,13 +69,10 @@ class PlanIT {
 
   @TempDir Path folder;
 
-  /** Several tests look at the same sheets: each is made once. */
-  private static final Map<List<String>, Program.Run> RUNS = new HashMap<>();
-
   private static Program.Run plan(String file, String technique, String... more) {
     List<String> arguments = new ArrayList<>(List.of("plan", file, "--technique", technique));
     arguments.addAll(Arrays.asList(more));
-    return RUNS.computeIfAbsent(arguments, key -> Program.run(key.toArray(String[]::new)));
+    return Program.once(arguments.toArray(String[]::new));
   }
 
   private static String words(String page) {

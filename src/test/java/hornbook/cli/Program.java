@@ -11,12 +11,15 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Runs the packaged program as a user would: through its launcher, in a process of its own. */
@@ -25,6 +28,8 @@ final class Program {
   static final Path HOME = Path.of(System.getProperty("hornbook.program")).toAbsolutePath();
 
   static final Path EXERCISES = HOME.resolve("cases/exercises");
+
+  private static final Map<List<String>, Run> ONCE = new HashMap<>();
 
   /** What a run left behind. */
   record Run(int code, String out, String err) {
@@ -80,6 +85,11 @@ final class Program {
 
   static Run run(String... arguments) {
     return here().with(arguments);
+  }
+
+  /** What was said the first time, for whoever only reads what many want to read. */
+  static Run once(String... arguments) {
+    return ONCE.computeIfAbsent(List.of(arguments), key -> run(arguments));
   }
 
   /** The program where the build has put it. */
@@ -162,17 +172,34 @@ final class Program {
 
   /** A copy of the program at another place, without the start-up archive. */
   static Path copiedTo(Path target) throws IOException {
-    try (Stream<Path> files = Files.walk(HOME)) {
+    copy(HOME, target, file -> !file.getFileName().toString().startsWith("hornbook-"));
+    return target;
+  }
+
+  /** Copies a folder with those of its files that are wanted. */
+  static void copy(Path from, Path target, Predicate<Path> wanted) throws IOException {
+    try (Stream<Path> files = Files.walk(from)) {
       for (Path file : files.toList()) {
-        Path copy = target.resolve(HOME.relativize(file).toString());
+        Path copy = target.resolve(from.relativize(file).toString());
         if (Files.isDirectory(file)) {
           Files.createDirectories(copy);
-        } else if (!file.getFileName().toString().startsWith("hornbook-")) {
-          Files.copy(file, copy, java.nio.file.StandardCopyOption.COPY_ATTRIBUTES);
+        } else if (wanted.test(file)) {
+          Files.copy(file, copy, StandardCopyOption.COPY_ATTRIBUTES);
         }
       }
     }
-    return target;
+  }
+
+  /** A folder of these teaching cases alone: not every mark has to look through all there are. */
+  static String library(Path folder, String... names) {
+    try {
+      for (String name : names) {
+        Files.copy(Path.of(exercise(name)), folder.resolve(name + ".yaml"));
+      }
+      return folder.toString();
+    } catch (IOException unwritten) {
+      throw new UncheckedIOException(unwritten);
+    }
   }
 
   static String exercise(String name) {

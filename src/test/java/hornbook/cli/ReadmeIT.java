@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The examples of the README are run, and show what the program says today. To write them anew:
@@ -18,6 +19,8 @@ class ReadmeIT {
   private static final Path README = Path.of("README.md");
   private static final Pattern EXAMPLE =
       Pattern.compile("```console\n\\$ (hornbook [^\n]*)\n(.*?)```", Pattern.DOTALL);
+
+  @TempDir private Path folder;
 
   @Test
   void every_example_shows_what_the_program_says() throws Exception {
@@ -41,12 +44,13 @@ class ReadmeIT {
   }
 
   /** Both streams of the packaged program, as a terminal would show them. */
-  private static String said(String command) throws IOException, InterruptedException {
+  private String said(String command) throws IOException, InterruptedException {
     String program = System.getProperty("hornbook.program") + "/bin/hornbook";
     ProcessBuilder shell =
         new ProcessBuilder("sh", "-c", command.replaceFirst("hornbook", "'" + program + "'"));
     shell.redirectErrorStream(true);
     shell.environment().put("NO_COLOR", "1");
+    shell.environment().put("TMPDIR", folder.toString());
     Process process = shell.start();
     process.getOutputStream().close();
     String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);

@@ -62,7 +62,7 @@ class UsageIT {
   @ParameterizedTest
   @MethodSource("commands")
   void every_command_has_help_with_examples_first(List<String> command) {
-    String help = Program.run(and(command, "--help")).done().out();
+    String help = Program.once(and(command, "--help")).done().out();
     assertThat(help).containsSubsequence("Examples:", "Usage: hornbook", "--help");
     String[] named = Stream.concat(Stream.of("help"), command.stream()).toArray(String[]::new);
     assertThat(Program.run(named).done().out()).isEqualTo(help);
@@ -82,7 +82,7 @@ class UsageIT {
 
   private static void add(List<String> command, List<List<String>> to) {
     to.add(command);
-    String help = Program.run(and(command, "--help")).done().out();
+    String help = Program.once(and(command, "--help")).done().out();
     int listed = help.indexOf("\nCommands:\n");
     if (listed >= 0) {
       help.substring(listed)
