@@ -17,7 +17,6 @@ public final class RuleSearch {
 
   private final Rulebook book;
   private final RuleWords words;
-  private final Map<String, List<String>> lines = new HashMap<>();
 
   /** By rule, all that is said of it, once it was looked through. */
   private final Map<String, List<String>> lines = new HashMap<>();
