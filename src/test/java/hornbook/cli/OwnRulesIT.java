@@ -3,6 +3,7 @@ package hornbook.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import hornbook.rules.WrongRules;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -96,17 +97,40 @@ class OwnRulesIT {
     program().with("rules", "new", "college", "--dir", "own", "--on", "toe").refused(2);
   }
 
+  /** A small one that writes down its versions; the newest is open. */
+  private Path wholeRuleBase() throws IOException {
+    Path repository = Files.createDirectory(folder.resolve("repository"));
+    WrongRules.layOutGood(repository);
+    Path angle = repository.resolve("rules/shape/angle.drl");
+    String written = Files.readString(angle);
+    assertThat(written).contains("@since(1.1.0)");
+    Files.writeString(angle, written.replace("@since(1.1.0)", "@since(1.2.0)"));
+    Files.writeString(
+        repository.resolve("rules/changes.yaml"),
+        """
+        - version: 1.2.0
+          date: 2026-03-14
+          says: [A steep toe is looked at.]
+          rules: [S005]
+          limits: []
+        - version: 1.0.0
+          date: 2026-01-14
+          says: [All of it is new.]
+          rules: []
+          all: 11
+          limits: []
+        """);
+    return repository;
+  }
+
   @Test
   void a_rule_is_begun_in_a_whole_rule_base_and_found_sound() throws IOException {
-    Path repository = folder.resolve("repository");
-    for (String part : new String[] {"rules", "cases"}) {
-      Program.copy(Program.HOME.resolve(part), repository.resolve(part), every -> true);
-    }
+    Path repository = wholeRuleBase();
     String rules = repository.resolve("rules").toString();
     String told =
-        program().with("rules", "new", "nailing", "--dir", rules, "--group", "count").done().out();
-    assertThat(told).contains("count.drl", "changes.yaml").doesNotContain("rulebook.yaml");
-    String id = told.replaceAll("(?s).*cases/rules/(N\\d{3})\\.yaml.*", "$1");
+        program().with("rules", "new", "fixing", "--dir", rules, "--group", "ways").done().out();
+    assertThat(told).contains("ways.drl", "changes.yaml").doesNotContain("rulebook.yaml");
+    String id = told.replaceAll("(?s).*cases/rules/(F\\d{3})\\.yaml.*", "$1");
     assertThat(repository.resolve("cases/rules/" + id + ".yaml")).exists();
     assertThat(program().with("rules", "check", rules, "--trust-rules").done().out())
         .contains("No fault found.");
