@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The pages in a browser, held to a validator of HTML and a checker of accessibility, on a
@@ -106,9 +107,8 @@ class PagesInTheBrowser {
   }
 
   @Test
-  void every_page_is_valid_and_open_to_everybody_and_fits() throws Exception {
+  void every_page_is_valid_and_open_to_everybody_and_fits(@TempDir Path beside) throws Exception {
     Path seen = folder("seen");
-    Path beside = Files.createTempDirectory("beside");
     List<HtmlPages.Page> pages = HtmlPages.all(book(beside), answers(beside));
     pages.forEach(page -> page(seen, page));
     Ended checked = run("node", "check.mjs", BROWSER, seen.toString());

@@ -15,7 +15,7 @@ final class WriterProcess {
   /** Takes the book, a name, how many entries, and whether each has a picture. */
   public static void main(String[] arguments) throws IOException {
     BookFolder book = new BookFolder(Path.of(arguments[0]));
-    Path photo = Files.createTempFile("hoof", ".jpg");
+    Path photo = Files.createTempFile(beside(book), "hoof", ".jpg");
     Files.write(photo, new byte[200_000]);
     EntryWriter writer = new EntryWriter(book, new LocalDisk());
     List<Path> photos = Boolean.parseBoolean(arguments[3]) ? List.of(photo) : List.of();
@@ -28,6 +28,11 @@ final class WriterProcess {
     } finally {
       Files.deleteIfExists(photo);
     }
+  }
+
+  /** Where the test clears up after a writer that was killed. */
+  private static Path beside(BookFolder book) {
+    return book.root().toAbsolutePath().getParent();
   }
 
   static ProcessBuilder builder(Path book, String name, int entries, boolean photos) {

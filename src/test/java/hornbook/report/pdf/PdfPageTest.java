@@ -29,6 +29,7 @@ import hornbook.rules.Shipped;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -47,6 +48,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -296,8 +298,8 @@ class PdfPageTest {
   }
 
   @Test
-  void reads_nothing_beside_the_page() throws Exception {
-    String outside = Files.createTempFile("outside", ".png").toUri().toString();
+  void reads_nothing_beside_the_page(@TempDir Path folder) throws Exception {
+    String outside = Files.createFile(folder.resolve("outside.png")).toUri().toString();
     String page =
         "<html lang=\"en-GB\"><head><title>A page</title><style/></head><body><h1>A page</h1><img"
             + " alt=\"x\" src=\""
