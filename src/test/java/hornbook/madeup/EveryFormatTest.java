@@ -54,8 +54,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * Every command about a foot, in every form it has, on feet at the ends of what can be measured: no
- * page fails, and none prints a number that is none. {@code -Dhornbook.madeup=100000} makes more.
+ * Every command about a foot, in every form it has in turn, on feet at the ends of what can be
+ * measured: no page fails, and none prints a number that is none. {@code -Dhornbook.madeup=100000}
+ * makes more.
  */
 class EveryFormatTest {
   private static final int FEET = Horses.HOW_MANY;
@@ -122,16 +123,22 @@ class EveryFormatTest {
     }
   }
 
+  /** Text of every foot; of the longer forms one in turn, of what takes longer still a share. */
   private static void check(Assessment assessment, int number) throws IOException {
     Advice advice = Shipped.ADVISOR.advise(assessment);
-    Units units = number % 2 == 0 ? Units.MM : Units.INCH;
+    Units units = number / 4 % 2 == 0 ? Units.MM : Units.INCH;
     Detail[] details = Detail.values();
-    hasOnlyNumbers(AdviceText.render(advice, usual(units).with(details[number % details.length])));
-    hasOnlyNumbers(AdviceHtml.render(advice, units));
-    hasOnlyNumbers(AdviceMarkdown.render(advice, units));
-    ByteArrayOutputStream json = new ByteArrayOutputStream();
-    AdviceJson.write(advice, units, json);
-    hasOnlyNumbers(json.toString(StandardCharsets.UTF_8));
+    Detail detail = details[number / 9 % details.length];
+    hasOnlyNumbers(AdviceText.render(advice, usual(units).with(detail)));
+    switch (number / 3 % 3) {
+      case 0 -> hasOnlyNumbers(AdviceHtml.render(advice, units));
+      case 1 -> hasOnlyNumbers(AdviceMarkdown.render(advice, units));
+      default -> {
+        ByteArrayOutputStream json = new ByteArrayOutputStream();
+        AdviceJson.write(advice, units, json);
+        hasOnlyNumbers(json.toString(StandardCharsets.UTF_8));
+      }
+    }
     FootAdvice foot = advice.feet().get(0);
     if (number % 2 == 0) {
       sheet(advice, foot, Technique.values()[number / 2 % Technique.values().length], units);

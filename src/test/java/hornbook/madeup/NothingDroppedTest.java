@@ -67,15 +67,16 @@ class NothingDroppedTest {
   }
 
   private static void holds(String page, List<String> must, String form) {
-    String bare = bare(withoutMarks(page));
+    String bare = bareOfMarks(page);
     for (String one : must) {
       assertThat(bare).as(form).contains(one);
     }
   }
 
-  /** Without its tags and what it writes signs as. */
-  private static String withoutMarks(String page) {
-    StringBuilder rest = new StringBuilder(page.length());
+  /** The same without tags, and without what pages write a sign as. */
+  private static String bareOfMarks(String page) {
+    char[] bare = new char[page.length()];
+    int kept = 0;
     Matcher entity = ENTITY.matcher(page);
     int at = 0;
     while (at < page.length()) {
@@ -86,22 +87,26 @@ class NothingDroppedTest {
       } else if ((sign == '&' || sign == '\\') && entity.region(at, page.length()).lookingAt()) {
         at = entity.end();
       } else {
-        rest.append(sign);
+        bare[kept] = sign;
+        kept += counts(sign) ? 1 : 0;
         at++;
       }
     }
-    return rest.toString();
+    return new String(bare, 0, kept);
   }
 
   /** Letters and digits alone: pages break and mark their lines each in its own way. */
   private static String bare(String text) {
-    StringBuilder bare = new StringBuilder(text.length());
+    char[] bare = new char[text.length()];
+    int kept = 0;
     for (int at = 0; at < text.length(); at++) {
-      char sign = text.charAt(at);
-      if (sign != ' ' && (Character.isAlphabetic(sign) || Character.isDigit(sign))) {
-        bare.append(sign);
-      }
+      bare[kept] = text.charAt(at);
+      kept += counts(bare[kept]) ? 1 : 0;
     }
-    return bare.toString();
+    return new String(bare, 0, kept);
+  }
+
+  private static boolean counts(char sign) {
+    return Character.isAlphabetic(sign) || Character.isDigit(sign);
   }
 }

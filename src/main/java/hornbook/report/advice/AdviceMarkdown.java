@@ -11,6 +11,13 @@ import hornbook.report.words.Sentence;
 
 /** Writes the whole of the advice as Markdown, for a record or a letter. */
 public final class AdviceMarkdown {
+  /** Whether a sign of ASCII is a mark. */
+  private static final boolean[] MARK = new boolean[128];
+
+  static {
+    "\\`*_[]<>#|~&".chars().forEach(c -> MARK[c] = true);
+  }
+
   private AdviceMarkdown() {}
 
   /** Everything {@link Detail#FULL} tells. */
@@ -71,9 +78,10 @@ public final class AdviceMarkdown {
 
   /** Text in which nothing is taken for a mark. */
   public static String escaped(String text) {
-    StringBuilder escaped = new StringBuilder();
-    for (char c : text.toCharArray()) {
-      if ("\\`*_[]<>#|~&".indexOf(c) >= 0) {
+    StringBuilder escaped = new StringBuilder(text.length() + 16);
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < MARK.length && MARK[c]) {
         escaped.append('\\');
       }
       escaped.append(c);

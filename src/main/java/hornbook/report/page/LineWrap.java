@@ -25,33 +25,43 @@ public final class LineWrap {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(first);
     int bare = first.length();
+    int taken = columns(first);
     for (String word : text.split(" ")) {
       String left = word;
-      boolean fits = columns(line) + columns(left) + (line.length() > bare ? 1 : 0) <= width;
-      if (!fits && line.length() > bare) {
+      int wide = columns(left);
+      if (line.length() > bare && taken + wide + 1 > width) {
         lines.add(line.toString());
         line = new StringBuilder(rest);
         bare = rest.length();
+        taken = columns(rest);
       }
-      if (crowded && lines.isEmpty() && columns(line) + columns(left) > width) {
+      if (crowded && lines.isEmpty() && taken + wide > width) {
         lines.add(line.toString().stripTrailing());
         line = new StringBuilder(rest);
         bare = rest.length();
+        taken = columns(rest);
       }
-      while (!left.isEmpty() && columns(line) + columns(left) > width) {
-        int cut = left.offsetByCodePoints(0, Math.max(1, width - columns(line)));
+      while (!left.isEmpty() && taken + wide > width) {
+        int cut = left.offsetByCodePoints(0, Math.max(1, width - taken));
         lines.add(line + left.substring(0, cut));
         left = left.substring(cut);
+        wide = columns(left);
         line = new StringBuilder(rest);
         bare = rest.length();
+        taken = columns(rest);
       }
-      line.append(line.length() > bare ? " " : "").append(left);
+      if (line.length() > bare) {
+        line.append(' ');
+        taken++;
+      }
+      line.append(left);
+      taken += wide;
     }
     lines.add(line.toString());
     return lines;
   }
 
-  private static int columns(CharSequence text) {
-    return Character.codePointCount(text, 0, text.length());
+  private static int columns(String text) {
+    return text.codePointCount(0, text.length());
   }
 }

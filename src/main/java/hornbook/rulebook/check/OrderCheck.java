@@ -4,7 +4,9 @@ import hornbook.rulebook.FootKind;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Limit;
 import hornbook.rulebook.file.FaultCollector;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Limits whose names say which is the lesser and that are not: {@code x.least} above {@code
@@ -29,8 +31,9 @@ final class OrderCheck {
 
   void check() {
     for (Limit low : book.limits()) {
-      for (Limit high : book.limits()) {
-        if (inSeries(low.id(), high.id()) && together(low, high) && low.value() > high.value()) {
+      Set<String> above = above(low.id());
+      for (Limit high : above.isEmpty() ? List.<Limit>of() : book.limits()) {
+        if (above.contains(high.id()) && together(low, high) && low.value() > high.value()) {
           faults.at(
               low,
               low.id(),
@@ -46,18 +49,18 @@ final class OrderCheck {
     }
   }
 
-  private static boolean inSeries(String low, String high) {
+  /** The names that come above this one in a series. */
+  private static Set<String> above(String low) {
+    Set<String> names = new HashSet<>();
     for (List<String> series : SERIES) {
       for (int at = 0; at + 1 < series.size(); at++) {
-        for (int above = at + 1; above < series.size(); above++) {
-          if (stem(low, series.get(at)) != null
-              && stem(low, series.get(at)).equals(stem(high, series.get(above)))) {
-            return true;
-          }
+        String stem = stem(low, series.get(at));
+        if (stem != null) {
+          series.subList(at + 1, series.size()).forEach(word -> names.add(stem + word));
         }
       }
     }
-    return false;
+    return names;
   }
 
   /** What is left of a name when its last word is taken off; null where that is another word. */

@@ -12,9 +12,12 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Whether everything names a source that is listed, no better than it is, and all are used. */
 final class SourceCheck {
+  private static final Pattern BETWEEN_KEYS = Pattern.compile("[^a-z0-9-]+");
+
   private final Rulebook book;
   private final FaultCollector faults;
   private final Set<String> used = new HashSet<>();
@@ -46,13 +49,13 @@ final class SourceCheck {
     List<String> keys = new ArrayList<>(List.of(limit.source()));
     limit.disputes().forEach(dispute -> keys.add(dispute.source()));
     known(limit, limit.id(), keys);
-    book.sources().keySet().stream().filter(key -> named(limit.locator(), key)).forEach(used::add);
+    // A locator may name the key of a second work that agrees.
+    for (String word : BETWEEN_KEYS.split(limit.locator())) {
+      if (book.sources().containsKey(word)) {
+        used.add(word);
+      }
+    }
     ground(limit, limit.id(), limit.basis(), List.of(limit.source()));
-  }
-
-  /** Whether a locator names the key of a second work that agrees. */
-  private static boolean named(String locator, String key) {
-    return List.of(locator.split("[^a-z0-9-]+")).contains(key);
   }
 
   private void rule(RuleEntry rule) {
