@@ -59,9 +59,9 @@ class ScreenIT {
 
   @Test
   void without_a_screen_pages_are_eighty_columns_wide() {
-    assertThat(widest(Program.run("assess", TORN, "--full").done().out())).isBetween(75, 80);
+    assertThat(widest(Program.once("assess", TORN, "--full").done().out())).isBetween(75, 80);
     assertThat(Program.here().environment("COLUMNS", "many").with("assess", TORN).done().out())
-        .isEqualTo(Program.run("assess", TORN).done().out());
+        .isEqualTo(Program.once("assess", TORN).done().out());
   }
 
   @Test
@@ -74,7 +74,7 @@ class ScreenIT {
     try (Typist typist = Typist.at(folder, 46, Map.of(), "assess", TORN, "-o", "page.txt")) {
       typist.endsWith(0);
     }
-    assertThat(folder.resolve("page.txt")).hasContent(Program.run("assess", TORN).done().out());
+    assertThat(folder.resolve("page.txt")).hasContent(Program.once("assess", TORN).done().out());
   }
 
   @Test
@@ -132,7 +132,7 @@ class ScreenIT {
     try (Typist typist = Typist.at(folder, 80, pager, "rules", "list")) {
       typist.endsWith(0);
       assertThat(plain(typist.screen()))
-          .contains(Program.run("rules", "list").done().out().strip());
+          .contains(Program.once("rules", "list").done().out().strip());
     }
   }
 
