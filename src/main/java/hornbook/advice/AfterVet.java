@@ -19,6 +19,9 @@ public final class AfterVet {
    * @param firstAid whether a technique is first aid: that is done before
    */
   public static Optional<OptionAdvice> choice(FootAdvice foot, Predicate<String> firstAid) {
+    if (foot.techniques().stream().noneMatch(one -> one.verdict() == Verdict.WITH_VET)) {
+      return Optional.empty();
+    }
     Set<String> defects =
         foot.findings().stream()
             .filter(FindingGiven::defect)

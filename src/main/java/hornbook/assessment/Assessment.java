@@ -11,6 +11,11 @@ import java.util.List;
  */
 public record Assessment(Units units, Horse horse, Visit visit, List<Foot> feet, Kit kit) {
   public java.util.Optional<Foot> foot(Limb limb) {
-    return feet.stream().filter(foot -> foot.limb() == limb).findFirst();
+    for (Foot foot : feet) {
+      if (foot.limb() == limb) {
+        return java.util.Optional.of(foot);
+      }
+    }
+    return java.util.Optional.empty();
   }
 }

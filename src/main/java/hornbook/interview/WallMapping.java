@@ -1,6 +1,5 @@
 package hornbook.interview;
 
-import hornbook.advice.fact.ComputingLimits;
 import hornbook.advice.fact.FactSheet;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.Foot;
@@ -26,7 +25,7 @@ import java.util.List;
 record WallMapping(int foot, Side side, List<String> left, double edge, double enough) {
 
   static WallMapping of(Assessment assessment, int foot, FactSheet sheet) {
-    FootLimits limits = ComputingLimits.of(sheet.limits());
+    FootLimits limits = sheet.computing();
     Foot own = assessment.feet().get(foot);
     GroundOutline outline = GroundOutline.of(own.measures(), own.limb().fore(), limits.shape());
     double edge = outline == null ? Unknown.NUMBER : outline.edgeLength();

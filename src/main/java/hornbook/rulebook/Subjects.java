@@ -148,7 +148,8 @@ public final class Subjects {
 
   /** The name of a field or reading in trade words. */
   public static String label(String what) {
-    Subject subject = NUMBERS.containsKey(what) ? NUMBERS.get(what) : WORDS.get(what);
+    Subject number = NUMBERS.get(what);
+    Subject subject = number == null ? WORDS.get(what) : number;
     return subject == null ? what : subject.label();
   }
 
@@ -176,7 +177,8 @@ public final class Subjects {
 
   /** The unit of a number as facts hold it; empty for counts and words. */
   public static String unit(String what) {
-    return NUMBERS.containsKey(what) ? NUMBERS.get(what).unit() : "";
+    Subject number = NUMBERS.get(what);
+    return number == null ? "" : number.unit();
   }
 
   public static List<String> crackWords(String field) {

@@ -1,7 +1,6 @@
 package hornbook.interview;
 
 import hornbook.advice.fact.AskedWhere;
-import hornbook.advice.fact.ComputingLimits;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.Side;
 import hornbook.assessment.WallCrack;
@@ -138,7 +137,7 @@ final class Feet {
   }
 
   private static Set<String> pointless(Assessment made, int foot) {
-    FootLimits limits = ComputingLimits.of(Shipped.ADVISOR.sheet(made, foot).limits());
+    FootLimits limits = Shipped.ADVISOR.sheet(made, foot).computing();
     return AskedWhere.pointless(made.horse(), made.feet().get(foot), limits);
   }
 

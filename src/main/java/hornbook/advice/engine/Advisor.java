@@ -51,6 +51,9 @@ import java.util.Set;
  * to call from several threads and cheap to call ten thousand times.
  */
 public final class Advisor {
+  private static final Comparator<ReasonGiven> WEIGHTIEST =
+      Comparator.comparing(ReasonGiven::bearing).reversed().thenComparing(ReasonGiven::rule);
+
   private final Rulebook book;
   private final RuleEngine engine;
   private final FactSheets sheets;
@@ -345,8 +348,7 @@ public final class Advisor {
     List<OptionAdvice> judged = new ArrayList<>();
     for (NamedOption subject : subjects) {
       List<ReasonGiven> own = new ArrayList<>(reasons.getOrDefault(subject.id(), List.of()));
-      own.sort(
-          Comparator.comparing(ReasonGiven::bearing).reversed().thenComparing(ReasonGiven::rule));
+      own.sort(WEIGHTIEST);
       judged.add(
           new OptionAdvice(subject.id(), verdicts.verdict(subject.id(), own), List.copyOf(own)));
     }

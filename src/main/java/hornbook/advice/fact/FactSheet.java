@@ -1,5 +1,6 @@
 package hornbook.advice.fact;
 
+import hornbook.foot.FootLimits;
 import hornbook.rulebook.fact.CitedFact;
 import hornbook.rulebook.fact.Crack;
 import hornbook.rulebook.fact.Limit;
@@ -18,6 +19,7 @@ import java.util.Map;
  * @param seen the words observed, by field; a field that is absent was not looked at
  * @param readings the numbers known, by name
  * @param limits the limits that hold, by id
+ * @param computing the same for computing with
  * @param held what calls for the vet on the other feet hold back on this one
  * @param unknown for every field or reading that is not known, the paths that would make it known
  */
@@ -27,6 +29,7 @@ public record FactSheet(
     List<Crack> cracks,
     List<Stretch> wall,
     Map<String, Limit> limits,
+    FootLimits computing,
     List<Held> held,
     Map<String, List<String>> unknown) {
   /** Unknown when low damage of the wall may go, or stay, with a trim nobody has measured. */
@@ -40,7 +43,7 @@ public record FactSheet(
 
   /** The same sheet with what the other feet hold back. */
   public FactSheet holding(List<Held> other) {
-    return new FactSheet(seen, readings, cracks, wall, limits, other, unknown);
+    return new FactSheet(seen, readings, cracks, wall, limits, computing, other, unknown);
   }
 
   /** What is known of the foot itself. */

@@ -4,8 +4,8 @@ import hornbook.assessment.Assessment;
 import hornbook.assessment.Foot;
 import hornbook.assessment.Judged;
 import hornbook.assessment.VetRole;
-import hornbook.assessment.field.FieldValue;
-import hornbook.assessment.field.Fields;
+import hornbook.assessment.field.Field;
+import hornbook.assessment.field.FlatFields;
 import hornbook.assessment.word.Word;
 import hornbook.foot.Age;
 import hornbook.foot.FootLimits;
@@ -86,17 +86,16 @@ public final class FactSheets {
 
   /** Sheets of all feet, in the order of the assessment. */
   public List<FactSheet> of(Assessment assessment) {
-    List<FieldValue> values = Fields.values(assessment).toList();
     List<FactSheet> sheets = new ArrayList<>();
     for (int index = 0; index < assessment.feet().size(); index++) {
-      sheets.add(new Sheet(assessment, index).laidOut(values));
+      sheets.add(of(assessment, index));
     }
     return List.copyOf(sheets);
   }
 
   /** The sheet of the foot at this place. */
   public FactSheet of(Assessment assessment, int index) {
-    return new Sheet(assessment, index).laidOut(Fields.values(assessment).toList());
+    return new Sheet(assessment, index).laidOut(index);
   }
 
   /** The sheet of one foot while it is being written. */
@@ -116,12 +115,8 @@ public final class FactSheets {
       this.path = "feet[" + index + "]";
     }
 
-    FactSheet laidOut(List<FieldValue> values) {
-      for (FieldValue value : values) {
-        if (ofThisFoot(value.path())) {
-          add(value);
-        }
-      }
+    FactSheet laidOut(int index) {
+      FlatFields.of(index).each(assessment, this::add);
       boolean fore = foot.limb().fore();
       derived("limbs", fore ? "fore" : "hind", path + ".limb");
       LimitsThatHold limits = held.get(fore ? Limit.Limbs.FORE : Limit.Limbs.HIND).get(age());
@@ -145,6 +140,7 @@ public final class FactSheets {
           cracks(),
           wall(),
           limits.limits(),
+          limits.computing(),
           List.of(),
           Collections.unmodifiableMap(unknown));
     }
@@ -166,28 +162,22 @@ public final class FactSheets {
       }
     }
 
-    /**
-     * Horse, visit and kit belong to every foot; rows of wall and cracks are facts of their own.
-     */
-    private boolean ofThisFoot(String at) {
-      boolean row = at.contains("].wall[") || at.contains("].cracks[") || at.startsWith("kit.");
-      return (!row && (!at.startsWith("feet[") || at.startsWith(path + ".")))
-          || Subjects.KIT.contains(at);
-    }
-
-    private void add(FieldValue field) {
-      String name = field.field().name();
-      Object value = field.value();
+    /** Rows of wall and cracks are facts of their own; of the kit rules ask for little. */
+    private void add(Field field, String at, Object value) {
+      String name = field.name();
+      if (at.startsWith("kit.") && !Subjects.KIT.contains(at)) {
+        return;
+      }
       if (value == null) {
-        unknown.put(name, List.of(field.path()));
+        unknown.put(name, List.of(at));
       } else if (value instanceof Word word) {
-        derived(name, word.word(), field.path());
+        derived(name, word.word(), at);
       } else if (value instanceof Boolean yes) {
-        derived(name, yes ? "yes" : "no", field.path());
+        derived(name, yes ? "yes" : "no", at);
       } else if (value instanceof Number number) {
-        readings.put(name, new Reading(name, number.doubleValue(), List.of(field.path())));
+        readings.put(name, new Reading(name, number.doubleValue(), List.of(at)));
       } else if (value instanceof List<?> list) {
-        list(name, list, field.path());
+        list(name, list, at);
       }
     }
 
@@ -287,8 +277,8 @@ public final class FactSheets {
     private boolean settled(ReadingKind kind) {
       List<String> names = NAMES.get(kind);
       return !pointless.isEmpty()
-          && names.stream().anyMatch(pointless::contains)
-          && names.stream().noneMatch(unknown::containsKey);
+          && !Collections.disjoint(pointless, names)
+          && Collections.disjoint(unknown.keySet(), names);
     }
 
     private static void addIfAlone(List<String> paths, Set<String> to) {

@@ -38,14 +38,15 @@ final class MissingInputs {
         missing.paths.add(field);
       }
     }
-    if (foot.wall() != null && fields.contains(path + WALL)) {
+    String wall = path + WALL;
+    if (foot.wall() != null && fields.contains(wall)) {
       missing.inWall(kind, foot.wall());
     }
     if (foot.cracks() != null && fields.contains(path + CRACKS)) {
       missing.inCracks(foot.cracks());
     }
     if (missing.paths.isEmpty()) {
-      missing.paths.add(fields.contains(path + WALL) ? path + WALL : fields.get(0));
+      missing.paths.add(fields.contains(wall) ? wall : fields.get(0));
     }
     return List.copyOf(missing.paths);
   }
@@ -57,27 +58,25 @@ final class MissingInputs {
         name.startsWith("TALL") || name.startsWith("WEEKS") || name.startsWith("TRIMMED");
     for (int row = 0; row < wall.size(); row++) {
       WallStretch stretch = wall.get(row);
-      String at = path + WALL + "[" + row + "].";
-      add(stretch.side(), at + "side");
-      add(stretch.from(), at + "from");
-      add(stretch.to(), at + "to");
-      add(stretch.state(), at + "state");
-      add(thickness ? stretch.thickness() : "", at + "thickness");
-      add(height ? stretch.height() : "", at + "height");
+      add(stretch.side(), WALL, row, "side");
+      add(stretch.from(), WALL, row, "from");
+      add(stretch.to(), WALL, row, "to");
+      add(stretch.state(), WALL, row, "state");
+      add(thickness ? stretch.thickness() : "", WALL, row, "thickness");
+      add(height ? stretch.height() : "", WALL, row, "height");
     }
   }
 
   private void inCracks(List<WallCrack> cracks) {
     for (int row = 0; row < cracks.size(); row++) {
-      String at = path + CRACKS + "[" + row + "].";
-      add(cracks.get(row).place(), at + "place");
-      add(cracks.get(row).side(), at + "side");
+      add(cracks.get(row).place(), CRACKS, row, "place");
+      add(cracks.get(row).side(), CRACKS, row, "side");
     }
   }
 
-  private void add(Object value, String at) {
+  private void add(Object value, String rows, int row, String name) {
     if (value == null) {
-      paths.add(at);
+      paths.add(path + rows + "[" + row + "]." + name);
     }
   }
 }

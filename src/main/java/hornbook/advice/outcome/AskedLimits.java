@@ -3,6 +3,7 @@ package hornbook.advice.outcome;
 import hornbook.rulebook.Condition;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
+import hornbook.rulebook.fact.Basis;
 import hornbook.rulebook.fact.Limit;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -11,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** The limits that some rule holds each number against. */
+/** The limits from memory that some rule holds each number against. */
 final class AskedLimits {
   private static volatile AskedLimits last;
 
@@ -30,6 +31,9 @@ final class AskedLimits {
       }
     }
     for (Limit limit : book.limits()) {
+      if (limit.basis() != Basis.MEMORY) {
+        continue;
+      }
       // One id may stand for several limits: those of fore and hind, of foal and grown horse.
       Set<String> held = numbers.remove(limit.id());
       if (held != null) {

@@ -1,6 +1,9 @@
 package hornbook.assessment.quantity;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * A unit a quantity may be written in. The inch is 25.4 mm and the pound 0.45359237 kg by
@@ -22,6 +25,16 @@ public enum Unit {
 
   /** Finer than anything measured, coarser than the noise of a conversion. */
   private static final double GRAIN = 1e9;
+
+  private static final Map<String, Unit> SPELT = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+  private static final Map<String, Unit> SYMBOLS = new HashMap<>();
+
+  static {
+    for (Unit unit : values()) {
+      unit.spellings.forEach(spelling -> SPELT.putIfAbsent(spelling, unit));
+      SYMBOLS.put(unit.symbol(), unit);
+    }
+  }
 
   private final Dimension dimension;
   private final double size;
@@ -67,13 +80,11 @@ public enum Unit {
 
   /** The unit so spelt, or null. */
   static Unit spelt(String text) {
-    for (Unit unit : values()) {
-      for (String spelling : unit.spellings) {
-        if (spelling.equalsIgnoreCase(text)) {
-          return unit;
-        }
-      }
-    }
-    return null;
+    return SPELT.get(text);
+  }
+
+  /** The unit with this symbol, or null. */
+  public static Unit of(String symbol) {
+    return SYMBOLS.get(symbol);
   }
 }

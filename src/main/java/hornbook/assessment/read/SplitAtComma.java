@@ -14,11 +14,12 @@ final class SplitAtComma {
   /** Whether a key is the second half of the number in front of it. */
   static boolean is(String key, String before, Group group) {
     return before != null
+        && !key.isEmpty()
+        && Character.isDigit(key.charAt(0))
         && group.get(key) instanceof Scalar nothing
         && nothing.token() == Token.NOTHING
         && group.get(before) instanceof Scalar number
         && number.token() == Token.NUMBER
-        && Character.isDigit(key.charAt(0))
         && Quantity.parse(key) != null;
   }
 

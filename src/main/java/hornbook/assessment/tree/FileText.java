@@ -26,6 +26,12 @@ public final class FileText {
     if (startsWith(bytes, 0xff, 0xfe) || startsWith(bytes, 0xfe, 0xff)) {
       throw fault(name, "", "a file saved as UTF-16", WANTED + ": save it again as UTF-8");
     }
+    if (plain(bytes)) {
+      String text = new String(bytes, StandardCharsets.US_ASCII);
+      if (!text.isBlank()) {
+        return text;
+      }
+    }
     CharBuffer chars = CharBuffer.allocate(bytes.length);
     CoderResult result =
         StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes), chars, true);
@@ -42,6 +48,16 @@ public final class FileText {
       throw fault(name, "", "an empty file", wanted);
     }
     return text;
+  }
+
+  /** Whether all of it is the usual letters, digits, signs and ends of lines. */
+  private static boolean plain(byte[] bytes) {
+    for (byte one : bytes) {
+      if ((one < ' ' || one > '~') && one != '\n' && one != '\r' && one != '\t') {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static void refuseControls(String text, String name) {

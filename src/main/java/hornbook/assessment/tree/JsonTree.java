@@ -13,6 +13,17 @@ import java.util.List;
 
 /** The tree of a JSON file. */
 final class JsonTree {
+  private static final JsonFactory JSON =
+      JsonFactory.builder()
+          .streamReadConstraints(
+              StreamReadConstraints.builder()
+                  .maxNestingDepth(TreeBuilder.DEEPEST + 1)
+                  .maxStringLength(FileText.LARGEST)
+                  .maxNameLength(FileText.LARGEST)
+                  .maxNumberLength(FileText.LARGEST)
+                  .build())
+          .build();
+
   private JsonTree() {}
 
   /**
@@ -20,15 +31,7 @@ final class JsonTree {
    */
   static LocatedValue read(String text, String file, List<Fault> faults) {
     TreeBuilder builder = new TreeBuilder(faults);
-    StreamReadConstraints bounds =
-        StreamReadConstraints.builder()
-            .maxNestingDepth(TreeBuilder.DEEPEST + 1)
-            .maxStringLength(FileText.LARGEST)
-            .maxNameLength(FileText.LARGEST)
-            .maxNumberLength(FileText.LARGEST)
-            .build();
-    JsonFactory factory = JsonFactory.builder().streamReadConstraints(bounds).build();
-    try (JsonParser parser = factory.createParser(text)) {
+    try (JsonParser parser = JSON.createParser(text)) {
       while (parser.nextToken() != null) {
         Place place = place(parser.currentTokenLocation(), file);
         if (builder.root() != null) {

@@ -2,6 +2,8 @@ package hornbook.assessment.word;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** A word of the assessment format; every enum of the format is one. */
 public interface Word {
@@ -24,6 +26,14 @@ public interface Word {
 
   /** The name of a constant as a word: {@code FIRST_CHOICE} is {@code first-choice}. */
   static String kebab(String constant) {
-    return constant.toLowerCase(Locale.ROOT).replace('_', '-');
+    return Kebab.KNOWN.computeIfAbsent(
+        constant, name -> name.toLowerCase(Locale.ROOT).replace('_', '-'));
+  }
+
+  /** There are so many constants and no more, and words are asked for all the time. */
+  final class Kebab {
+    private static final Map<String, String> KNOWN = new ConcurrentHashMap<>();
+
+    private Kebab() {}
   }
 }

@@ -19,10 +19,14 @@ import java.util.function.LongConsumer;
  */
 public final class LineStream {
   private static final int HANDFULS_A_WORKER = 3;
+  private static final int MOST_ROOM = 1 << 20;
 
   private final int workers;
   private final int longest;
   private final Work work;
+
+  /** How many bytes the next answers are likely to take. */
+  private volatile int room = 1 << 15;
 
   /** What is done with a line. */
   public interface Work {
@@ -48,15 +52,15 @@ public final class LineStream {
   public void run(InputStream in, OutputStream out, LongConsumer read) throws IOException {
     ExecutorService pool = Executors.newFixedThreadPool(workers, LineStream::worker);
     OrderedWriter writer = new OrderedWriter(out);
-    Semaphore room = new Semaphore(HANDFULS_A_WORKER * workers);
+    Semaphore free = new Semaphore(HANDFULS_A_WORKER * workers);
     try {
       LineReader reader = new LineReader(in, longest);
       writer.begin();
       for (List<Line> lines = reader.next(); !lines.isEmpty(); lines = reader.next()) {
-        room.acquire();
+        free.acquire();
         List<Line> handful = lines;
-        Future<byte[]> answer = pool.submit(() -> answers(handful));
-        if (!writer.add(answer, room)) {
+        Future<ByteArrayOutputStream> answer = pool.submit(() -> answers(handful));
+        if (!writer.add(answer, free)) {
           break;
         }
         read.accept(reader.read());
@@ -70,12 +74,13 @@ public final class LineStream {
     }
   }
 
-  private byte[] answers(List<Line> lines) throws IOException {
-    ByteArrayOutputStream answers = new ByteArrayOutputStream(1 << 15);
+  private ByteArrayOutputStream answers(List<Line> lines) throws IOException {
+    ByteArrayOutputStream answers = new ByteArrayOutputStream(room);
     for (Line line : lines) {
       work.answer(line, answers);
     }
-    return answers.toByteArray();
+    room = Math.min(MOST_ROOM, answers.size() + answers.size() / 4);
+    return answers;
   }
 
   private static Thread worker(Runnable work) {

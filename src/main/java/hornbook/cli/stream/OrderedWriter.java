@@ -1,5 +1,6 @@
 package hornbook.cli.stream;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.concurrent.BlockingQueue;
@@ -18,7 +19,7 @@ final class OrderedWriter {
   private final CompletableFuture<Void> done = new CompletableFuture<>();
   private final Thread thread = new Thread(this::write, "answers");
 
-  private record Answer(Future<byte[]> bytes, Semaphore room) {}
+  private record Answer(Future<ByteArrayOutputStream> bytes, Semaphore room) {}
 
   OrderedWriter(OutputStream out) {
     this.out = out;
@@ -33,7 +34,7 @@ final class OrderedWriter {
    * Adds the next answer, and whom to tell once it is written; false when nothing is written any
    * more.
    */
-  boolean add(Future<byte[]> answer, Semaphore room) {
+  boolean add(Future<ByteArrayOutputStream> answer, Semaphore room) {
     waiting.add(new Answer(answer, room));
     return !done.isDone();
   }
@@ -64,13 +65,13 @@ final class OrderedWriter {
   }
 
   private void write(Answer next) throws InterruptedException, ExecutionException, IOException {
-    byte[] bytes;
+    ByteArrayOutputStream bytes;
     try {
       bytes = next.bytes().get();
     } finally {
       release(next);
     }
-    out.write(bytes);
+    bytes.writeTo(out);
     if (waiting.isEmpty()) {
       out.flush();
     }

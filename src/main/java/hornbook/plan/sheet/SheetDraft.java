@@ -2,7 +2,6 @@ package hornbook.plan.sheet;
 
 import hornbook.advice.Advice;
 import hornbook.advice.FootAdvice;
-import hornbook.advice.fact.ComputingLimits;
 import hornbook.assessment.Assessment;
 import hornbook.assessment.Foot;
 import hornbook.assessment.read.AssessmentEdit;
@@ -47,7 +46,7 @@ public final class SheetDraft {
     this.wishes = wishes;
     Foot noted = advice.assessment().feet().get(foot.index());
     this.readings =
-        FootReadings.of(advice.assessment(), noted, ComputingLimits.of(foot.sheet().limits()));
+        FootReadings.of(advice.assessment(), noted, foot.sheet().computing());
     this.assessed =
         AssessmentEdit.of("feet[" + foot.index() + "].wall")
             .with(advice.assessment(), readings.trim().off(noted.wall()))

@@ -2,7 +2,6 @@ package hornbook.plan.time;
 
 import hornbook.advice.Advice;
 import hornbook.advice.FootAdvice;
-import hornbook.advice.fact.ComputingLimits;
 import hornbook.foot.Age;
 import hornbook.rulebook.Instruction;
 import hornbook.rulebook.compile.MissingFromRulebook;
@@ -63,7 +62,7 @@ public final class OwnerWithoutWork {
   }
 
   private static boolean young(Advice advice) {
-    double grown = ComputingLimits.of(advice.feet().get(0).sheet().limits()).grownDays();
+    double grown = advice.feet().get(0).sheet().computing().grownDays();
     return Age.days(advice.assessment().horse()).high() < grown;
   }
 }

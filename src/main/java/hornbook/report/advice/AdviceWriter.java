@@ -13,7 +13,6 @@ import hornbook.advice.ReasonGiven;
 import hornbook.advice.ReferralGiven;
 import hornbook.advice.Statement;
 import hornbook.advice.Verdict;
-import hornbook.advice.fact.ComputingLimits;
 import hornbook.advice.fact.Held;
 import hornbook.advice.outcome.NearEqual;
 import hornbook.assessment.Assessment;
@@ -163,7 +162,7 @@ final class AdviceWriter {
 
   /** What the wall is counted without, and how that is known. */
   private void trim(FootAdvice foot) throws IOException {
-    FootLimits limits = ComputingLimits.of(foot.sheet().limits());
+    FootLimits limits = foot.sheet().computing();
     Assessment assessment = advice.assessment();
     Trim trim =
         Trim.of(

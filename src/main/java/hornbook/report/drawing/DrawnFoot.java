@@ -2,7 +2,6 @@ package hornbook.report.drawing;
 
 import hornbook.advice.Advice;
 import hornbook.advice.FootAdvice;
-import hornbook.advice.fact.ComputingLimits;
 import hornbook.assessment.Foot;
 import hornbook.foot.FootReadings;
 import hornbook.foot.number.Unknown;
@@ -25,7 +24,7 @@ record DrawnFoot(
   static DrawnFoot of(Advice advice, FootAdvice given, Plan plan, Amounts amounts) {
     Foot foot = advice.assessment().feet().get(given.index());
     FootReadings readings =
-        FootReadings.of(advice.assessment(), foot, ComputingLimits.of(given.sheet().limits()));
+        FootReadings.of(advice.assessment(), foot, given.sheet().computing());
     return new DrawnFoot(advice, given, plan, readings, amounts);
   }
 

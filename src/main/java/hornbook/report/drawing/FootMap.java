@@ -2,7 +2,6 @@ package hornbook.report.drawing;
 
 import hornbook.advice.Advice;
 import hornbook.advice.FootAdvice;
-import hornbook.advice.fact.ComputingLimits;
 import hornbook.assessment.Foot;
 import hornbook.foot.FootLimits;
 import hornbook.foot.FootReadings;
@@ -24,7 +23,7 @@ import java.util.List;
 public record FootMap(Foot foot, GroundOutline outline, WallSurvey wall, NailSites nails) {
   public static FootMap of(Advice advice, FootAdvice given) {
     Foot foot = advice.assessment().feet().get(given.index());
-    FootLimits limits = ComputingLimits.of(given.sheet().limits());
+    FootLimits limits = given.sheet().computing();
     FootReadings worked = FootReadings.of(advice.assessment(), foot, limits);
     return new FootMap(foot, worked.outline(), worked.wall(), worked.nails());
   }

@@ -27,7 +27,7 @@ public final class Amounts {
 
   /** A value as facts and limits hold it, in these units. */
   public Amount amount(double value, String unit) {
-    Unit from = known(unit);
+    Unit from = Unit.of(unit);
     if (from != null && from.dimension() != Dimension.ANGLE) {
       Unit to = units.of(from.dimension());
       double put = to.fromKept(from.toKept(value));
@@ -117,14 +117,5 @@ public final class Amounts {
     return sixteenths
         ? Numbers.sixteenths(amount.value())
         : Numbers.rounded(amount.value(), Math.max(0, Numbers.decimals(amount.unit()) + finer));
-  }
-
-  private static Unit known(String symbol) {
-    for (Unit unit : Unit.values()) {
-      if (unit.symbol().equals(symbol)) {
-        return unit;
-      }
-    }
-    return null;
   }
 }

@@ -6,10 +6,16 @@ import java.math.RoundingMode;
 
 /** Writes numbers the way they are spoken of in the yard. */
 public final class Numbers {
+  /** Well below the first whole number that a double leaves out. */
+  private static final double WHOLE = 1e9;
+
   private Numbers() {}
 
   /** Rounded to so many decimals, with no zeros hanging on. */
   public static String rounded(double value, int decimals) {
+    if (value == Math.rint(value) && Math.abs(value) < WHOLE) {
+      return Long.toString((long) value);
+    }
     BigDecimal rounded =
         BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
     return rounded.signum() == 0 ? "0" : rounded.toPlainString();

@@ -100,15 +100,21 @@ public final class Phrases {
 
   /** Decimals beyond the usual that a limit needs to be shown as it stands in the rule base. */
   private int exact(Limit limit) {
+    if (limit.value() == Math.rint(limit.value())) {
+      return 0;
+    }
     boolean converted = !amounts.amount(limit.value(), limit.unit()).unit().equals(limit.unit());
     int scale = BigDecimal.valueOf(limit.value()).stripTrailingZeros().scale();
     return converted ? 0 : Math.max(0, scale - Numbers.decimals(limit.unit()));
   }
 
   private String filled(Statement says, boolean grounds) {
+    Template template = Template.of(says.template(), amounts);
+    if (template.whole() != null) {
+      return template.whole();
+    }
     int finer = telling(says);
     Sentence sentence = new Sentence();
-    Template template = Template.of(says.template(), amounts);
     for (int hole = 0; hole < template.holes().size(); hole++) {
       sentence.literal(template.literals().get(hole));
       CitedFact fact = says.holes().get(template.holes().get(hole));

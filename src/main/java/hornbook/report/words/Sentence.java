@@ -6,7 +6,11 @@ import java.util.regex.Pattern;
 
 /** A sentence while it is put together: words from the facts are bent to fit their places. */
 public final class Sentence {
-  private static final List<String> COUNTED = List.of("nail", "cycle", "turn", "visit");
+  private static final String ONE = " 1 ";
+
+  /** What is counted, in the plural. */
+  private static final List<String> COUNTED = List.of("nails", "cycles", "turns", "visits");
+
   private static final List<String> ARTICLES = List.of("a ", "an ", "the ", "no ");
   private static final String ONLY = "only ";
 
@@ -51,9 +55,12 @@ public final class Sentence {
 
   /** The sentence, with one of a kind in the singular. */
   public String text() {
+    if (text.indexOf(ONE) < 0) {
+      return text.toString();
+    }
     String whole = text.toString();
     for (String what : COUNTED) {
-      whole = whole.replace(" 1 " + what + "s", " 1 " + what);
+      whole = whole.replace(ONE + what, ONE + what.substring(0, what.length() - 1));
     }
     return whole;
   }

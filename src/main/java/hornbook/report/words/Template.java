@@ -13,8 +13,9 @@ import java.util.concurrent.ConcurrentHashMap;
  *
  * @param literals the words before each hole, and those after the last
  * @param holes the names of the facts that fill the holes
+ * @param whole the sentence, where it has no holes; else null
  */
-record Template(List<String> literals, List<String> holes) {
+record Template(List<String> literals, List<String> holes, String whole) {
   private static final Map<Units, Map<String, Template>> KNOWN = new EnumMap<>(Units.class);
 
   static {
@@ -44,6 +45,12 @@ record Template(List<String> literals, List<String> holes) {
       from = end + 1;
     }
     literals.add(units.in(text.substring(from)));
-    return new Template(List.copyOf(literals), List.copyOf(holes));
+    String whole = null;
+    if (holes.isEmpty()) {
+      Sentence sentence = new Sentence();
+      sentence.literal(literals.get(0));
+      whole = sentence.text();
+    }
+    return new Template(List.copyOf(literals), List.copyOf(holes), whole);
   }
 }

@@ -1,6 +1,6 @@
 package hornbook.rulebook.fact;
 
-import java.util.Locale;
+import hornbook.assessment.word.Word;
 
 /** How good the ground under a value is, best first. */
 public enum Basis {
@@ -11,7 +11,7 @@ public enum Basis {
   MEMORY;
 
   public String word() {
-    return name().toLowerCase(Locale.ROOT);
+    return Word.kebab(name());
   }
 
   /** The weaker of two: a conclusion stands no better than its weakest ground. */

@@ -1,6 +1,6 @@
 package hornbook.rulebook.fact;
 
-import java.util.Locale;
+import hornbook.assessment.word.Word;
 
 /** How soon the vet has to see the horse, most urgent first. */
 public enum Urgency {
@@ -10,6 +10,6 @@ public enum Urgency {
   MENTION;
 
   public String word() {
-    return name().toLowerCase(Locale.ROOT);
+    return Word.kebab(name());
   }
 }

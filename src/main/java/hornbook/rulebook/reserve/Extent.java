@@ -1,7 +1,7 @@
 package hornbook.rulebook.reserve;
 
 import hornbook.assessment.Limb;
-import java.util.Locale;
+import hornbook.assessment.word.Word;
 
 /** The feet on which something is held back, counted from the foot that calls the vet. */
 public enum Extent {
@@ -11,7 +11,7 @@ public enum Extent {
 
   /** The word for it in files. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT);
+    return Word.kebab(name());
   }
 
   /** Whether what one foot holds back is held back on another as well. */

@@ -1,6 +1,6 @@
 package hornbook.rulebook.reserve;
 
-import java.util.Locale;
+import hornbook.assessment.word.Word;
 
 /** What a horse may be asked to do so that somebody sees it go. */
 public enum Move {
@@ -10,6 +10,6 @@ public enum Move {
 
   /** The word for it in files. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT);
+    return Word.kebab(name());
   }
 }

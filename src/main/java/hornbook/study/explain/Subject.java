@@ -1,5 +1,7 @@
 package hornbook.study.explain;
 
+import hornbook.assessment.word.Word;
+
 /** What an explanation is asked of, by the id the formats use. */
 public record Subject(Kind kind, String id) {
   /** The kinds of things that can be explained; of two by one name the earlier is meant. */
@@ -14,7 +16,7 @@ public record Subject(Kind kind, String id) {
 
     /** The word that may stand before a name, separated from it by a colon. */
     public String word() {
-      return name().toLowerCase(java.util.Locale.ROOT);
+      return Word.kebab(name());
     }
   }
 }
