@@ -40,7 +40,7 @@ public final class Wording {
 
   /** The facts by the names the rule gave them: a conclusion cites them in the rule's own order. */
   private static Map<String, CitedFact> holes(RuleConclusion outcome, List<CitedFact> because) {
-    Map<String, CitedFact> holes = new LinkedHashMap<>();
+    Map<String, CitedFact> holes = new LinkedHashMap<>(2 * because.size());
     for (int at = 0; at < because.size(); at++) {
       holes.put(outcome.cites().get(at), because.get(at));
     }

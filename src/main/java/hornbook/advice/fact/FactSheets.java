@@ -104,9 +104,9 @@ public final class FactSheets {
     private final Foot foot;
     private List<hornbook.assessment.WallStretch> trimmed;
     private final String path;
-    private final Map<String, List<Seen>> seen = new LinkedHashMap<>();
-    private final Map<String, Reading> readings = new LinkedHashMap<>();
-    private final Map<String, List<String>> unknown = new LinkedHashMap<>();
+    private final Map<String, List<Seen>> seen = new LinkedHashMap<>(128);
+    private final Map<String, Reading> readings = new LinkedHashMap<>(128);
+    private final Map<String, List<String>> unknown = new LinkedHashMap<>(128);
     private Set<String> pointless;
 
     Sheet(Assessment assessment, int index) {

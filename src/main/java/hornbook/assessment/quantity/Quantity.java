@@ -58,14 +58,14 @@ public record Quantity(double number, Unit unit) {
 
   /** With plain spaces for every kind of gap, such as the one that does not break a line. */
   private static String spaced(String text) {
-    StringBuilder spaced = new StringBuilder(text);
-    for (int i = 0; i < spaced.length(); i++) {
-      char c = spaced.charAt(i);
-      if (Character.isWhitespace(c) || Character.isSpaceChar(c)) {
-        spaced.setCharAt(i, ' ');
+    String spaced = text;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c != ' ' && (Character.isWhitespace(c) || Character.isSpaceChar(c))) {
+        spaced = spaced.replace(c, ' ');
       }
     }
-    return spaced.toString();
+    return spaced;
   }
 
   private static String eitherCase(String spelling) {
