@@ -5,7 +5,6 @@ import hornbook.assessment.Foot;
 import hornbook.assessment.Judged;
 import hornbook.assessment.VetRole;
 import hornbook.assessment.field.Field;
-import hornbook.assessment.field.FlatFields;
 import hornbook.assessment.word.Word;
 import hornbook.foot.Age;
 import hornbook.foot.FootLimits;

@@ -45,8 +45,7 @@ public final class SheetDraft {
     this.technique = technique;
     this.wishes = wishes;
     Foot noted = advice.assessment().feet().get(foot.index());
-    this.readings =
-        FootReadings.of(advice.assessment(), noted, foot.sheet().computing());
+    this.readings = FootReadings.of(advice.assessment(), noted, foot.sheet().computing());
     this.assessed =
         AssessmentEdit.of("feet[" + foot.index() + "].wall")
             .with(advice.assessment(), readings.trim().off(noted.wall()))

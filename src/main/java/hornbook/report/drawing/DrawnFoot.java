@@ -23,8 +23,7 @@ record DrawnFoot(
 
   static DrawnFoot of(Advice advice, FootAdvice given, Plan plan, Amounts amounts) {
     Foot foot = advice.assessment().feet().get(given.index());
-    FootReadings readings =
-        FootReadings.of(advice.assessment(), foot, given.sheet().computing());
+    FootReadings readings = FootReadings.of(advice.assessment(), foot, given.sheet().computing());
     return new DrawnFoot(advice, given, plan, readings, amounts);
   }
 

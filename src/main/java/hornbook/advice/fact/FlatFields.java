@@ -1,6 +1,12 @@
-package hornbook.assessment.field;
+package hornbook.advice.fact;
 
 import hornbook.assessment.Assessment;
+import hornbook.assessment.field.Field;
+import hornbook.assessment.field.FieldGroup;
+import hornbook.assessment.field.FieldHolder;
+import hornbook.assessment.field.Fields;
+import hornbook.assessment.field.FormatName;
+import hornbook.assessment.field.Kind;
 import hornbook.assessment.tree.LocatedValue;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +18,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * horse, visit and kit, and the foot's own. A list of rows stands for itself, without the fields of
  * its rows, so that every assessment has the same fields: their paths are worked out once.
  */
-public final class FlatFields {
+final class FlatFields {
   private static final Map<Integer, FlatFields> KNOWN = new ConcurrentHashMap<>();
 
   private final int foot;
@@ -21,7 +27,7 @@ public final class FlatFields {
   private record Spot(Field field, String path) {}
 
   /** Takes a field, its path and its value, null where unknown. */
-  public interface Taker {
+  interface Taker {
     void take(Field field, String path, Object value);
   }
 
@@ -31,7 +37,7 @@ public final class FlatFields {
   }
 
   /** The fields that belong to the foot at this place of an assessment. */
-  public static FlatFields of(int foot) {
+  static FlatFields of(int foot) {
     return KNOWN.computeIfAbsent(foot, FlatFields::new);
   }
 
@@ -49,7 +55,7 @@ public final class FlatFields {
   }
 
   /** Hands over every field with what it holds. */
-  public void each(Assessment assessment, Taker to) {
+  void each(Assessment assessment, Taker to) {
     each(Fields.ASSESSMENT, assessment, 0, to);
   }
 
