@@ -15,17 +15,21 @@ import java.util.List;
 /** Paths to fields, also to those of a foot that is not in the assessment yet. */
 final class InterviewPaths {
   private static final int NOT_THERE = 9;
+  private static final String FEET = "feet[";
 
   private InterviewPaths() {}
 
   static String foot(int index) {
-    return "feet[" + index + "].";
+    return FEET + index + "].";
   }
 
   /** With the place of the foot in the list instead of its name, where it is in the list. */
   static String numbered(Assessment assessment, String path) {
+    if (!namesFoot(path)) {
+      return path;
+    }
     for (int i = 0; i < assessment.feet().size(); i++) {
-      String named = "feet[" + assessment.feet().get(i).limb().word() + "].";
+      String named = FEET + assessment.feet().get(i).limb().word() + "].";
       if (path.startsWith(named)) {
         return foot(i) + path.substring(named.length());
       }
@@ -38,7 +42,7 @@ final class InterviewPaths {
     for (int i = 0; i < assessment.feet().size(); i++) {
       if (path.startsWith(foot(i))) {
         String limb = assessment.feet().get(i).limb().word();
-        return "feet[" + limb + "]." + path.substring(foot(i).length());
+        return FEET + limb + "]." + path.substring(foot(i).length());
       }
     }
     return path;
@@ -64,8 +68,15 @@ final class InterviewPaths {
     return AssessmentEdit.of(numbered).with(with, value);
   }
 
+  private static boolean namesFoot(String path) {
+    return path.startsWith(FEET) && !Character.isDigit(path.charAt(FEET.length()));
+  }
+
   /** The foot a path names, where it does. */
   private static Limb limb(String path) {
+    if (!namesFoot(path)) {
+      return null;
+    }
     for (FieldPath.Step step : FieldPath.parse(path).steps()) {
       if (step instanceof FieldPath.OfLimb foot) {
         return foot.limb();

@@ -49,8 +49,8 @@ class InterviewAgreesTest {
       assertThat(++asked).as(name + " comes to an end").isLessThan(400);
     }
     Assessment told = Feet.read(Feet.written(interview.known(), Units.MM));
-    Advice full = Shipped.ADVISOR.advise(whole);
-    Advice less = Shipped.ADVISOR.advise(told);
+    Advice full = Shipped.ADVISOR.judge(whole);
+    Advice less = Shipped.ADVISOR.judge(told);
     for (int foot = 0; foot < whole.feet().size(); foot++) {
       Outcome one = Outcome.of(full.feet().get(foot));
       Outcome other = Outcome.of(less.feet().get(foot));

@@ -38,7 +38,7 @@ class AppraisalAgreesTest {
   }
 
   private static void agree(Assessment assessment, String what) {
-    for (FootAdvice foot : Shipped.ADVISOR.advise(assessment).feet()) {
+    for (FootAdvice foot : Shipped.ADVISOR.judge(assessment).feet()) {
       Set<String> fired = new TreeSet<>();
       foot.firings().forEach(firing -> fired.add(firing.rule()));
       Set<String> held = new TreeSet<>();

@@ -45,7 +45,7 @@ class ContrastsTest {
     List<Setting> set = settings.stream().map(Setting::parse).toList();
     ReadResult.Good read =
         Given.good(AssessmentReader.read(Files.readAllBytes(file), file.toString(), set));
-    return Outcome.of(Shipped.ADVISOR.advise(read.assessment()).feet().get(foot));
+    return Outcome.of(Shipped.ADVISOR.judge(read.assessment()).feet().get(foot));
   }
 
   private static List<FootContrasts> all(Path file, Contrasts contrasts, int most) {
