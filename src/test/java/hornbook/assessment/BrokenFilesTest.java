@@ -137,6 +137,7 @@ class BrokenFilesTest {
           [a]\\nb|:2:1: found more after the end
           horse: & a|:1:9: found a name for a repeat
           horse: "a|:1:10: found a quote that is not closed
+          horse: "a\\u|:1:12: found a quote that is not closed
           horse: a: b|:1:9: found a second colon on the line
           horse: 1\\nvisit|:2:6: found a line without a colon
           horse: @x|:1:8: found a character no value can begin with

@@ -5,6 +5,8 @@ import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 
 /** What is wrong with a text that is not YAML, in plain words. */
 final class YamlProblem {
+  static final String OPEN_QUOTE = "a quote that is not closed";
+
   /** How the parser's own words begin, and ours for them. */
   private static final String[][] WORDS = {
     {"found character '\\t(TAB)'", "a tab at the start of a line; indent with spaces"},
@@ -15,7 +17,7 @@ final class YamlProblem {
     {"mapping keys are not allowed", "a name where none can stand"},
     {"expected ',' or '}'", "a brace { that is not closed, or a comma left out"},
     {"expected ',' or ']'", "a bracket [ that is not closed, or a comma left out"},
-    {"found unexpected end of stream", "a quote that is not closed"},
+    {"found unexpected end of stream", OPEN_QUOTE},
     {"found unknown escape character", "a backslash that means nothing between double quotes"},
     {"expected <block end>", "a line set in differently from those it belongs to"},
     {"expected the node content", "a comma or bracket where a value should stand"},

@@ -43,12 +43,17 @@ public final class YamlTree {
             .setCodePointLimit(FileText.LARGEST + 1)
             .setBufferSize(text.length() + 1)
             .build();
+    StreamReader reader = new StreamReader(settings, text);
     try {
-      tree.readAll(new ParserImpl(settings, new StreamReader(settings, text)));
+      tree.readAll(new ParserImpl(settings, reader));
     } catch (MarkedYamlEngineException malformed) {
       Mark mark = malformed.getProblemMark().or(malformed::getContextMark).orElse(null);
       throw tree.unreadable(
           tree.place(Optional.ofNullable(mark)), YamlProblem.found(malformed), YamlProblem.ALLOWED);
+    } catch (NumberFormatException cut) {
+      // What the library makes of a numbered sign that the end of the text cuts off.
+      throw tree.unreadable(
+          tree.place(reader.getMark()), YamlProblem.OPEN_QUOTE, YamlProblem.ALLOWED);
     } catch (YamlEngineException malformed) {
       throw tree.unreadable(new Place(file, 1, 1), "text that is not YAML", YamlProblem.ALLOWED);
     }
