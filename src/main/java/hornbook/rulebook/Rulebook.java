@@ -29,6 +29,7 @@ public record Rulebook(
     Map<String, Instruction> instructions,
     List<GlossaryTerm> glossary,
     Practice practice) {
+  private static final Pattern BETWEEN_KEYS = Pattern.compile("[^a-z0-9-]+");
   private static final Pattern KEY = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)+");
 
   /** The same rule base under another version. */
@@ -102,11 +103,29 @@ public record Rulebook(
             });
   }
 
+  /** The keys of works that the locator of a limit names. */
+  public List<String> worksNamed(Limit limit) {
+    List<String> works = new ArrayList<>();
+    for (String word : BETWEEN_KEYS.split(limit.locator())) {
+      if (sources.containsKey(word)) {
+        works.add(word);
+      }
+    }
+    return works;
+  }
+
   /** Whether a technique or support is first aid. */
   public boolean firstAid(String id) {
-    NamedOption one = technique(id);
-    one = one == null ? support(id) : one;
-    return one != null && one.firstAid();
+    return firstAid(techniques, id) || firstAid(supports, id);
+  }
+
+  private static boolean firstAid(List<NamedOption> all, String id) {
+    for (NamedOption one : all) {
+      if (one.firstAid() && one.id().equals(id)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   public NamedOption technique(String id) {

@@ -40,13 +40,11 @@ import hornbook.rulebook.reserve.Reserves;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * The pure middle of the program: an assessment in, advice out. No clock, no files, no chance; safe
@@ -57,7 +55,6 @@ public final class Advisor {
       Comparator.comparing(ReasonGiven::bearing).reversed().thenComparing(ReasonGiven::rule);
 
   private final Rulebook book;
-  private final Set<String> firstAid = new HashSet<>();
   private final RuleEngine engine;
   private final FactSheets sheets;
   private final Questions questions;
@@ -74,9 +71,6 @@ public final class Advisor {
 
   public Advisor(LoadedRules rules) {
     this.book = rules.book();
-    Stream.concat(book.techniques().stream(), book.supports().stream())
-        .filter(NamedOption::firstAid)
-        .forEach(one -> firstAid.add(one.id()));
     this.engine = new RuleEngine(rules);
     this.sheets = new FactSheets(book);
     this.questions = new Questions(book);
@@ -184,7 +178,7 @@ public final class Advisor {
     Set<String> defects = new LinkedHashSet<>();
     findings.stream().filter(FindingGiven::defect).forEach(finding -> defects.add(finding.id()));
     boolean directs = assessment.visit().vet() == VetRole.DIRECTING;
-    Verdicts verdicts = new Verdicts(urgency, directs, defects, firstAid::contains);
+    Verdicts verdicts = new Verdicts(urgency, directs, defects, book::firstAid);
     if (!directs && sheet.held().stream().anyMatch(Held::now)) {
       verdicts = verdicts.withoutChoice();
     }

@@ -94,12 +94,13 @@ public final class FactSheets {
 
   /** The sheet of the foot at this place. */
   public FactSheet of(Assessment assessment, int index) {
-    return new Sheet(assessment, index).laidOut(index);
+    return new Sheet(assessment, index).laidOut();
   }
 
   /** The sheet of one foot while it is being written. */
   private final class Sheet {
     private final Assessment assessment;
+    private final int index;
     private final Foot foot;
     private List<hornbook.assessment.WallStretch> trimmed;
     private final String path;
@@ -110,11 +111,12 @@ public final class FactSheets {
 
     Sheet(Assessment assessment, int index) {
       this.assessment = assessment;
+      this.index = index;
       this.foot = assessment.feet().get(index);
       this.path = "feet[" + index + "]";
     }
 
-    FactSheet laidOut(int index) {
+    FactSheet laidOut() {
       FlatFields.of(index).each(assessment, this::add);
       boolean fore = foot.limb().fore();
       derived("limbs", fore ? "fore" : "hind", path + ".limb");

@@ -9,12 +9,9 @@ import hornbook.rulebook.fact.Bearing;
 import hornbook.rulebook.fact.Limit;
 import java.util.List;
 import java.util.function.Predicate;
-import java.util.regex.Pattern;
 
 /** What in a rule base makes use of what. */
 public final class CrossReferences {
-  private static final Pattern BETWEEN_KEYS = Pattern.compile("[^a-z0-9-]+");
-
   private final Rulebook book;
 
   public CrossReferences(Rulebook book) {
@@ -38,9 +35,7 @@ public final class CrossReferences {
   /** Limits of another source whose place in it names this one as well. */
   public List<Limit> limitsAlsoFrom(String source) {
     return limits(
-        limit ->
-            limit.locator().contains(source)
-                && List.of(BETWEEN_KEYS.split(limit.locator())).contains(source));
+        limit -> limit.locator().contains(source) && book.worksNamed(limit).contains(source));
   }
 
   public List<Limit> limitsDisputedBy(String source) {

@@ -12,12 +12,9 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /** Whether everything names a source that is listed, no better than it is, and all are used. */
 final class SourceCheck {
-  private static final Pattern BETWEEN_KEYS = Pattern.compile("[^a-z0-9-]+");
-
   private final Rulebook book;
   private final FaultCollector faults;
   private final Set<String> used = new HashSet<>();
@@ -50,11 +47,7 @@ final class SourceCheck {
     limit.disputes().forEach(dispute -> keys.add(dispute.source()));
     known(limit, limit.id(), keys);
     // A locator may name the key of a second work that agrees.
-    for (String word : BETWEEN_KEYS.split(limit.locator())) {
-      if (book.sources().containsKey(word)) {
-        used.add(word);
-      }
-    }
+    used.addAll(book.worksNamed(limit));
     ground(limit, limit.id(), limit.basis(), List.of(limit.source()));
   }
 
