@@ -57,7 +57,9 @@ public final class Advisor {
   private final Rulebook book;
   private final RuleEngine engine;
   private final FactSheets sheets;
-  private final Questions questions;
+
+  /** Laid out only where something is asked: rules are often only fired. */
+  private Questions questions;
 
   /** Laid out only where a horse has several feet to compare. */
   private OtherFeet otherFeet;
@@ -73,7 +75,6 @@ public final class Advisor {
     this.book = rules.book();
     this.engine = new RuleEngine(rules);
     this.sheets = new FactSheets(book);
-    this.questions = new Questions(book);
   }
 
   public Rulebook book() {
@@ -107,7 +108,7 @@ public final class Advisor {
    */
   public List<List<Question>> questions(Assessment assessment) {
     return sheets(assessment).stream()
-        .map(sheet -> questions.of(sheet, assessment.visit().vet()))
+        .map(sheet -> questions().of(sheet, assessment.visit().vet()))
         .toList();
   }
 
@@ -119,9 +120,23 @@ public final class Advisor {
   }
 
   /** The sheets of all feet, each with what the others hold back on it. */
-  private List<FactSheet> sheets(Assessment assessment) {
+  public List<FactSheet> sheets(Assessment assessment) {
     List<FactSheet> own = sheets.of(assessment);
     return own.size() < 2 ? own : otherFeet().together(assessment, own);
+  }
+
+  /** What fires on each foot, in the order of the assessment, without the advice it leads to. */
+  public List<List<FiredRule>> firings(Assessment assessment) {
+    List<FactSheet> laidOut = sheets(assessment);
+    RuleEngine.Ready rules = engine.ready(laidOut);
+    return laidOut.stream().map(sheet -> firstOfEachRule(rules.fire(sheet))).toList();
+  }
+
+  private synchronized Questions questions() {
+    if (questions == null) {
+      questions = new Questions(book);
+    }
+    return questions;
   }
 
   private synchronized OtherFeet otherFeet() {
@@ -145,7 +160,9 @@ public final class Advisor {
     List<List<Question>> asked = new ArrayList<>();
     for (FactSheet sheet : laidOut) {
       asked.add(
-          asking == Asking.EVERYTHING ? questions.of(sheet, assessment.visit().vet()) : List.of());
+          asking == Asking.EVERYTHING
+              ? questions().of(sheet, assessment.visit().vet())
+              : List.of());
     }
     Map<Limb, List<FiredRule>> firings = new EnumMap<>(Limb.class);
     for (int index = 0; index < laidOut.size(); index++) {
@@ -191,7 +208,7 @@ public final class Advisor {
         assessment.feet().get(index).limb(),
         index,
         asking == Asking.WHETHER_PROVISIONAL
-            ? questions.provisional(sheet)
+            ? questions().provisional(sheet)
             : asked.stream().anyMatch(Question::provisional),
         MeasureNames.of(sheet, findings),
         findings,

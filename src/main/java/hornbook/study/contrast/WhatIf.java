@@ -61,7 +61,7 @@ final class WhatIf {
     return table.barring(met, subject);
   }
 
-  /** Whether nothing keeps it from use and some reason speaks for it; quickly seen. */
+  /** Whether nothing keeps it from use and some reason supports it; quickly seen. */
   boolean mayBeUsed(BitSet met, String subject) {
     return barring(met, subject).isEmpty() && table.spokenFor(met, subject);
   }

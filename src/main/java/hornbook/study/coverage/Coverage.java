@@ -1,6 +1,5 @@
 package hornbook.study.coverage;
 
-import hornbook.advice.FootAdvice;
 import hornbook.advice.condition.Appraisal;
 import hornbook.advice.condition.RuleState;
 import hornbook.advice.engine.Advisor;
@@ -83,9 +82,7 @@ public record Coverage(List<RuleCover> rules, List<LimitCover> limits, int feet)
     }
 
     void add(Assessment assessment) {
-      for (FootAdvice foot : advisor.judge(assessment).feet()) {
-        add(foot.sheet());
-      }
+      advisor.sheets(assessment).forEach(this::add);
     }
 
     private void add(FactSheet sheet) {

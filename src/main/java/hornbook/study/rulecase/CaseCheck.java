@@ -1,8 +1,8 @@
 package hornbook.study.rulecase;
 
 import hornbook.advice.FiredRule;
-import hornbook.advice.FootAdvice;
 import hornbook.advice.engine.Advisor;
+import hornbook.assessment.Assessment;
 import hornbook.rulebook.RuleEntry;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.fact.Limit;
@@ -141,11 +141,11 @@ public final class CaseCheck {
 
   private void staysSilent(RuleCase one, List<RuleFault> faults)
       throws IOException, RuleCase.Unusable {
-    if (fires(advisor, one)) {
+    if (fires(one)) {
       faults.add(
           fault(one, "the foot fires the rule", "take expects: silent out, or mend the rule"));
     }
-    if (!fires(advisor, one, one.nearMiss())) {
+    if (!fires(one, one.nearMiss())) {
       faults.add(
           fault(
               one,
@@ -156,7 +156,7 @@ public final class CaseCheck {
 
   private void fires(RuleEntry rule, RuleCase one, List<RuleFault> faults)
       throws IOException, RuleCase.Unusable {
-    FiredRule firing = firing(advisor, one);
+    FiredRule firing = firing(advisor, one, one.assessment());
     if (firing == null) {
       faults.add(
           fault(
@@ -169,7 +169,7 @@ public final class CaseCheck {
     List<String> changes = new ArrayList<>(List.of(one.nearMiss()));
     changes.addAll(one.silent());
     for (String change : changes) {
-      if (fires(advisor, one, change)) {
+      if (fires(one, change)) {
         faults.add(
             fault(one, "the rule still fires after " + change, "name a change that silences it"));
       }
@@ -187,8 +187,13 @@ public final class CaseCheck {
               "write limits: {" + limit + ": {field: …, under: …, at: …, over: …}}"));
     }
     for (RuleCase.Bracket bracket : brackets) {
-      List<Boolean> outcomes = outcomes(advisor, one, bracket);
-      Limit held = held(one, bracket, limit);
+      List<Assessment> sides = new ArrayList<>();
+      for (String value : bracket.values()) {
+        sides.add(one.with(bracket.changes(value)));
+      }
+      List<Boolean> outcomes = outcomes(advisor, one, sides);
+      Assessment at = sides.get(bracket.values().indexOf(bracket.at()));
+      Limit held = advisor.sheet(at, one.foot()).limits().get(limit);
       if (held == null) {
         faults.add(fault(one, limit + " does not hold for the foot", "write with: […] first"));
       } else if (outcomes.stream().distinct().count() < 2) {
@@ -199,7 +204,7 @@ public final class CaseCheck {
                 "bring the field to either side of " + FactNames.number(held.value())));
       } else {
         for (double step : new double[] {held.step(), -held.step()}) {
-          if (same(outcomes, moved(held, step), one, bracket)) {
+          if (outcomes(moved(held, step), one, sides).equals(outcomes)) {
             faults.add(
                 fault(
                     one,
@@ -215,53 +220,26 @@ public final class CaseCheck {
     }
   }
 
-  private Limit held(RuleCase one, RuleCase.Bracket bracket, String limit)
-      throws IOException, RuleCase.Unusable {
-    return advisor.sheet(one.with(bracket.changes(bracket.at())), one.foot()).limits().get(limit);
-  }
-
   private Advisor moved(Limit limit, double by) {
     List<Limit> limits = new ArrayList<>(book.limits());
     limits.replaceAll(other -> other == limit ? limit.withValue(limit.value() + by) : other);
     return new Advisor(rules.under(book.withLimits(limits)));
   }
 
-  private static List<Boolean> outcomes(Advisor advisor, RuleCase one, RuleCase.Bracket bracket)
-      throws IOException, RuleCase.Unusable {
-    List<Boolean> outcomes = new ArrayList<>();
-    for (String value : bracket.values()) {
-      outcomes.add(fires(advisor, one, bracket.changes(value)));
-    }
-    return outcomes;
+  /** On which of these the rule fires. */
+  private static List<Boolean> outcomes(Advisor advisor, RuleCase one, List<Assessment> sides) {
+    return sides.stream().map(side -> firing(advisor, one, side) != null).toList();
   }
 
-  private static boolean same(
-      List<Boolean> outcomes, Advisor advisor, RuleCase one, RuleCase.Bracket bracket)
-      throws IOException, RuleCase.Unusable {
-    for (int at = 0; at < outcomes.size(); at++) {
-      if (fires(advisor, one, bracket.changes(bracket.values().get(at))) != outcomes.get(at)) {
-        return false;
-      }
-    }
-    return true;
+  private boolean fires(RuleCase one, String... changes) throws IOException, RuleCase.Unusable {
+    return firing(advisor, one, one.with(changes)) != null;
   }
 
-  private static boolean fires(Advisor advisor, RuleCase one, String... changes)
-      throws IOException, RuleCase.Unusable {
-    return firing(advisor, one, changes) != null;
-  }
-
-  private static FiredRule firing(Advisor advisor, RuleCase one, String... changes)
-      throws IOException, RuleCase.Unusable {
-    return foot(advisor, one, changes).firings().stream()
+  private static FiredRule firing(Advisor advisor, RuleCase one, Assessment assessment) {
+    return advisor.firings(assessment).get(one.foot()).stream()
         .filter(firing -> firing.rule().equals(one.rule()))
         .findFirst()
         .orElse(null);
-  }
-
-  private static FootAdvice foot(Advisor advisor, RuleCase one, String... changes)
-      throws IOException, RuleCase.Unusable {
-    return advisor.judge(one.with(changes)).feet().get(one.foot());
   }
 
   private static RuleFault fault(RuleCase one, String says, String cure) {

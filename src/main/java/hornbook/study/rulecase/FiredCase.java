@@ -37,7 +37,7 @@ public record FiredCase(RuleCase example, Assessment nearMiss, Statement says, b
   }
 
   private static Statement says(Advisor advisor, RuleEntry rule, Assessment assessment, int foot) {
-    for (FiredRule firing : advisor.judge(assessment).feet().get(foot).firings()) {
+    for (FiredRule firing : advisor.firings(assessment).get(foot)) {
       if (firing.rule().equals(rule.id())) {
         return Wording.says(rule, firing.conclusion().because());
       }

@@ -1,6 +1,5 @@
 package hornbook.study.rulecheck;
 
-import hornbook.advice.Advice;
 import hornbook.advice.FiredRule;
 import hornbook.advice.engine.Advisor;
 import hornbook.assessment.Assessment;
@@ -27,12 +26,12 @@ import java.util.TreeMap;
  *
  * <ul>
  *   <li>two findings on one foot of which one excludes the other;
- *   <li>one rule that speaks for a technique or support, and one that speaks against it or rules it
- *       out, both resting on the very same facts, unless one of them declares its dissent;
+ *   <li>one rule that is for a technique or support, and one that is against it or rules it out,
+ *       both resting on the very same facts, unless one of them declares its dissent;
  *   <li>one text that tells the farrier to do what another tells him not to do, unless one of them
  *       declares its dissent;
- *   <li>a rule that speaks for something, while one other rule ruled it out on every foot on which
- *       it ever fired.
+ *   <li>a rule that supports something, while one other rule ruled it out on every foot on which it
+ *       ever fired.
  * </ul>
  *
  * Not opposite is what the order of verdicts settles: a reason for beside one that rules out on
@@ -47,7 +46,7 @@ public final class Contradictions {
   private final Map<String, RuleFault> found = new TreeMap<>();
   private final Map<String, Integer> fired = new HashMap<>();
 
-  /** For every "rule speaks for subject": the rules that ruled it out each time so far. */
+  /** For every "rule supports subject": the rules that ruled it out each time so far. */
   private final Map<String, Set<String>> overruling = new HashMap<>();
 
   public Contradictions(Advisor advisor) {
@@ -57,8 +56,7 @@ public final class Contradictions {
 
   /** Fires the rules on every foot of an assessment. */
   public void run(Assessment assessment, String where) {
-    Advice advice = advisor.judge(assessment);
-    advice.feet().forEach(foot -> run(foot.firings(), where));
+    advisor.firings(assessment).forEach(firings -> run(firings, where));
   }
 
   private void run(List<FiredRule> firings, String where) {
