@@ -16,11 +16,11 @@ public record VerdictBasis(By by, List<String> about) {
     RULED_OUT,
     /** The vet has to come first, or directs the case. */
     VET_FIRST,
-    /** No reason speaks for it. */
+    /** No reason supports it. */
     NOTHING_FOR,
     /** Among the techniques that answer all defects, this one comes first. */
     COMES_FIRST,
-    /** Workable, but some defect is left unanswered by what speaks for it. */
+    /** Workable, but some defect is left unanswered by what supports it. */
     DEFECT_LEFT,
     /** Workable, but something speaks against it, and nothing against the first choice. */
     SPOKEN_AGAINST,

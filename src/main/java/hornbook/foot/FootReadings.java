@@ -149,11 +149,11 @@ public record FootReadings(
     return wall == null ? Interval.UNKNOWN : wall.share(WallGroup.MISSING);
   }
 
-  public Interval partedShare() {
+  public Interval separatedShare() {
     return wall == null ? Interval.UNKNOWN : wall.share(WallGroup.SEPARATED);
   }
 
-  public Interval missingOrPartedShare() {
+  public Interval missingOrSeparatedShare() {
     return wall == null ? Interval.UNKNOWN : wall.defectShare();
   }
 

@@ -86,13 +86,13 @@ public enum ReadingKind {
       "foot.measures.bearingLength",
       "foot.measures.width"),
   /** Separated or crumbling. */
-  PARTED_SHARE(
+  SEPARATED_SHARE(
       "separated or crumbling share of the ground edge",
       "%",
       "foot.wall",
       "foot.measures.bearingLength",
       "foot.measures.width"),
-  MISSING_OR_PARTED_SHARE(
+  MISSING_OR_SEPARATED_SHARE(
       "missing or separated share of the ground edge",
       "%",
       "foot.wall",

@@ -82,8 +82,8 @@ class FootReadingsTest {
     assertThat(r.soundShareMedial().low()).isCloseTo(100 * 128 / 168.0, within(1e-9));
     assertThat(r.soundShareLateral().low()).isCloseTo(100 * 138 / 168.0, within(1e-9));
     assertThat(r.missingShare().low()).isCloseTo(100 * 30 / 336.0, within(1e-9));
-    assertThat(r.partedShare().low()).isCloseTo(100 * 40 / 336.0, within(1e-9));
-    assertThat(r.missingOrPartedShare().low()).isCloseTo(100 * 70 / 336.0, within(1e-9));
+    assertThat(r.separatedShare().low()).isCloseTo(100 * 40 / 336.0, within(1e-9));
+    assertThat(r.missingOrSeparatedShare().low()).isCloseTo(100 * 70 / 336.0, within(1e-9));
     assertThat(r.bearingShare().low()).isCloseTo(100 * 266 / 336.0, within(1e-9));
     assertThat(r.bearingPressureRatio().low()).isCloseTo(336 / 266.0, within(1e-9));
     assertThat(r.longestDefect()).isEqualTo(Interval.of(70));

@@ -69,7 +69,7 @@ class NumbersInPrintTest {
   @ParameterizedTest
   @CsvSource({
     "broken-away, wall-lost, wall.missing.most",
-    "separated, wall-parted, wall.parted.most"
+    "separated, wall-separated, wall.separated.most"
   })
   void a_short_stretch_that_is_not_sound_is_not_whole(String state, String finding, String limit) {
     FootAdvice foot =

@@ -30,8 +30,8 @@ final class FindingsByHand {
     if (foot.misses("missing-share", "wall.missing.most")) {
       foot.finds("U007", "wall-lost");
     }
-    if (foot.misses("parted-share", "wall.parted.most")) {
-      foot.finds("U008", "wall-parted");
+    if (foot.misses("separated-share", "wall.separated.most")) {
+      foot.finds("U008", "wall-separated");
     }
     if (foot.misses("thinnest-sound-wall", "nails.wall.least")) {
       foot.finds("N016", "wall-too-thin");

@@ -65,7 +65,7 @@ final class NailingByHand {
         && foot.satisfies("nail-sites-weaker-branch", "nails.branch.least")) {
       foot.reason("N011", Bearing.FOR, "nail-on-adapted");
     }
-    if (foot.found("wall-parted") && foot.found("nailable")) {
+    if (foot.found("wall-separated") && foot.found("nailable")) {
       foot.reason("N012", Bearing.FOR, "nail-on-adapted");
     }
     if (foot.found("shoe-needed") && foot.found("nailable")) {
@@ -77,7 +77,7 @@ final class NailingByHand {
     if (foot.found("wall-lost")) {
       foot.reason("N018", Bearing.AGAINST, "nail-on");
     }
-    if (foot.found("wall-parted")) {
+    if (foot.found("wall-separated")) {
       foot.reason("N019", Bearing.AGAINST, "nail-on");
     }
     if (foot.stretch(row -> HandFoot.is(row.state(), "crumbling"))) {

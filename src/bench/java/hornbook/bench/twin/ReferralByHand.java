@@ -109,7 +109,7 @@ final class ReferralByHand {
       foot.refers("R029", Urgency.TODAY, "acute-laminitis");
     }
     if (foot.seen("ringsDiverge", "yes")) {
-      foot.refers("R030", Urgency.MENTION, "parted-rings");
+      foot.refers("R030", Urgency.MENTION, "diverging-rings");
     }
     if (foot.seen("soleShape", "dropped")) {
       foot.refers("R031", Urgency.DAYS, "dropped-sole");
@@ -122,11 +122,11 @@ final class ReferralByHand {
       foot.refers("R034", Urgency.DAYS, "supporting-foot");
     }
     if (foot.seen("ringsDiverge", "yes") && foot.satisfies("lameness", "referral.lameness.any")) {
-      foot.refers("R125", Urgency.DAYS, "parted-rings");
+      foot.refers("R125", Urgency.DAYS, "diverging-rings");
     }
     if (foot.seen("ringsDiverge", "yes")
         && foot.satisfies("bodyCondition", "referral.condition.fat")) {
-      foot.refers("R126", Urgency.DAYS, "parted-rings");
+      foot.refers("R126", Urgency.DAYS, "diverging-rings");
     }
   }
 
@@ -208,14 +208,14 @@ final class ReferralByHand {
     }
     if (foot.satisfies("lameness", "referral.lameness.plain")
         && foot.stretch(row -> HandFoot.is(row.state(), "separated"))) {
-      foot.refers("R057", Urgency.DAYS, "parted-wall-and-lame");
+      foot.refers("R057", Urgency.DAYS, "separated-wall-and-lame");
     }
     if (foot.misses("tall-loss-share", "referral.edge.lost") && foot.seen("judgedWallLoss", "no")) {
       foot.refers("R058", Urgency.DAYS, "large-wall-loss");
     }
     if (foot.found("active-white-line-disease")
         && foot.satisfies("lameness", "referral.lameness.any")) {
-      foot.refers("R099", Urgency.DAYS, "parted-wall-and-lame");
+      foot.refers("R099", Urgency.DAYS, "separated-wall-and-lame");
     }
     if (foot.crack(row -> HandFoot.is(row.depth(), "deep")) && foot.seen("judgedCrack", "no")) {
       foot.refers("R116", Urgency.DAYS, "deep-crack");

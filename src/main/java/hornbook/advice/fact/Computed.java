@@ -29,8 +29,8 @@ final class Computed {
       case SOUND_SHARE_MEDIAL -> readings.soundShareMedial();
       case SOUND_SHARE_LATERAL -> readings.soundShareLateral();
       case MISSING_SHARE -> readings.missingShare();
-      case PARTED_SHARE -> readings.partedShare();
-      case MISSING_OR_PARTED_SHARE -> readings.missingOrPartedShare();
+      case SEPARATED_SHARE -> readings.separatedShare();
+      case MISSING_OR_SEPARATED_SHARE -> readings.missingOrSeparatedShare();
       case TALL_LOSS_SHARE -> readings.tallLossShare();
       case TRIMMED_LOSS_SHARE -> readings.trimmedLossShare();
       case LOSS_BEHIND -> readings.lossBehind();

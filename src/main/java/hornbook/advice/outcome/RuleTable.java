@@ -155,7 +155,7 @@ public final class RuleTable {
   }
 
   /**
-   * Whether some reason speaks for a technique or support on a foot that meets these conditions.
+   * Whether some reason supports a technique or a support on a foot that meets these conditions.
    */
   public boolean spokenFor(BitSet met, String subject) {
     return fired(met).stream()
