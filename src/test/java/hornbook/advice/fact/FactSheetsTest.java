@@ -144,4 +144,16 @@ class FactSheetsTest {
   private static List<String> missing(FactSheet sheet, ReadingKind kind) {
     return sheet.unknown().getOrDefault(kind.id(), List.of());
   }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"side: medial", "from: 60 mm", "to: 171 mm", "state: sound"})
+  void what_is_not_noted_of_a_stretch_is_missing_for_the_share(String noted) {
+    String field = noted.substring(0, noted.indexOf(':'));
+    String row = "{side: medial, from: 60 mm, to: 171 mm, state: sound, thickness: 8 mm}";
+    assertThat(FOOT).contains(row);
+    String file = FOOT.replace(row, row.replace(noted, field + ": unknown"));
+    assertThat(sheet(file).unknown().get(ReadingKind.SOUND_SHARE.id()))
+        .contains("feet[0].wall[1]." + field);
+    assertThat(sheet(FOOT).unknown()).doesNotContainKey(ReadingKind.SOUND_SHARE.id());
+  }
 }
