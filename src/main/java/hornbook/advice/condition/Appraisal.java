@@ -84,13 +84,11 @@ public final class Appraisal {
     return state(condition, limit, Conditions.of(condition, limit, sheet));
   }
 
-  /** The same, but of a condition that fails it is told only that it does. */
-  ConditionState stateUnlessFalse(Condition condition, String against) {
-    String limit = limit(condition, against);
-    Truth truth = Conditions.of(condition, limit, sheet);
+  /** The same where the truth is known, but of a condition that fails only that it does. */
+  ConditionState stateUnlessFalse(Condition condition, String against, Truth truth) {
     return truth == Truth.FALSE
         ? new ConditionState(condition, truth, List.of(), null, List.of())
-        : state(condition, limit, truth);
+        : state(condition, limit(condition, against), truth);
   }
 
   private static String limit(Condition condition, String against) {

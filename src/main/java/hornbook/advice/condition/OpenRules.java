@@ -20,6 +20,7 @@ public final class OpenRules {
   private final Rulebook book;
   private final List<ConditionTable.Row> rows;
   private final List<ConditionTable.Line> lines;
+  private final ComparedNumbers numbers;
 
   /** The rows of the rules asked for; the others only make findings. */
   private final int[] wanted;
@@ -41,13 +42,14 @@ public final class OpenRules {
     this.book = book;
     this.rows = table.rows();
     this.lines = table.lines();
+    this.numbers = new ComparedNumbers(lines);
     this.wanted =
         IntStream.range(0, rows.size()).filter(at -> wanted.test(rows.get(at).rule())).toArray();
   }
 
   /** The state of every rule that holds or is open on this foot, in the order Appraisal has. */
   public List<RuleState> on(FactSheet sheet) {
-    Survey survey = new Survey(Appraisal.condition(book, sheet));
+    Survey survey = new Survey(Appraisal.condition(book, sheet), numbers.on(sheet));
     List<RuleState> open = new ArrayList<>();
     for (int at : wanted) {
       RuleState state = survey.rule(at);
@@ -63,12 +65,14 @@ public final class OpenRules {
     private static final RuleState FAILS = null;
 
     private final Appraisal appraisal;
+    private final ComparedNumbers.OnFoot compared;
     private final ConditionState[] states = new ConditionState[lines.size()];
     private final RuleState[] rules = new RuleState[rows.size()];
     private final boolean[] looked = new boolean[rows.size()];
 
-    Survey(Appraisal appraisal) {
+    Survey(Appraisal appraisal, ComparedNumbers.OnFoot compared) {
       this.appraisal = appraisal;
+      this.compared = compared;
     }
 
     /** The state of the rule in this row, with what is unknown of it; null where it fails. */
@@ -102,7 +106,8 @@ public final class OpenRules {
         int[] makers = lines.get(line).makers();
         states[line] =
             makers == null
-                ? appraisal.stateUnlessFalse(condition, lines.get(line).limit())
+                ? appraisal.stateUnlessFalse(
+                    condition, lines.get(line).limit(), compared.of(condition, line))
                 : Appraisal.finding((Condition.OfFinding) condition, makers(makers));
       }
       return states[line];
