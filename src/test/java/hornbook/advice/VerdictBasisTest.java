@@ -75,30 +75,25 @@ class VerdictBasisTest {
     assertThat(of(judged)).isEqualTo(new VerdictBasis(By.VET_AWAITED, List.of()));
   }
 
+  private static OptionAdvice spokenAgainst(String id, Verdict verdict) {
+    return option(
+        id, verdict, reason(Bearing.FOR, "long-toe"), reason(Bearing.AGAINST, "hard-ground"));
+  }
+
   @Test
   void something_is_against_it_and_nothing_against_the_first_choice() {
-    OptionAdvice judged =
-        option(
-            "glue-on",
-            Verdict.WORKABLE,
-            reason(Bearing.FOR, "long-toe"),
-            reason(Bearing.AGAINST, "hard-ground"));
+    OptionAdvice judged = spokenAgainst("glue-on", Verdict.WORKABLE);
     assertThat(of(judged, FIRST))
         .isEqualTo(new VerdictBasis(By.SPOKEN_AGAINST, List.of("nail-on")));
-    OptionAdvice against =
-        option(
-            "nail-on",
-            Verdict.FIRST_CHOICE,
-            reason(Bearing.FOR, "long-toe"),
-            reason(Bearing.AGAINST, "hard-ground"));
-    assertThat(of(judged, against))
-        .isEqualTo(new VerdictBasis(By.ANOTHER_FIRST, List.of("nail-on")));
   }
 
   @Test
   void else_the_first_choice_interferes_less() {
+    VerdictBasis another = new VerdictBasis(By.ANOTHER_FIRST, List.of("nail-on"));
+    OptionAdvice alike = spokenAgainst("glue-on", Verdict.WORKABLE);
+    assertThat(of(alike, spokenAgainst("nail-on", Verdict.FIRST_CHOICE))).isEqualTo(another);
     OptionAdvice judged = option("glue-on", Verdict.WORKABLE, reason(Bearing.FOR, "long-toe"));
-    assertThat(of(judged, FIRST)).isEqualTo(new VerdictBasis(By.ANOTHER_FIRST, List.of("nail-on")));
+    assertThat(of(judged, FIRST)).isEqualTo(another);
   }
 
   @Test

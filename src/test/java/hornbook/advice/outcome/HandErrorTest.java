@@ -3,15 +3,13 @@ package hornbook.advice.outcome;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.advice.fact.FactSheet;
+import hornbook.assessment.Assessment;
 import hornbook.assessment.Side;
 import hornbook.assessment.WallStretch;
-import hornbook.assessment.read.AssessmentReader;
-import hornbook.assessment.read.ReadResult;
 import hornbook.rulebook.ReadingKind;
 import hornbook.rulebook.fact.Limit;
 import hornbook.rulebook.fact.Reading;
 import hornbook.rules.Shipped;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -20,17 +18,10 @@ import org.junit.jupiter.api.Test;
  * edge, or over the side it is a share of.
  */
 class HandErrorTest {
-  private static final String FOOT =
-      """
-      format: hornbook-assessment/1
-      horse: {weight: 480 kg, work: sport, ageYears: 9}
-      visit: {vet: informed}
-      feet:
-        - limb: left-fore
-          wall:
-            - {side: medial, from: 50 mm, to: 170 mm, state: sound}
-            - {side: lateral, from: 0 mm, to: 80 mm, state: broken-away}
-      """;
+  private static final Assessment HORSE =
+      Shipped.leftFore(
+          "wall: [{side: medial, from: 50 mm, to: 170 mm, state: sound},"
+              + " {side: lateral, from: 0 mm, to: 80 mm, state: broken-away}]");
 
   private final List<WallStretch> wall;
   private final FactSheet sheet;
@@ -38,10 +29,8 @@ class HandErrorTest {
   private final double error;
 
   HandErrorTest() {
-    ReadResult read = AssessmentReader.read(FOOT.getBytes(StandardCharsets.UTF_8), "f", List.of());
-    var assessment = ((ReadResult.Good) read).assessment();
-    wall = assessment.feet().get(0).wall();
-    sheet = Shipped.ADVISOR.sheet(assessment, 0);
+    wall = HORSE.feet().get(0).wall();
+    sheet = Shipped.ADVISOR.sheet(HORSE, 0);
     error = sheet.limits().get("error.length").value();
     share =
         Shipped.BOOK.limits().stream()
