@@ -4,14 +4,11 @@ import hornbook.advice.Advice;
 import hornbook.advice.FiredRule;
 import hornbook.advice.engine.Advisor;
 import hornbook.assessment.Assessment;
-import hornbook.assessment.read.AssessmentReader;
-import hornbook.assessment.read.ReadResult;
 import hornbook.rulebook.Rulebook;
 import hornbook.rulebook.load.LoadedRules;
 import hornbook.rulebook.load.ShippedRules;
 import hornbook.study.rulecase.RuleCase;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
@@ -63,26 +60,5 @@ public final class Shipped {
       fired.add(firing.rule());
     }
     return fired;
-  }
-
-  /**
-   * A grown horse with its left fore foot alone.
-   *
-   * @param fields the fields of the foot, as YAML writes them in one line: {@code lameness: 0, …}
-   */
-  public static Assessment leftFore(String fields) {
-    String file =
-        "format: hornbook-assessment/1\n"
-            + "horse: {weight: 480 kg, work: sport, ageYears: 9}\n"
-            + "visit: {vet: informed}\n"
-            + "feet: [{limb: left-fore, "
-            + fields
-            + "}]\n";
-    ReadResult read =
-        AssessmentReader.read(file.getBytes(StandardCharsets.UTF_8), "left fore", List.of());
-    if (read instanceof ReadResult.Good good) {
-      return good.assessment();
-    }
-    throw new IllegalArgumentException(read.toString());
   }
 }

@@ -22,6 +22,21 @@ public final class Given {
     return good(AssessmentReader.read(file.getBytes(StandardCharsets.UTF_8), "written", List.of()));
   }
 
+  /**
+   * A grown horse with its left fore foot alone.
+   *
+   * @param fields the fields of the foot, as YAML writes them in one line: {@code lameness: 0, …}
+   */
+  public static Assessment leftFore(String fields) {
+    return written(
+            "horse: {weight: 480 kg, work: sport, ageYears: 9}\n"
+                + "visit: {vet: informed}\n"
+                + "feet: [{limb: left-fore, "
+                + fields
+                + "}]\n")
+        .assessment();
+  }
+
   public static ReadResult.Good read(Path file) {
     try {
       return good(AssessmentReader.read(Files.readAllBytes(file), file.toString(), List.of()));

@@ -6,7 +6,7 @@ import hornbook.rulebook.Condition;
 import hornbook.rulebook.fact.Limit;
 import hornbook.rulebook.fact.Reading;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -19,7 +19,7 @@ final class ComparedNumbers {
   private static final int MOST_KEPT = 8;
 
   private final List<ConditionTable.Line> lines;
-  private final List<String> numbers = new ArrayList<>();
+  private final List<String> numbers;
 
   /** For each line the place of its number; below zero where it compares none. */
   private final int[] numberOf;
@@ -32,16 +32,14 @@ final class ComparedNumbers {
   ComparedNumbers(List<ConditionTable.Line> lines) {
     this.lines = lines;
     this.numberOf = new int[lines.size()];
-    Map<String, Integer> places = new HashMap<>();
+    Map<String, Integer> places = new LinkedHashMap<>();
     for (int line = 0; line < numberOf.length; line++) {
       numberOf[line] = -1;
       if (lines.get(line).condition() instanceof Condition.OfReading asked) {
-        numberOf[line] = places.computeIfAbsent(asked.what(), what -> numbers.size());
-        if (numberOf[line] == numbers.size()) {
-          numbers.add(asked.what());
-        }
+        numberOf[line] = places.computeIfAbsent(asked.what(), what -> places.size());
       }
     }
+    this.numbers = List.copyOf(places.keySet());
   }
 
   OnFoot on(FactSheet sheet) {
@@ -57,8 +55,9 @@ final class ComparedNumbers {
     }
     Limit[] ofLines = new Limit[lines.size()];
     for (int line = 0; line < ofLines.length; line++) {
-      String limit = numberOf[line] < 0 ? null : lines.get(line).limit();
-      ofLines[line] = limit == null ? null : holding.get(limit);
+      if (numberOf[line] >= 0) {
+        ofLines[line] = holding.get(lines.get(line).limit());
+      }
     }
     List<Limits> more = new ArrayList<>(known);
     more.add(0, new Limits(holding, ofLines));

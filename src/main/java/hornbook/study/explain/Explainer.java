@@ -190,7 +190,7 @@ public final class Explainer {
     };
   }
 
-  /** The rules that would speak for it, the nearest to firing first. */
+  /** The rules that would support it, the nearest to firing first. */
   private List<RuleChain> silentFor(String id, Predicate<RuleEntry> which) {
     return chains.of(rule -> bearsOn(rule, id, Bearing.FOR) && which.test(rule)).stream()
         .filter(chain -> !chain.fired())

@@ -235,7 +235,8 @@ public final class CaseCheck {
     return firing(advisor, one, one.with(changes)) != null;
   }
 
-  private static FiredRule firing(Advisor advisor, RuleCase one, Assessment assessment) {
+  /** The firing of the rule of a case on its foot of this assessment; null where it is silent. */
+  static FiredRule firing(Advisor advisor, RuleCase one, Assessment assessment) {
     return advisor.firings(assessment).get(one.foot()).stream()
         .filter(firing -> firing.rule().equals(one.rule()))
         .findFirst()

@@ -28,20 +28,12 @@ public record FiredCase(RuleCase example, Assessment nearMiss, Statement says, b
       RuleEntry rule = advisor.book().rules().get(one.rule());
       if (rule != null && one.first()) {
         Assessment nearMiss = one.with(one.nearMiss());
-        Statement says = says(advisor, rule, one.assessment(), one.foot());
-        boolean silenced = says(advisor, rule, nearMiss, one.foot()) == null;
+        FiredRule firing = CaseCheck.firing(advisor, one, one.assessment());
+        Statement says = firing == null ? null : Wording.says(rule, firing.conclusion().because());
+        boolean silenced = CaseCheck.firing(advisor, one, nearMiss) == null;
         fired.put(one.rule(), new FiredCase(one, nearMiss, says, silenced));
       }
     }
     return fired;
-  }
-
-  private static Statement says(Advisor advisor, RuleEntry rule, Assessment assessment, int foot) {
-    for (FiredRule firing : advisor.firings(assessment).get(foot)) {
-      if (firing.rule().equals(rule.id())) {
-        return Wording.says(rule, firing.conclusion().because());
-      }
-    }
-    return null;
   }
 }

@@ -3,6 +3,7 @@ package hornbook.advice.condition;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornbook.rules.Shipped;
+import hornbook.study.Given;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,7 +18,7 @@ class AskedConditionsTest {
 
   private static Signature signature(String foot) {
     return new AskedConditions(Shipped.BOOK)
-        .answers(Shipped.ADVISOR.sheet(Shipped.leftFore(foot), 0));
+        .answers(Shipped.ADVISOR.sheet(Given.leftFore(foot), 0));
   }
 
   @Test

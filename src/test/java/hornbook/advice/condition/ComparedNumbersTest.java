@@ -6,11 +6,9 @@ import hornbook.advice.engine.Advisor;
 import hornbook.advice.fact.FactSheet;
 import hornbook.advice.fact.Truth;
 import hornbook.assessment.Assessment;
-import hornbook.assessment.read.AssessmentReader;
-import hornbook.assessment.read.ReadResult;
 import hornbook.rulebook.fact.Limit;
 import hornbook.rules.Shipped;
-import java.nio.file.Files;
+import hornbook.study.Given;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,10 +20,8 @@ class ComparedNumbersTest {
   private static final int SETS_OF_LIMITS = 12;
 
   @Test
-  void feet_under_ever_other_limits_are_told_apart() throws Exception {
-    byte[] file = Files.readAllBytes(Shipped.EXERCISES.resolve("long-toe-under-run-heels.yaml"));
-    ReadResult read = AssessmentReader.read(file, "exercise", List.of());
-    Assessment horse = ((ReadResult.Good) read).assessment();
+  void feet_under_ever_other_limits_are_told_apart() {
+    Assessment horse = Given.exercise("long-toe-under-run-heels");
     List<FactSheet> sheets = new ArrayList<>();
     for (int set = 0; set < SETS_OF_LIMITS; set++) {
       int by = 4 * (set - SETS_OF_LIMITS / 2);

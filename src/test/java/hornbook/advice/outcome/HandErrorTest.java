@@ -10,6 +10,7 @@ import hornbook.rulebook.ReadingKind;
 import hornbook.rulebook.fact.Limit;
 import hornbook.rulebook.fact.Reading;
 import hornbook.rules.Shipped;
+import hornbook.study.Given;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -19,7 +20,7 @@ import org.junit.jupiter.api.Test;
  */
 class HandErrorTest {
   private static final Assessment HORSE =
-      Shipped.leftFore(
+      Given.leftFore(
           "wall: [{side: medial, from: 50 mm, to: 170 mm, state: sound},"
               + " {side: lateral, from: 0 mm, to: 80 mm, state: broken-away}]");
 

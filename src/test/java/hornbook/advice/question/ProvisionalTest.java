@@ -5,10 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hornbook.advice.FootAdvice;
 import hornbook.advice.Question;
 import hornbook.assessment.Assessment;
-import hornbook.assessment.read.AssessmentReader;
-import hornbook.assessment.read.ReadResult;
 import hornbook.rules.Shipped;
-import java.nio.file.Files;
+import hornbook.study.Given;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,8 +20,7 @@ class ProvisionalTest {
     Map<String, Assessment> all = new LinkedHashMap<>();
     Shipped.ruleCases().forEach((name, one) -> all.put(name, one.assessment()));
     for (Path file : Shipped.files(Shipped.EXERCISES)) {
-      ReadResult read = AssessmentReader.read(Files.readAllBytes(file), "exercise", List.of());
-      all.put(file.toString(), ((ReadResult.Good) read).assessment());
+      all.put(file.toString(), Given.read(file).assessment());
     }
     int provisional = 0;
     int settled = 0;
